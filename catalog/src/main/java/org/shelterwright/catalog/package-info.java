@@ -1,6 +1,5 @@
 /**
- * What there is to build with: exact geometry, items, bodies, carriers and the reading of them. Nothing in
- * this module knows where anything stands.
+ * What can be fitted, into what, and what carries it: the catalog and its entries. Holds no pose.
  */
 @NullMarked
 package org.shelterwright.catalog;

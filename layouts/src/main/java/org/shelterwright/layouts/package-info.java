@@ -1,6 +1,5 @@
 /**
- * What is asked and where everything is: briefs, layouts, their files, every limit and the ledger that
- * answers it. Nothing in this module searches or draws.
+ * Briefs and layouts, and every limit that a layout must hold.
  */
 @NullMarked
 package org.shelterwright.layouts;

@@ -1,6 +1,5 @@
 /**
- * Finding places for the units of a brief. Nothing in this module states a rule: it calls those of the
- * layouts module, which also checks every result from scratch before anyone sees it.
+ * Finding: places, routes, orders and loads. Holds no rule of its own.
  */
 @NullMarked
 package org.shelterwright.solver;

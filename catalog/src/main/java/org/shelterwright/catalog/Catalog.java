@@ -1,0 +1,69 @@
+package org.shelterwright.catalog;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.shelterwright.catalog.body.Body;
+import org.shelterwright.catalog.carrier.Carrier;
+import org.shelterwright.catalog.item.Item;
+
+/** Items, bodies and carriers by their ids, in the order in which they were read. */
+public final class Catalog {
+    private final Map<String, Item> items;
+    private final Map<String, Body> bodies;
+    private final Map<String, Carrier> carriers;
+
+    private Catalog(Map<String, Item> items, Map<String, Body> bodies, Map<String, Carrier> carriers) {
+        this.items = items;
+        this.bodies = bodies;
+        this.carriers = carriers;
+    }
+
+    /**
+     * Puts a catalog together.
+     *
+     * @throws IllegalArgumentException if two entries of one kind have the same id
+     */
+    public static Catalog of(Collection<Item> items, Collection<Body> bodies, Collection<Carrier> carriers) {
+        return new Catalog(
+                index("item", items, Item::id), index("body", bodies, Body::id), index("carrier", carriers, Carrier::id));
+    }
+
+    public Optional<Item> item(String id) {
+        return Optional.ofNullable(items.get(id));
+    }
+
+    public Optional<Body> body(String id) {
+        return Optional.ofNullable(bodies.get(id));
+    }
+
+    public Optional<Carrier> carrier(String id) {
+        return Optional.ofNullable(carriers.get(id));
+    }
+
+    public Collection<Item> items() {
+        return items.values();
+    }
+
+    public Collection<Body> bodies() {
+        return bodies.values();
+    }
+
+    public Collection<Carrier> carriers() {
+        return carriers.values();
+    }
+
+    private static <T> Map<String, T> index(String kind, Collection<T> entries, Function<T, String> id) {
+        Map<String, T> index = new LinkedHashMap<>();
+        for (T entry : entries) {
+            if (index.putIfAbsent(id.apply(entry), entry) != null) {
+                throw new IllegalArgumentException(
+                        "The " + kind + " id \"" + id.apply(entry) + "\" is given twice. Rename one of them.");
+            }
+        }
+        return Collections.unmodifiableMap(index);
+    }
+}

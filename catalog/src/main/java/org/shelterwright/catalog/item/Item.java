@@ -1,0 +1,87 @@
+package org.shelterwright.catalog.item;
+
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Face;
+import org.shelterwright.catalog.space.QuarterTurn;
+import org.shelterwright.catalog.space.Rect;
+import org.shelterwright.catalog.space.Size;
+
+/**
+ * One kind of equipment. Its frame has the origin at the rear right bottom corner of its size; its front looks forward
+ * (along x) and its back (rear face) goes to a wall when it is mounted on one.
+ *
+ * @param id unique in a catalog, such as "rack-19-40u"
+ * @param size the least cuboid that holds all its solids
+ * @param solids what it fills; empty: the whole size
+ * @param turns allowed turns; empty: all four
+ * @param patches contact patches; empty: the whole bottom of each solid that reaches down
+ * @param stackingKg mass that may stand on its top when stacked (kg); {@code null} if nothing may
+ * @param note one sentence for people; {@code null} if there is none
+ */
+public record Item(
+        String id,
+        String name,
+        ItemKind kind,
+        Material material,
+        Size size,
+        List<Solid> solids,
+        List<ClearZone> zones,
+        List<MovablePart> movableParts,
+        List<Fixing> fixings,
+        Mounting mounting,
+        Set<QuarterTurn> turns,
+        MassData mass,
+        List<ContactPatch> patches,
+        List<Support> supports,
+        @Nullable Double stackingKg,
+        List<Port> ports,
+        @Nullable Power power,
+        List<Stowage> stowages,
+        List<Tank> tanks,
+        @Nullable String note) {
+    public Item {
+        solids = solids.isEmpty() ? List.of(new Solid("body", size.box(), Presence.ALWAYS)) : List.copyOf(solids);
+        zones = List.copyOf(zones);
+        movableParts = List.copyOf(movableParts);
+        fixings = List.copyOf(fixings);
+        turns = turns.isEmpty() ? Set.of(QuarterTurn.values()) : Set.copyOf(turns);
+        patches = List.copyOf(patches);
+        supports = List.copyOf(supports);
+        ports = List.copyOf(ports);
+        stowages = List.copyOf(stowages);
+        tanks = List.copyOf(tanks);
+        requireWithin(id, size, solids);
+    }
+
+    /** The cuboids that this item fills in a situation, in its own frame. */
+    public List<Box> solids(Situation situation) {
+        return solids.stream()
+                .filter(solid -> solid.presence().in(situation))
+                .map(Solid::box)
+                .toList();
+    }
+
+    /** The prints through which it stands: its patches, or else the bottom of each solid that reaches down. */
+    public List<Rect> prints() {
+        if (!patches.isEmpty()) {
+            return patches.stream().map(ContactPatch::area).toList();
+        }
+        return solids.stream()
+                .map(Solid::box)
+                .filter(box -> box.z0() == 0)
+                .map(box -> Rect.of(box.face(Face.BOTTOM)))
+                .toList();
+    }
+
+    private static void requireWithin(String id, Size size, List<Solid> solids) {
+        for (Solid solid : solids) {
+            if (!size.box().contains(solid.box())) {
+                throw new IllegalArgumentException("The solid \"" + solid.name() + "\" of item " + id
+                        + " reaches beyond the size of the item.");
+            }
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package org.shelterwright.layouts.brief;
+
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is asked of a layout.
+ *
+ * @param body id of the body
+ * @param carrier id of the carrier; {@code null} if the body stands alone
+ * @param trailer trailer that goes along; {@code null} if there is none
+ * @param units the equipment list
+ * @param crew people in the cab
+ * @param ruleSets ids of the rule sets that apply; a later one overrides an earlier one
+ * @param limits values that differ from those of the rule sets, by the id of their figure
+ */
+public record Brief(
+        String id,
+        String name,
+        String body,
+        @Nullable String carrier,
+        @Nullable Trailer trailer,
+        List<UnitSpec> units,
+        int crew,
+        List<Wish> wishes,
+        List<String> ruleSets,
+        Map<String, Double> limits,
+        List<Wire> wires,
+        @Nullable String note) {
+    public Brief {
+        units = List.copyOf(units);
+        wishes = List.copyOf(wishes);
+        ruleSets = List.copyOf(ruleSets);
+        limits = Collections.unmodifiableMap(new TreeMap<>(limits));
+        wires = List.copyOf(wires);
+        Set<String> seen = new HashSet<>();
+        for (UnitSpec unit : units) {
+            if (!seen.add(unit.id())) {
+                throw new IllegalArgumentException(
+                        "The unit id \"" + unit.id() + "\" is given twice. Rename one of them.");
+            }
+        }
+    }
+}

@@ -1,0 +1,19 @@
+package org.shelterwright.layouts.layout;
+
+import java.util.List;
+
+/**
+ * A broken or unassessed limit that a person has accepted. The ledger still shows it as it is, with this beside it.
+ *
+ * @param limit id of the limit
+ * @param units ids of the units that the row concerns
+ * @param date ISO 8601 date
+ */
+public record Acceptance(String limit, List<String> units, String reason, String by, String date) {
+    public Acceptance {
+        units = List.copyOf(units);
+        if (reason.isBlank() || by.isBlank()) {
+            throw new IllegalArgumentException("An accepted limit needs a reason and a name.");
+        }
+    }
+}

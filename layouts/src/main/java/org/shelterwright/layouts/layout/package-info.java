@@ -1,0 +1,7 @@
+/**
+ * A brief and where everything is.
+ */
+@NullMarked
+package org.shelterwright.layouts.layout;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,47 @@
+package org.shelterwright.layouts.ledger;
+
+import org.shelterwright.catalog.source.Source;
+import org.shelterwright.layouts.scene.PlacedUnit;
+import org.shelterwright.layouts.scene.Scene;
+
+/**
+ * One thing that must hold. Each limit is one small class that says how local it is; the full ledger, the live ledger
+ * and the search all run the same classes and differ only in how much they run again after a change.
+ *
+ * <p>Limits hold no state and may be used by several threads.
+ */
+public sealed interface Limit permits Limit.OfUnit, Limit.OfPair, Limit.OfTotals, Limit.OfWhole {
+    /** Stable id, "subject.name". */
+    String id();
+
+    Subject subject();
+
+    String title();
+
+    Severity severity();
+
+    Source source();
+
+    /** What the row says when nothing breaks the limit anywhere; local limits report only what breaks or is missing. */
+    String heldSentence();
+
+    /** Concerns one unit and the body. */
+    non-sealed interface OfUnit extends Limit {
+        void assess(Scene scene, PlacedUnit unit, Rows rows);
+    }
+
+    /** Concerns two units; called once for each two whose reaches overlap or touch, the lower index first. */
+    non-sealed interface OfPair extends Limit {
+        void assess(Scene scene, PlacedUnit a, PlacedUnit b, Rows rows);
+    }
+
+    /** Concerns sums over all units, such as masses and moments of mass. Always adds its rows, met ones too. */
+    non-sealed interface OfTotals extends Limit {
+        void assess(Scene scene, Rows rows);
+    }
+
+    /** Concerns the layout as a whole, such as walkways. Always adds its rows, met ones too. */
+    non-sealed interface OfWhole extends Limit {
+        void assess(Scene scene, Rows rows);
+    }
+}

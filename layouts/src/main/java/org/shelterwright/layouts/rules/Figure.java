@@ -1,0 +1,69 @@
+package org.shelterwright.layouts.rules;
+
+import java.util.Optional;
+
+/** The figures that rule sets set and a brief may override. Ids are stable: files use them. */
+public enum Figure {
+    CLOSE_SHARE("ledger.close-share", "share", "Use above which a met limit is shown as close"),
+    WALKWAY_WIDTH("access.walkway-width", "mm", "Least width of walkways"),
+    WALKWAY_HEADROOM("access.walkway-headroom", "mm", "Least headroom of walkways"),
+    STEP_HEIGHT("access.step-height", "mm", "Height of solids that are stepped over"),
+    EXIT_WIDTH("access.exit-width", "mm", "Least width of a way out"),
+    EXIT_COUNT("access.exit-count", "", "Least number of ways out when more than one person works inside"),
+    REACH_HIGHEST("access.reach-highest", "mm", "Greatest height of a control above the floor"),
+    PERSON_MASS("mass.person", "kg", "Mass of one person"),
+    GROWTH_ESTIMATED("mass.growth-estimated", "share", "Growth of an estimated mass"),
+    GROWTH_CALCULATED("mass.growth-calculated", "share", "Growth of a calculated mass"),
+    GROWTH_SUPPLIER("mass.growth-supplier", "share", "Growth of a supplier's mass"),
+    GROWTH_WEIGHED("mass.growth-weighed", "share", "Growth of a weighed mass"),
+    UNCERTAINTY_ESTIMATED("mass.uncertainty-estimated", "share", "Uncertainty of an estimated mass"),
+    UNCERTAINTY_CALCULATED("mass.uncertainty-calculated", "share", "Uncertainty of a calculated mass"),
+    UNCERTAINTY_SUPPLIER("mass.uncertainty-supplier", "share", "Uncertainty of a supplier's mass"),
+    UNCERTAINTY_WEIGHED("mass.uncertainty-weighed", "share", "Uncertainty of a weighed mass"),
+    MASS_RESERVE("mass.reserve-share", "share", "Share of the gross rating that stays free"),
+    CENTRE_X_LOW("mass.centre-x-low", "mm", "Rearmost place of the centre of mass of the filled body"),
+    CENTRE_X_HIGH("mass.centre-x-high", "mm", "Foremost place of the centre of mass of the filled body"),
+    CENTRE_Y_OFF("mass.centre-y-off", "mm", "Greatest distance of the centre of mass from the middle plane"),
+    CENTRE_Z_HIGH("mass.centre-z-high", "mm", "Greatest height of the centre of mass above the floor"),
+    SIDE_DIFFERENCE("axles.side-difference", "share", "Greatest difference between left and right wheel loads"),
+    STEERED_SHARE("axles.steered-share", "share", "Least share of the laden mass on the steered axles"),
+    DRIVEN_SHARE("axles.driven-share", "share", "Least share of the laden mass on the driven axles"),
+    GROSS_LIMIT("axles.gross-limit", "kg", "Permitted laden mass by the road rules"),
+    STATIC_STABILITY_FACTOR("stability.static-factor", "", "Least static stability factor"),
+    TILT_ANGLE("stability.tilt-angle", "°", "Tilt that must be stood"),
+    CENTRE_HEIGHT_TO_TRACK("stability.height-to-track", "share", "Greatest height of the centre against the track"),
+    SIDE_SLOPE("stability.side-slope", "share", "Side slope that must be stood"),
+    GRADE("stability.grade", "share", "Grade that must be stood");
+
+    private final String id;
+    private final String unit;
+    private final String meaning;
+
+    Figure(String id, String unit, String meaning) {
+        this.id = id;
+        this.unit = unit;
+        this.meaning = meaning;
+    }
+
+    public String id() {
+        return id;
+    }
+
+    /** Unit of the value; "share" is a number from 0 to 1. */
+    public String unit() {
+        return unit;
+    }
+
+    public String meaning() {
+        return meaning;
+    }
+
+    public static Optional<Figure> byId(String id) {
+        for (Figure figure : values()) {
+            if (figure.id.equals(id)) {
+                return Optional.of(figure);
+            }
+        }
+        return Optional.empty();
+    }
+}

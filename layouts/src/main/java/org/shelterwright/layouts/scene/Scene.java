@@ -1,0 +1,100 @@
+package org.shelterwright.layouts.scene;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.shelterwright.catalog.body.Body;
+import org.shelterwright.catalog.carrier.Carrier;
+import org.shelterwright.layouts.brief.Brief;
+import org.shelterwright.layouts.brief.UnitSpec;
+import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.layout.Placement;
+import org.shelterwright.layouts.rules.Rules;
+
+/** A layout resolved for checking, with the rules that apply. Immutable; shares unmoved units with its predecessor. */
+public final class Scene {
+    private final Layout layout;
+    private final Rules rules;
+    private final List<PlacedUnit> units;
+    private final Map<String, PlacedUnit> byId;
+    private final List<UnitSpec> toPlace;
+
+    private Scene(Layout layout, Rules rules, List<PlacedUnit> units, List<UnitSpec> toPlace) {
+        this.layout = layout;
+        this.rules = rules;
+        this.units = List.copyOf(units);
+        this.toPlace = List.copyOf(toPlace);
+        this.byId = new HashMap<>();
+        units.forEach(unit -> byId.put(unit.id(), unit));
+    }
+
+    /** Resolves a layout. Cost: linear in its solids and zones. */
+    public static Scene of(Layout layout, Rules rules) {
+        List<PlacedUnit> units = new ArrayList<>();
+        List<UnitSpec> toPlace = new ArrayList<>();
+        for (UnitSpec spec : layout.brief().units()) {
+            Placement placement = layout.placements().get(spec.id());
+            if (placement == null) {
+                toPlace.add(spec);
+            } else {
+                units.add(new PlacedUnit(units.size(), spec, layout.item(spec), placement));
+            }
+        }
+        return new Scene(layout, rules, units, toPlace);
+    }
+
+    /**
+     * The scene after one placed unit has moved. Cost: the moved unit only, plus copying two lists.
+     *
+     * @throws IllegalArgumentException if the unit is not placed in this scene
+     */
+    public Scene with(Placement placement) {
+        PlacedUnit old = unit(placement.unit())
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "The unit \"" + placement.unit() + "\" is not placed and so cannot be moved."));
+        List<PlacedUnit> changed = new ArrayList<>(units);
+        changed.set(old.index(), new PlacedUnit(old.index(), old.spec(), old.item(), placement));
+        return new Scene(layout.with(placement), rules, changed, toPlace);
+    }
+
+    public Layout layout() {
+        return layout;
+    }
+
+    public Brief brief() {
+        return layout.brief();
+    }
+
+    public Rules rules() {
+        return rules;
+    }
+
+    public Body body() {
+        return layout.body();
+    }
+
+    public Optional<Carrier> carrier() {
+        return layout.carrier();
+    }
+
+    /** Carrier entry of the trailer, if one goes along. */
+    public Optional<Carrier> trailer() {
+        return Optional.ofNullable(layout.parts().trailer());
+    }
+
+    /** The placed units, in the order of the brief. */
+    public List<PlacedUnit> units() {
+        return units;
+    }
+
+    /** The units that have no place yet. */
+    public List<UnitSpec> toPlace() {
+        return toPlace;
+    }
+
+    public Optional<PlacedUnit> unit(String id) {
+        return Optional.ofNullable(byId.get(id));
+    }
+}

@@ -1,0 +1,17 @@
+package org.shelterwright.solver.fit;
+
+import java.time.Duration;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a search found.
+ *
+ * @param options the best layout first, then truly different ones; empty only if nothing could be placed at all
+ * @param whyNot why no option holds every limit; {@code null} if the best does
+ */
+public record FitResult(List<FitOption> options, @Nullable WhyNot whyNot, long moves, Duration elapsed) {
+    public FitResult {
+        options = List.copyOf(options);
+    }
+}
