@@ -7,8 +7,10 @@ import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.LedgerBuilder;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
+import org.shelterwright.layouts.ledger.axles.AxleLimits;
 import org.shelterwright.layouts.ledger.fit.FitLimits;
 import org.shelterwright.layouts.ledger.mass.MassLimits;
+import org.shelterwright.layouts.ledger.stability.StabilityLimits;
 import org.shelterwright.layouts.rules.RuleSet;
 import org.shelterwright.layouts.rules.Rules;
 import org.shelterwright.layouts.scene.Scene;
@@ -28,6 +30,8 @@ public final class Checker {
         List<Limit> limits = new ArrayList<>();
         limits.addAll(FitLimits.all());
         limits.addAll(MassLimits.all());
+        limits.addAll(AxleLimits.all());
+        limits.addAll(StabilityLimits.all());
         return new Checker(new LimitBook(limits), List.of());
     }
 
