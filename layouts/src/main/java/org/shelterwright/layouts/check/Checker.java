@@ -9,7 +9,9 @@ import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
 import org.shelterwright.layouts.ledger.access.AccessLimits;
 import org.shelterwright.layouts.ledger.fit.FitLimits;
+import org.shelterwright.layouts.ledger.mass.MassLimits;
 import org.shelterwright.layouts.rules.RuleSet;
+import org.shelterwright.layouts.rules.RuleSets;
 import org.shelterwright.layouts.rules.Rules;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -28,7 +30,8 @@ public final class Checker {
         List<Limit> limits = new ArrayList<>();
         limits.addAll(FitLimits.all());
         limits.addAll(AccessLimits.all());
-        return new Checker(new LimitBook(limits), List.of());
+        limits.addAll(MassLimits.all());
+        return new Checker(new LimitBook(limits), RuleSets.builtIn());
     }
 
     public LimitBook book() {
