@@ -104,6 +104,7 @@ final class PairCosts {
         return cost;
     }
 
+    /** The worse of both situations counts, term by term, as in the ledger. */
     private void pair(int i, Option a, int j, Option b, int dx, int dy, int dz) {
         foundHard = 0;
         foundMedium = 0;
@@ -112,15 +113,22 @@ final class PairCosts {
         if (station) {
             add(a, b, Situation.ON_STATION, dx, dy, dz);
         }
+        if (road && !(station && a.steady() && b.steady())) {
+            int hardSoFar = foundHard;
+            int mediumSoFar = foundMedium;
+            foundHard = 0;
+            foundMedium = 0;
+            add(a, b, Situation.ON_THE_ROAD, dx, dy, dz);
+            foundHard = Math.max(foundHard, hardSoFar);
+            foundMedium = Math.max(foundMedium, mediumSoFar);
+        }
         if (road) {
-            if (station && a.steady() && b.steady()) {
-                foundHard *= 2;
-                foundMedium *= 2;
-            } else {
-                add(a, b, Situation.ON_THE_ROAD, dx, dy, dz);
-            }
+            foundHard += SHARED_HOLE * PairTerms.sharedHoles(a, b, dx, dy, dz);
         }
     }
+
+    /** What a hole that two units need counts (µm). */
+    private static final int SHARED_HOLE = 20_000;
 
     private void add(Option a, Option b, Situation situation, int dx, int dy, int dz) {
         foundHard += PairTerms.overlap(a, b, situation, dx, dy, dz);

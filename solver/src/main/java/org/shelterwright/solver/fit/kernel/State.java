@@ -228,10 +228,11 @@ public final class State {
     private void own(int slot, Option candidate, int px, int py, int pz) {
         var terms = problem.bodyTerms();
         Slot its = problem.slot(slot);
-        long hardAmount = terms.outside(candidate, px, py, pz);
+        long hardAmount = 0;
         long mediumAmount = 0;
         for (Situation situation : SITUATIONS) {
             if (its.in(situation)) {
+                hardAmount += terms.outside(candidate, situation, px, py, pz);
                 hardAmount += terms.intrusion(candidate, situation, px, py, pz);
                 mediumAmount += terms.zoneIntrusion(candidate, situation, px, py, pz);
                 mediumAmount += terms.doorSwing(candidate, situation, px, py, pz);

@@ -24,12 +24,12 @@ public final class BodyTerms {
                 .toList());
     }
 
-    /** How far the size reaches beyond the inside of the body: the greatest over the faces. */
-    public int outside(Option option, int x, int y, int z) {
-        Size size = option.size();
-        int low = Math.max(-x, Math.max(-y, -z));
+    /** How far solids reach beyond the inside of the body: the greatest over the faces. */
+    public int outside(Option option, Situation situation, int x, int y, int z) {
+        int[] hull = option.shape(situation).hull();
+        int low = Math.max(-x - hull[0], Math.max(-y - hull[1], -z - hull[2]));
         int high = Math.max(
-                x + size.x() - inside.x(), Math.max(y + size.y() - inside.y(), z + size.z() - inside.z()));
+                x + hull[3] - inside.x(), Math.max(y + hull[4] - inside.y(), z + hull[5] - inside.z()));
         return Math.max(0, Math.max(low, high));
     }
 

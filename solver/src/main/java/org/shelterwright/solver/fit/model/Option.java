@@ -36,6 +36,7 @@ public final class Option {
     Option(
             Surface surface,
             QuarterTurn turn,
+            Size size,
             Shape station,
             Shape road,
             AnchorSet[] anchors,
@@ -44,7 +45,7 @@ public final class Option {
             Point centre) {
         this.surface = surface;
         this.turn = turn;
-        this.size = station.size();
+        this.size = size;
         this.station = station;
         this.road = road;
         this.steady = station.sameParts(road);

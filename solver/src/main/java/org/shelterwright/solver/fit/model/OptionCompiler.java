@@ -5,8 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Body;
-import org.shelterwright.catalog.body.Intrusion;
-import org.shelterwright.catalog.item.Fixing;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Mounting;
 import org.shelterwright.catalog.item.Situation;
@@ -17,36 +15,51 @@ import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.QuarterTurn;
 import org.shelterwright.catalog.space.Size;
+import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.layout.Pin;
 import org.shelterwright.layouts.layout.Place;
+import org.shelterwright.layouts.ledger.fit.PlacedFixing;
+import org.shelterwright.layouts.scene.PlacedUnit;
+import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.solver.fit.places.AnchorSet;
 import org.shelterwright.solver.fit.places.FixingLattice;
 
-/** Compiles the ways to mount one item: every surface and turn that it allows, with the anchors that remain. */
+/** Compiles the ways to mount one unit on the body: every surface and turn that it allows, with the anchors that remain. */
 final class OptionCompiler {
+    private final Scene scene;
     private final Body body;
     private final Size inside;
+    private final Posing posing;
 
-    OptionCompiler(Body body) {
-        this.body = body;
+    OptionCompiler(Scene scene) {
+        this.scene = scene;
+        this.body = scene.body();
         this.inside = body.inside();
+        this.posing = new Posing(scene);
     }
 
     /**
      * Compiles the options on floor, walls and roof.
      *
+     * @param governing the situation whose fixings decide
      * @param pin what stays as it is in {@code kept}
      * @param kept its place so far; {@code null} if it has none
      */
-    List<Option> onBody(Item item, Pin pin, @Nullable Place kept) {
+    List<Option> onBody(UnitSpec unit, Situation governing, Pin pin, @Nullable Place kept) {
         List<Option> options = new ArrayList<>();
+        Item item = scene.layout().item(unit);
         for (Surface surface : List.of(Surface.FLOOR, Surface.WALL, Surface.ROOF)) {
             if (item.mounting().surfaces().contains(surface)) {
                 for (QuarterTurn turn : turns(item)) {
                     if (kept == null || !pin.turn() || kept.surface() == surface && kept.pose().yaw() == turn) {
-                        Option option = onBody(item, surface, turn, pin, kept);
-                        if (option != null) {
-                            options.add(option);
+                        PlacedUnit posed = posing.at(unit, surface, null, turn);
+                        List<Box> regions = regions(posed, surface, turn, governing, pin, kept);
+                        if (!regions.isEmpty()) {
+                            Axis across = surface == Surface.WALL
+                                    ? turn.apply(Face.REAR).axis()
+                                    : Axis.Z;
+                            AnchorSet[] anchors = {AnchorSet.of(across, regions)};
+                            options.add(make(posed, surface, turn, governing, anchors, null));
                         }
                     }
                 }
@@ -55,27 +68,30 @@ final class OptionCompiler {
         return options;
     }
 
-    private @Nullable Option onBody(Item item, Surface surface, QuarterTurn turn, Pin pin, @Nullable Place kept) {
-        Size size = turn.apply(item.size());
-        Box domain = domain(item.mounting(), surface, turn, size);
+    private List<Box> regions(
+            PlacedUnit posed,
+            Surface surface,
+            QuarterTurn turn,
+            Situation governing,
+            Pin pin,
+            @Nullable Place kept) {
+        Box domain = domain(posed.item().mounting(), surface, turn, turn.apply(posed.item().size()));
         domain = domain == null || kept == null ? domain : pinned(domain, pin, kept.pose().at());
         if (domain == null) {
-            return null;
+            return List.of();
         }
-        List<Box> regions = item.mounting().loose()
-                ? List.of(domain)
-                : FixingLattice.narrow(domain, item, turn, body.hardPoints());
-        List<Box> clear =
-                regions.stream().filter(region -> !blocked(region, item, turn)).toList();
-        return clear.isEmpty() ? null : make(item, surface, turn, AnchorSet.of(across(surface, turn), clear));
+        return FixingLattice.narrow(domain, PlacedFixing.of(posed, governing), body.hardPoints()).stream()
+                .filter(region -> !blocked(region, posed))
+                .toList();
     }
 
     /** The option of a unit that stays where it is, whatever the limits say of it. */
-    Option asItStands(Item item, Place kept, Point anchor, Option.@Nullable Berth berth) {
+    Option asItStands(UnitSpec unit, Place kept, Point anchor, Option.@Nullable Berth berth, Situation governing) {
         AnchorSet only = AnchorSet.of(Axis.Z, List.of(Box.between(anchor, anchor)));
         AnchorSet[] sets = new AnchorSet[QuarterTurn.values().length];
         Arrays.fill(sets, only);
-        return make(item, kept.surface(), kept.pose().yaw(), sets, berth);
+        QuarterTurn turn = kept.pose().yaw();
+        return make(posing.at(unit, kept.surface(), kept.host(), turn), kept.surface(), turn, governing, sets, berth);
     }
 
     private @Nullable Box domain(Mounting mounting, Surface surface, QuarterTurn turn, Size size) {
@@ -95,11 +111,7 @@ final class OptionCompiler {
         Integer greatest = mounting.highestAbove();
         int low = least == null ? 0 : least;
         int high = greatest == null ? z : Math.min(z, greatest);
-        if (low > high) {
-            return null;
-        }
-        Box all = new Box(0, 0, low, x, y, high);
-        return all.face(turn.apply(Face.REAR));
+        return low > high ? null : new Box(0, 0, low, x, y, high).face(turn.apply(Face.REAR));
     }
 
     static @Nullable Box pinned(Box domain, Pin pin, Point at) {
@@ -117,58 +129,43 @@ final class OptionCompiler {
         return left;
     }
 
-    private boolean blocked(Box region, Item item, QuarterTurn turn) {
-        if (!region.low().equals(region.high())) {
-            return false;
-        }
-        for (Intrusion intrusion : body.intrusions()) {
-            for (Situation situation : Situation.values()) {
-                for (Box solid : item.solids(situation)) {
-                    if (turn.apply(solid, item.size()).moved(region.low()).overlaps(intrusion.box())) {
-                        return true;
-                    }
-                }
-            }
-        }
-        return false;
-    }
-
-    static Axis across(Surface surface, QuarterTurn turn) {
-        return surface == Surface.WALL ? turn.apply(Face.REAR).axis() : Axis.Z;
+    /** Whether a single anchor puts a solid into a wheel arch or the like. */
+    private boolean blocked(Box region, PlacedUnit posed) {
+        return region.low().equals(region.high())
+                && body.intrusions().stream()
+                        .anyMatch(intrusion -> Arrays.stream(Situation.values())
+                                .flatMap(situation -> posed.solids(situation).stream())
+                                .anyMatch(solid -> solid.moved(region.low()).overlaps(intrusion.box())));
     }
 
     static List<QuarterTurn> turns(Item item) {
         return Arrays.stream(QuarterTurn.values()).filter(item.turns()::contains).toList();
     }
 
-    private static Option make(Item item, Surface surface, QuarterTurn turn, AnchorSet anchors) {
-        return make(item, surface, turn, new AnchorSet[] {anchors}, null);
-    }
-
     static Option make(
-            Item item, Surface surface, QuarterTurn turn, AnchorSet[] anchors, Option.@Nullable Berth berth) {
+            PlacedUnit posed,
+            Surface surface,
+            QuarterTurn turn,
+            Situation governing,
+            AnchorSet[] anchors,
+            Option.@Nullable Berth berth) {
+        Item item = posed.item();
         Point centre = item.mass().centre();
         Point local = centre == null ? item.size().box().centre() : centre;
+        int[] holes = PlacedFixing.of(posed, governing).stream()
+                .filter(fixing -> !fixing.intoHost())
+                .map(PlacedFixing::at)
+                .flatMapToInt(at -> java.util.stream.IntStream.of(at.x(), at.y(), at.z()))
+                .toArray();
         return new Option(
                 surface,
                 turn,
-                Shape.of(item, turn, Situation.ON_STATION),
-                Shape.of(item, turn, Situation.ON_THE_ROAD),
+                turn.apply(item.size()),
+                Shape.of(posed, Situation.ON_STATION),
+                Shape.of(posed, Situation.ON_THE_ROAD),
                 anchors,
                 berth,
-                holes(item, turn, berth),
+                holes,
                 turn.apply(local, item.size()));
-    }
-
-    private static int[] holes(Item item, QuarterTurn turn, Option.@Nullable Berth berth) {
-        if (berth != null || item.mounting().loose()) {
-            return new int[0];
-        }
-        return item.fixings().stream()
-                .map(Fixing::at)
-                .map(at -> turn.apply(at, item.size()))
-                .flatMap(at -> List.of(at.x(), at.y(), at.z()).stream())
-                .mapToInt(Integer::intValue)
-                .toArray();
     }
 }

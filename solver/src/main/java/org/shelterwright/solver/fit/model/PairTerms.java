@@ -15,6 +15,21 @@ public final class PairTerms {
         return Depths.greatest(a.shape(situation).solids(), b.shape(situation).solids(), dx, dy, dz);
     }
 
+    /** How many holes of the body both need; only for units that touch or overlap. */
+    public static int sharedHoles(Option a, Option b, int dx, int dy, int dz) {
+        int[] one = a.holes();
+        int[] other = b.holes();
+        int shared = 0;
+        for (int i = 0; i < one.length; i += 3) {
+            for (int j = 0; j < other.length; j += 3) {
+                if (one[i] == other[j] + dx && one[i + 1] == other[j + 1] + dy && one[i + 2] == other[j + 2] + dz) {
+                    shared++;
+                }
+            }
+        }
+        return shared;
+    }
+
     /** Depth to which solids of one stand in clear zones of the other, both ways. */
     public static int intrusion(Option a, Option b, Situation situation, int dx, int dy, int dz) {
         Shape sa = a.shape(situation);

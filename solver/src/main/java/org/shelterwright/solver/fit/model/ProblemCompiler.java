@@ -24,13 +24,15 @@ final class ProblemCompiler {
     private final Map<String, Integer> stationSlot = new LinkedHashMap<>();
     private final Map<String, Integer> roadSlot = new HashMap<>();
     private final OptionCompiler options;
+    private final HostCompiler hosts;
     private int count;
 
     ProblemCompiler(Scene scene) {
         this.scene = scene;
         this.layout = scene.layout();
         this.units = scene.brief().units();
-        this.options = new OptionCompiler(scene.body());
+        this.options = new OptionCompiler(scene);
+        this.hosts = new HostCompiler(scene);
     }
 
     FitProblem compile() {
@@ -52,39 +54,40 @@ final class ProblemCompiler {
 
     private Slot slot(UnitSpec unit, int index, boolean onStation, boolean onTheRoad) {
         Situation situation = onStation ? Situation.ON_STATION : Situation.ON_THE_ROAD;
+        Situation governing = onTheRoad ? Situation.ON_THE_ROAD : Situation.ON_STATION;
         Item item = layout.item(unit);
         Place kept = place(unit.id(), situation);
         Pin pin = kept == null ? Pin.NONE : pin(unit.id(), situation, 0);
         if (kept != null && pin.whole()) {
-            return new Slot(index, unit, item, onStation, onTheRoad, List.of(asItStands(item, kept, situation)), pin);
+            return new Slot(index, unit, item, onStation, onTheRoad, List.of(asItStands(unit, kept, situation, governing)), pin);
         }
-        List<Option> found = new ArrayList<>(options.onBody(item, pin, kept));
+        List<Option> found = new ArrayList<>(options.onBody(unit, governing, pin, kept));
         for (UnitSpec host : units) {
             Item hostItem = layout.item(host);
             boolean steadyHost = !hostItem.mounting().loose();
             if (!host.id().equals(unit.id()) && (steadyHost || !(onStation && onTheRoad))) {
                 int hostSlot = onStation ? slotOf(stationSlot, host) : slotOf(roadSlot, host);
-                found.addAll(HostCompiler.on(
-                        item, hostItem, hostSlot, host.id(), pin, kept, place(host.id(), situation)));
+                found.addAll(
+                        hosts.on(unit, host, hostSlot, governing, pin, kept, place(host.id(), situation)));
             }
         }
         if (found.isEmpty() && kept != null && !pin.equals(Pin.NONE)) {
             return new Slot(
-                    index, unit, item, onStation, onTheRoad, List.of(asItStands(item, kept, situation)), Pin.ALL);
+                    index, unit, item, onStation, onTheRoad, List.of(asItStands(unit, kept, situation, governing)), Pin.ALL);
         }
         return new Slot(index, unit, item, onStation, onTheRoad, found, pin);
     }
 
-    private Option asItStands(Item item, Place kept, Situation situation) {
+    private Option asItStands(UnitSpec unit, Place kept, Situation situation, Situation governing) {
         Point at = kept.pose().at();
         String host = kept.host();
         Place hostPlace = host == null ? null : place(host, situation);
         if (host == null || hostPlace == null) {
-            return options.asItStands(item, kept, at, null);
+            return options.asItStands(unit, kept, at, null, governing);
         }
         Integer slot = (situation == Situation.ON_STATION ? stationSlot : roadSlot).get(host);
         Option.Berth berth = slot == null ? null : new Option.Berth(slot, 0, null);
-        return options.asItStands(item, kept, at.minus(hostPlace.pose().at()), berth);
+        return options.asItStands(unit, kept, at.minus(hostPlace.pose().at()), berth, governing);
     }
 
     /** The pin of a unit, widened by those of its guests: a host must not carry a pinned guest away. */

@@ -1,72 +1,48 @@
 package org.shelterwright.solver.fit.model;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import org.shelterwright.catalog.item.ClearZone;
-import org.shelterwright.catalog.item.Item;
-import org.shelterwright.catalog.item.MovablePart;
 import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
-import org.shelterwright.catalog.space.QuarterTurn;
-import org.shelterwright.catalog.space.Size;
+import org.shelterwright.layouts.scene.PlacedUnit;
+import org.shelterwright.layouts.scene.PlacedZone;
 
 /**
- * What an item fills and keeps free at one turn in one situation, as flat cuboids (six ints each) relative to the low
- * corner of its turned size.
+ * What a unit fills and keeps free at one turn in one situation, as flat cuboids (six ints each: low corner, high
+ * corner) relative to the low corner of its turned size.
  *
  * @param solids flat cuboids
  * @param zones flat cuboids of clear zones and sweeps
  * @param purposes one for each zone
+ * @param hull the least cuboid that holds the solids
  * @param reach the least cuboid that holds size, solids and zones
  */
-public record Shape(Size size, int[] solids, int[] zones, Purpose[] purposes, int[] reach) {
+public record Shape(int[] solids, int[] zones, Purpose[] purposes, int[] hull, int[] reach) {
 
-    /** Compiles one item. */
-    static Shape of(Item item, QuarterTurn turn, Situation situation) {
-        List<Box> zones = new ArrayList<>();
-        List<Purpose> purposes = new ArrayList<>();
-        for (ClearZone zone : item.zones()) {
-            if (zone.presence().in(situation)) {
-                zones.add(turn.apply(zone.box(), item.size()));
-                purposes.add(zone.purpose());
-            }
-        }
-        if (situation == Situation.ON_STATION) {
-            for (MovablePart part : item.movableParts()) {
-                zones.add(turn.apply(part.sweep(), item.size()));
-                purposes.add(Purpose.SWING);
-            }
-        }
-        Size turned = turn.apply(item.size());
-        Box reach = turned.box();
-        for (Box zone : zones) {
-            reach = reach.hull(zone);
-        }
-        List<Box> solids = item.solids(situation).stream()
-                .map(box -> turn.apply(box, item.size()))
-                .toList();
-        return new Shape(turned, flat(solids), flat(zones), purposes.toArray(Purpose[]::new), flat(List.of(reach)));
+    /** Takes the shape of a unit that stands with its low corner at the origin. */
+    static Shape of(PlacedUnit unit, Situation situation) {
+        List<PlacedZone> zones = unit.zones(situation);
+        List<Box> solids = unit.solids(situation);
+        Box hull = solids.stream().reduce(Box::hull).orElse(unit.outline(situation));
+        return new Shape(
+                flat(solids),
+                flat(zones.stream().map(PlacedZone::box).toList()),
+                zones.stream().map(PlacedZone::purpose).toArray(Purpose[]::new),
+                flat(List.of(hull)),
+                flat(List.of(unit.reach(situation))));
     }
 
-    /** Six ints a cuboid: low corner, high corner. */
     static int[] flat(List<Box> boxes) {
-        int[] flat = new int[boxes.size() * 6];
-        for (int i = 0; i < boxes.size(); i++) {
-            Box box = boxes.get(i);
-            flat[6 * i] = box.x0();
-            flat[6 * i + 1] = box.y0();
-            flat[6 * i + 2] = box.z0();
-            flat[6 * i + 3] = box.x1();
-            flat[6 * i + 4] = box.y1();
-            flat[6 * i + 5] = box.z1();
-        }
-        return flat;
+        return boxes.stream()
+                .flatMapToInt(box -> java.util.stream.IntStream.of(
+                        box.x0(), box.y0(), box.z0(), box.x1(), box.y1(), box.z1()))
+                .toArray();
     }
 
     boolean sameParts(Shape other) {
-        return java.util.Arrays.equals(solids, other.solids)
-                && java.util.Arrays.equals(zones, other.zones)
-                && java.util.Arrays.equals(purposes, other.purposes);
+        return Arrays.equals(solids, other.solids)
+                && Arrays.equals(zones, other.zones)
+                && Arrays.equals(purposes, other.purposes);
     }
 }

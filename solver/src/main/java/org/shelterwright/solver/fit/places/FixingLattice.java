@@ -7,13 +7,10 @@ import java.util.Set;
 import org.shelterwright.catalog.body.DrillZone;
 import org.shelterwright.catalog.body.HardPoint;
 import org.shelterwright.catalog.body.HoleGrid;
-import org.shelterwright.catalog.item.Fixing;
-import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
-import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
-import org.shelterwright.catalog.space.QuarterTurn;
+import org.shelterwright.layouts.ledger.fit.PlacedFixing;
 
 /**
  * Finds where an item may stand so that every one of its fixings lands on a hard point: the hole lattice, shifted back by
@@ -26,20 +23,22 @@ public final class FixingLattice {
     /**
      * Narrows a region of anchors to those where all fixings land.
      *
+     * @param fixings those of the unit standing with its low corner at the origin
      * @param domain anchors to begin with, a cuboid that may be flat on any axis (µm, frame of the body)
      * @return cuboids, flat on all axes where a hole decides. Cost: holes times fixings
      */
-    public static List<Box> narrow(Box domain, Item item, QuarterTurn turn, List<HardPoint> hardPoints) {
+    public static List<Box> narrow(Box domain, List<PlacedFixing> fixings, List<HardPoint> hardPoints) {
         List<Box> regions = List.of(domain);
-        for (Fixing fixing : item.fixings()) {
-            Point at = turn.apply(fixing.at(), item.size());
-            Face face = turn.apply(fixing.face());
+        for (PlacedFixing fixing : fixings) {
+            if (fixing.intoHost()) {
+                continue;
+            }
             Set<Box> kept = new LinkedHashSet<>();
             for (HardPoint hardPoint : hardPoints) {
-                if (hardPoint.surface() == face
-                        && (hardPoint.threads().isEmpty() || hardPoint.threads().contains(fixing.thread()))) {
+                if (hardPoint.surface() == fixing.face()
+                        && (hardPoint.threads().isEmpty() || hardPoint.threads().contains(fixing.fixing().thread()))) {
                     for (Box region : regions) {
-                        landings(region, at, hardPoint, kept);
+                        landings(region, fixing.at(), hardPoint, kept);
                     }
                 }
             }
