@@ -9,6 +9,7 @@ import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
 import org.shelterwright.layouts.ledger.access.AccessLimits;
 import org.shelterwright.layouts.ledger.fit.FitLimits;
+import org.shelterwright.layouts.ledger.mass.MassLimits;
 import org.shelterwright.layouts.rules.RuleSet;
 import org.shelterwright.layouts.rules.Rules;
 import org.shelterwright.layouts.scene.Scene;
@@ -28,6 +29,7 @@ public final class Checker {
         List<Limit> limits = new ArrayList<>();
         limits.addAll(FitLimits.all());
         limits.addAll(AccessLimits.all());
+        limits.addAll(MassLimits.all());
         return new Checker(new LimitBook(limits), List.of());
     }
 
