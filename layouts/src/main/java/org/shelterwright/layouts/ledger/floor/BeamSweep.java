@@ -36,6 +36,9 @@ record BeamSweep(double momentKgM, double shearKg) {
         boolean passedB = false;
         for (int edge : edges) {
             int k = edge >> 1;
+            if (loads[k] == 0) {
+                continue;
+            }
             boolean starts = (edge & 1) == 0;
             double y = Lengths.metres(starts ? low[k] : high[k]);
             if (!passedA && y >= a) {

@@ -12,15 +12,19 @@ import org.shelterwright.layouts.scene.Scene;
  * the last one goes to that one whole.
  */
 final class MemberLoads {
-    /**
-     * Moment and shear of one cross-member in their governing load states.
-     *
-     * @param moment the sweep of the state with the greatest moment, and its nominal twin
-     * @param shear the sweep of the state with the greatest shear, and its nominal twin
-     */
+    /** What one cross-member bears in the load states with the greatest moment and the greatest shear. */
     record MemberLoad(CrossMember member, Governing moment, Governing shear) {}
 
-    record Governing(BeamSweep worst, BeamSweep nominal, FloorCase load) {}
+    /**
+     * A sweep in its load state.
+     *
+     * @param shares the part of each patch that comes to the cross-member
+     */
+    record Governing(CrossMember member, FloorCase load, double[] shares, BeamSweep worst) {
+        BeamSweep nominal() {
+            return sweep(member, load, shares, load.nominal());
+        }
+    }
 
     private final List<MemberLoad> members = new ArrayList<>();
 
@@ -34,10 +38,8 @@ final class MemberLoads {
             Governing shear = null;
             for (FloorCase load : cases) {
                 double[] shares = shares(sorted, i, load);
-                Governing one = new Governing(
-                        sweep(sorted.get(i), load, shares, load.worst()),
-                        sweep(sorted.get(i), load, shares, load.nominal()),
-                        load);
+                Governing one =
+                        new Governing(sorted.get(i), load, shares, sweep(sorted.get(i), load, shares, load.worst()));
                 moment = moment == null
                                 || one.worst().momentKgM() > moment.worst().momentKgM()
                         ? one
