@@ -11,7 +11,7 @@ if defined JAVA_HOME (
 )
 
 set "version="
-for /f "tokens=3" %%v in ('""%java%" -version 2^>^&1" ^| findstr /i " version "') do if not defined version set "version=%%~v"
+for /f "tokens=3" %%v in ('call "%java%" -version 2^>^&1 ^| findstr /i /c:" version "') do if not defined version set "version=%%~v"
 if not defined version (
     echo shelterwright: no Java found. Install Java 17 or newer, or set JAVA_HOME to one. 1>&2
     exit /b 3

@@ -1,6 +1,6 @@
 package org.shelterwright.app.cli;
 
-import org.shelterwright.app.ProgramVersion;
+import org.shelterwright.app.about.ProgramVersion;
 
 /** Answers a command line. */
 public final class Terminal {

@@ -7,7 +7,11 @@ import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.LedgerBuilder;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
+import org.shelterwright.layouts.ledger.access.AccessLimits;
+import org.shelterwright.layouts.ledger.fit.FitLimits;
+import org.shelterwright.layouts.ledger.mass.MassLimits;
 import org.shelterwright.layouts.rules.RuleSet;
+import org.shelterwright.layouts.rules.RuleSets;
 import org.shelterwright.layouts.rules.Rules;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -24,7 +28,10 @@ public final class Checker {
     /** All limits that this program knows, with its built-in rule sets. */
     public static Checker standard() {
         List<Limit> limits = new ArrayList<>();
-        return new Checker(new LimitBook(limits), List.of());
+        limits.addAll(FitLimits.all());
+        limits.addAll(AccessLimits.all());
+        limits.addAll(MassLimits.all());
+        return new Checker(new LimitBook(limits), RuleSets.builtIn());
     }
 
     public LimitBook book() {

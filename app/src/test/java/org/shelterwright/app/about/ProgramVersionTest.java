@@ -1,4 +1,4 @@
-package org.shelterwright.app;
+package org.shelterwright.app.about;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,4 +1,4 @@
-package org.shelterwright.app;
+package org.shelterwright.app.about;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -28,9 +28,9 @@ public record ProgramVersion(String number) {
      */
     public static ProgramVersion ofThisBuild() {
         Properties properties = new Properties();
-        try (InputStream in = ProgramVersion.class.getResourceAsStream("program.properties")) {
+        try (InputStream in = ProgramVersion.class.getResourceAsStream("version.properties")) {
             if (in == null) {
-                throw new IllegalStateException("program.properties is missing from the program: build it again.");
+                throw new IllegalStateException("version.properties is missing from the program: build it again.");
             }
             properties.load(in);
         } catch (IOException e) {
