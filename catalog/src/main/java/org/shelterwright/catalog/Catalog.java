@@ -29,7 +29,9 @@ public final class Catalog {
      */
     public static Catalog of(Collection<Item> items, Collection<Body> bodies, Collection<Carrier> carriers) {
         return new Catalog(
-                index("item", items, Item::id), index("body", bodies, Body::id), index("carrier", carriers, Carrier::id));
+                index("item", items, Item::id),
+                index("body", bodies, Body::id),
+                index("carrier", carriers, Carrier::id));
     }
 
     public Optional<Item> item(String id) {

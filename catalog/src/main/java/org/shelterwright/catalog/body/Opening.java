@@ -12,7 +12,13 @@ import org.shelterwright.catalog.space.Face;
  * @param exit whether people leave by it
  * @param swing space inside the body that its leaf needs; {@code null} if it opens outward or slides
  */
-public record Opening(String name, Kind kind, Face wall, Box area, boolean exit, @Nullable Box swing) {
+public record Opening(
+        String name,
+        Kind kind,
+        Face wall,
+        Box area,
+        boolean exit,
+        @Nullable Box swing) {
     public Opening {
         if (area.extent(wall.axis()) != 0) {
             throw new IllegalArgumentException("The area of opening \"" + name + "\" must be flat in its wall.");

@@ -9,7 +9,8 @@ import org.shelterwright.catalog.space.Point;
  * @param at in the frame of what it belongs to
  * @param ratingN working load (N); {@code null} if not known
  */
-public record Provision(String name, Use use, Point at, @Nullable Double ratingN) {
+public record Provision(
+        String name, Use use, Point at, @Nullable Double ratingN) {
     /** What a provision is for. */
     public enum Use {
         LIFTING,

@@ -10,4 +10,6 @@ import org.jspecify.annotations.Nullable;
  * @param pullOutPerMetreN in all on one metre of it, square to the surface (N)
  */
 public record Strength(
-        @Nullable Double pullOutN, @Nullable Double shearN, @Nullable Double pullOutPerMetreN) {}
+        @Nullable Double pullOutN,
+        @Nullable Double shearN,
+        @Nullable Double pullOutPerMetreN) {}

@@ -14,7 +14,11 @@ import org.shelterwright.catalog.space.Point;
  * @param classes classes of cables that may lie in it
  */
 public record Tray(
-        String name, List<Point> path, @Millimetres int width, @Millimetres int depth, List<CableClass> classes) {
+        String name,
+        List<Point> path,
+        @Millimetres int width,
+        @Millimetres int depth,
+        List<CableClass> classes) {
     public Tray {
         path = List.copyOf(path);
         classes = List.copyOf(classes);

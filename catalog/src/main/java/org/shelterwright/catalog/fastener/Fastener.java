@@ -10,4 +10,10 @@ package org.shelterwright.catalog.fastener;
  * @param ultimateN least ultimate tensile load (N)
  */
 public record Fastener(
-        String thread, String grade, double diameterMm, double pitchMm, double stressAreaMm2, double proofN, double ultimateN) {}
+        String thread,
+        String grade,
+        double diameterMm,
+        double pitchMm,
+        double stressAreaMm2,
+        double proofN,
+        double ultimateN) {}

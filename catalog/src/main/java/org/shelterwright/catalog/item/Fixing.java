@@ -16,4 +16,9 @@ import org.shelterwright.catalog.space.Point;
  * @param toolZone space for hand and tool, in the frame of the item; {@code null} if not stated
  */
 public record Fixing(
-        String name, Point at, Face face, String thread, @Nullable String grade, @Nullable Box toolZone) {}
+        String name,
+        Point at,
+        Face face,
+        String thread,
+        @Nullable String grade,
+        @Nullable Box toolZone) {}

@@ -79,8 +79,8 @@ public record Item(
     private static void requireWithin(String id, Size size, List<Solid> solids) {
         for (Solid solid : solids) {
             if (!size.box().contains(solid.box())) {
-                throw new IllegalArgumentException("The solid \"" + solid.name() + "\" of item " + id
-                        + " reaches beyond the size of the item.");
+                throw new IllegalArgumentException(
+                        "The solid \"" + solid.name() + "\" of item " + id + " reaches beyond the size of the item.");
             }
         }
     }

@@ -10,7 +10,8 @@ import org.shelterwright.catalog.space.Box;
  * @param sweep the least cuboid that holds the whole movement, in the frame of the item
  * @param securedBy what holds it on the road, such as "latch"; {@code null} if not stated
  */
-public record MovablePart(String name, Kind kind, Box sweep, @Nullable String securedBy) {
+public record MovablePart(
+        String name, Kind kind, Box sweep, @Nullable String securedBy) {
     public MovablePart {
         if (sweep.flat()) {
             throw new IllegalArgumentException("The sweep of \"" + name + "\" has no thickness.");

@@ -13,7 +13,11 @@ import org.shelterwright.catalog.source.Figures;
  * @param heatW heat into the room at full use (W); {@code null}: all of the rated power
  */
 public record Power(
-        String supply, double ratedW, @Nullable Double idleW, @Nullable Double inrushA, @Nullable Double heatW) {
+        String supply,
+        double ratedW,
+        @Nullable Double idleW,
+        @Nullable Double inrushA,
+        @Nullable Double heatW) {
     public Power {
         Figures.notNegative("rated power (W)", ratedW);
     }

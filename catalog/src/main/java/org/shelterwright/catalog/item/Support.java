@@ -14,4 +14,8 @@ import org.shelterwright.catalog.space.Rect;
  * @param ratingKg mass that it carries on the road (kg); {@code null} if not known
  */
 public record Support(
-        String name, Rect area, @Millimetres int height, boolean under, @Nullable Double ratingKg) {}
+        String name,
+        Rect area,
+        @Millimetres int height,
+        boolean under,
+        @Nullable Double ratingKg) {}

@@ -48,14 +48,13 @@ public final class Lengths {
         }
         BigDecimal number = new BigDecimal(matcher.group(1).replace(',', '.').replace('\u2212', '-'));
         String unit = matcher.group(2) == null ? "mm" : matcher.group(2);
-        int factor =
-                switch (unit) {
-                    case "cm" -> 10 * MM;
-                    case "m" -> M;
-                    case "in", "\"" -> INCH;
-                    case "ft" -> 12 * INCH;
-                    default -> MM;
-                };
+        int factor = switch (unit) {
+            case "cm" -> 10 * MM;
+            case "m" -> M;
+            case "in", "\"" -> INCH;
+            case "ft" -> 12 * INCH;
+            default -> MM;
+        };
         return micrometres(number, factor, text.strip());
     }
 
@@ -83,8 +82,8 @@ public final class Lengths {
     private static int micrometres(BigDecimal number, int factor, String shown) {
         BigDecimal exact = number.multiply(BigDecimal.valueOf(factor)).stripTrailingZeros();
         if (exact.scale() > 0) {
-            throw new IllegalArgumentException(
-                    "The length " + shown + " is finer than a micrometre. Give at most three decimals of a millimetre.");
+            throw new IllegalArgumentException("The length " + shown
+                    + " is finer than a micrometre. Give at most three decimals of a millimetre.");
         }
         if (exact.abs().compareTo(BigDecimal.valueOf(Range.LIMIT)) > 0) {
             throw new IllegalArgumentException("The length " + shown + " is beyond 500 m. Maybe the unit is wrong.");

@@ -19,7 +19,9 @@ public record Point(int x, int y, int z) {
     /** Takes whole millimetres. */
     public static Point ofMm(int x, int y, int z) {
         return new Point(
-                Math.multiplyExact(x, Lengths.MM), Math.multiplyExact(y, Lengths.MM), Math.multiplyExact(z, Lengths.MM));
+                Math.multiplyExact(x, Lengths.MM),
+                Math.multiplyExact(y, Lengths.MM),
+                Math.multiplyExact(z, Lengths.MM));
     }
 
     public Point plus(Point shift) {

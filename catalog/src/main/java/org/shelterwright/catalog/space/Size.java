@@ -17,7 +17,9 @@ public record Size(int x, int y, int z) {
     /** Takes whole millimetres. */
     public static Size ofMm(int x, int y, int z) {
         return new Size(
-                Math.multiplyExact(x, Lengths.MM), Math.multiplyExact(y, Lengths.MM), Math.multiplyExact(z, Lengths.MM));
+                Math.multiplyExact(x, Lengths.MM),
+                Math.multiplyExact(y, Lengths.MM),
+                Math.multiplyExact(z, Lengths.MM));
     }
 
     public int along(Axis axis) {
