@@ -11,4 +11,9 @@ import org.shelterwright.catalog.space.Millimetres;
  * @param type cable type
  * @param longest greatest length (µm); {@code null} if none is set
  */
-public record Wire(String id, String from, String to, String type, @Nullable @Millimetres Integer longest) {}
+public record Wire(
+        String id,
+        String from,
+        String to,
+        String type,
+        @Nullable @Millimetres Integer longest) {}

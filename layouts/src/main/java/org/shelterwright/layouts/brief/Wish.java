@@ -13,7 +13,10 @@ import org.shelterwright.catalog.space.Millimetres;
  * @param face wall of {@code ALONG_WALL} and {@code ORDER_ALONG_WALL}, direction of {@code FACING}; {@code null} otherwise
  */
 public record Wish(
-        Kind kind, List<String> units, @Nullable @Millimetres Integer distance, @Nullable Face face) {
+        Kind kind,
+        List<String> units,
+        @Nullable @Millimetres Integer distance,
+        @Nullable Face face) {
     public Wish {
         units = List.copyOf(units);
     }

@@ -21,7 +21,8 @@ import org.shelterwright.layouts.brief.UnitSpec;
  * @param carrier {@code null} if the body stands alone
  * @param trailer carrier entry of the trailer; {@code null} if there is none
  */
-public record Parts(Body body, @Nullable Carrier carrier, @Nullable Carrier trailer, Map<String, Item> items) {
+public record Parts(
+        Body body, @Nullable Carrier carrier, @Nullable Carrier trailer, Map<String, Item> items) {
     public Parts {
         items = Collections.unmodifiableMap(new LinkedHashMap<>(items));
     }

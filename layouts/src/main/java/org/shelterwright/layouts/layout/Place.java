@@ -15,8 +15,9 @@ public record Place(Surface surface, @Nullable String host, Pose pose) {
         boolean hosted = surface == Surface.ON_UNIT || surface == Surface.UNDER_UNIT;
         if (hosted != (host != null)) {
             throw new IllegalArgumentException(
-                    hosted ? "A unit mounted on or under another must name it." : "Only a unit mounted on or under"
-                            + " another may name a host.");
+                    hosted
+                            ? "A unit mounted on or under another must name it."
+                            : "Only a unit mounted on or under" + " another may name a host.");
         }
     }
 

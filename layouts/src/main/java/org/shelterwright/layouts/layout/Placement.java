@@ -10,7 +10,8 @@ import org.shelterwright.catalog.item.Situation;
  * @param station its place on station
  * @param road its place on the road; {@code null} if it stays where it is
  */
-public record Placement(String unit, Place station, @Nullable Place road, Pin pin) {
+public record Placement(
+        String unit, Place station, @Nullable Place road, Pin pin) {
     public static Placement of(String unit, Place place) {
         return new Placement(unit, place, null, Pin.NONE);
     }

@@ -9,4 +9,5 @@ import org.jspecify.annotations.Nullable;
  * @param seed seed of the search that found it; {@code null} if laid out by hand
  * @param moves move budget of that search; {@code null} if by hand or by time
  */
-public record Provenance(String program, @Nullable Long seed, @Nullable Long moves) {}
+public record Provenance(
+        String program, @Nullable Long seed, @Nullable Long moves) {}

@@ -45,5 +45,4 @@ public record Ledger(List<Row> rows) {
     public List<Row> of(String limit) {
         return rows.stream().filter(row -> row.limit().equals(limit)).toList();
     }
-
 }

@@ -44,8 +44,8 @@ public final class Rules {
         }
         brief.limits().forEach((id, value) -> {
             Figure figure = Figure.byId(id)
-                    .orElseThrow(() -> new IllegalArgumentException("The brief \"" + brief.id()
-                            + "\" sets a limit \"" + id + "\" that is not known."));
+                    .orElseThrow(() -> new IllegalArgumentException(
+                            "The brief \"" + brief.id() + "\" sets a limit \"" + id + "\" that is not known."));
             rules.put(figure, new Rule(figure, value, Source.stated("brief " + brief.id(), id)));
         });
         return new Rules(rules, axleRules);
