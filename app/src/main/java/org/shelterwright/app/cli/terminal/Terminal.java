@@ -1,5 +1,7 @@
 package org.shelterwright.app.cli.terminal;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
@@ -28,6 +30,14 @@ public final class Terminal {
         this.results = new TextStream(results, traits.plainResults());
         this.messages = new TextStream(messages, traits.plainMessages());
         this.live = traits.live();
+    }
+
+    /** The terminal of this process. */
+    public static Terminal ofThisProcess() {
+        return new Terminal(
+                new FileOutputStream(FileDescriptor.out),
+                new FileOutputStream(FileDescriptor.err),
+                Traits.ofThisProcess());
     }
 
     /** Prints a line of the result. */
