@@ -2,6 +2,7 @@ package org.shelterwright.catalog.json;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,15 +12,21 @@ import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.fastener.FastenerTable;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.plausible.BodyOddities;
+import org.shelterwright.catalog.plausible.CarrierOddities;
+import org.shelterwright.catalog.plausible.ItemOddities;
+import org.shelterwright.catalog.plausible.Oddity;
 
 /** Catalog entries read from files of any of the catalog's formats. */
 public final class CatalogEntries {
-    private final Kind<Item> items = new Kind<>("item", CatalogFormats.ITEM, Item::id);
-    private final Kind<Body> bodies = new Kind<>("body", CatalogFormats.BODY, Body::id);
-    private final Kind<Carrier> carriers = new Kind<>("carrier", CatalogFormats.CARRIER, Carrier::id);
+    private final Kind<Item> items = new Kind<>("item", CatalogFormats.ITEM, Item::id, ItemOddities::of);
+    private final Kind<Body> bodies = new Kind<>("body", CatalogFormats.BODY, Body::id, BodyOddities::of);
+    private final Kind<Carrier> carriers =
+            new Kind<>("carrier", CatalogFormats.CARRIER, Carrier::id, CarrierOddities::of);
     private final Kind<FastenerTable> fasteners =
-            new Kind<>("fastener table", CatalogFormats.FASTENERS, FastenerTable::id);
+            new Kind<>("fastener table", CatalogFormats.FASTENERS, FastenerTable::id, table -> List.of());
     private final List<Problem> problems = new ArrayList<>();
+    private final List<Problem> doubts = new ArrayList<>();
 
     private CatalogEntries() {}
 
@@ -53,6 +60,11 @@ public final class CatalogEntries {
         return fasteners.entries.values();
     }
 
+    /** Figures that a person should look at; the entries are there all the same. */
+    public List<Problem> doubts() {
+        return Collections.unmodifiableList(doubts);
+    }
+
     /** These entries alone. */
     public Catalog catalog() {
         return Catalog.of(items(), bodies(), carriers());
@@ -72,7 +84,7 @@ public final class CatalogEntries {
                     .findFirst()
                     .orElseThrow(() -> notOfTheCatalog(
                             head, kinds.stream().map(kind -> kind.format.name()).toList()))
-                    .add(head, problems);
+                    .add(head, this);
         } catch (InputException e) {
             problems.addAll(e.problems());
         }
@@ -89,22 +101,28 @@ public final class CatalogEntries {
         private final String name;
         private final JsonFormat<T> format;
         private final Function<T, String> id;
+        private final Function<T, List<Oddity>> oddities;
         private final Map<String, T> entries = new LinkedHashMap<>();
         private final Map<String, String> places = new LinkedHashMap<>();
 
-        Kind(String name, JsonFormat<T> format, Function<T, String> id) {
+        Kind(String name, JsonFormat<T> format, Function<T, String> id, Function<T, List<Oddity>> oddities) {
             this.name = name;
             this.format = format;
             this.id = id;
+            this.oddities = oddities;
         }
 
-        void add(FileHead head, List<Problem> problems) {
+        void add(FileHead head, CatalogEntries all) {
             Sourced<T> read = format.open(head);
+            for (Oddity oddity : oddities.apply(read.value())) {
+                (oddity.absurd() ? all.problems : all.doubts)
+                        .add(new Problem(read.places().key(oddity.key()).text(), oddity.sentence()));
+            }
             String key = id.apply(read.value());
             String place = read.places().key("id").text();
             String first = places.putIfAbsent(key, place);
             if (first != null) {
-                problems.add(new Problem(
+                all.problems.add(new Problem(
                         place,
                         "The " + name + " id \"" + key + "\" is already given in " + first
                                 + ". Rename or remove one of them."));

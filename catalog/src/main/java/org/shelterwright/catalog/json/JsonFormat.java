@@ -4,8 +4,10 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * A file format: one JSON object whose first keys are the name of the format and its version, and whose further keys are
@@ -127,6 +129,16 @@ public final class JsonFormat<T> {
      */
     public byte[] write(T value) {
         return NodeWriter.pretty(root(value));
+    }
+
+    /** The keys whose content differs between two values, in the order of the record. */
+    public List<String> differingKeys(T one, T other) {
+        Node.ObjectNode a = root(one);
+        Node.ObjectNode b = root(other);
+        Set<String> keys = new LinkedHashSet<>();
+        a.members().forEach(member -> keys.add(member.key()));
+        b.members().forEach(member -> keys.add(member.key()));
+        return keys.stream().filter(key -> !a.get(key).equals(b.get(key))).toList();
     }
 
     /** The one line that stands for a value when it is compared by hash. */
