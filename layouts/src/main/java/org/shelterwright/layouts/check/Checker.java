@@ -11,6 +11,7 @@ import org.shelterwright.layouts.ledger.access.AccessLimits;
 import org.shelterwright.layouts.ledger.fit.FitLimits;
 import org.shelterwright.layouts.ledger.mass.MassLimits;
 import org.shelterwright.layouts.rules.RuleSet;
+import org.shelterwright.layouts.rules.RuleSets;
 import org.shelterwright.layouts.rules.Rules;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -30,7 +31,7 @@ public final class Checker {
         limits.addAll(FitLimits.all());
         limits.addAll(AccessLimits.all());
         limits.addAll(MassLimits.all());
-        return new Checker(new LimitBook(limits), List.of());
+        return new Checker(new LimitBook(limits), RuleSets.builtIn());
     }
 
     public LimitBook book() {
