@@ -45,7 +45,7 @@ final class Faults {
             return ExitStatus.BAD_INPUT;
         }
         if (thrown instanceof UncheckedIOException storage) {
-            terminal.message(place + ": " + Storage.sentence(storage.getCause()));
+            terminal.message(place + ": " + Storage.sentence(storage));
             return ExitStatus.BAD_INPUT;
         }
         if (thrown instanceof OutOfMemoryError) {

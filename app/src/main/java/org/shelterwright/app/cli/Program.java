@@ -73,12 +73,23 @@ public final class Program {
                 .addSubcommand(new ReportVerb(workshop, terminal))
                 .addSubcommand("catalog", CatalogVerb.with(workshop, terminal));
         root.getCommandSpec().versionProvider(main.versions());
+        layOut(root);
         return root.setOut(terminal.resultWriter())
                 .setErr(terminal.messageWriter())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setUsageHelpWidth(HELP_WIDTH)
                 .setParameterExceptionHandler((e, args) -> misuse(e))
                 .setExecutionExceptionHandler((e, command, parsed) -> fault(e, command, parsed, typed));
+    }
+
+    private static void layOut(CommandLine command) {
+        command.getCommandSpec()
+                .usageMessage()
+                .abbreviateSynopsis(true)
+                .descriptionHeading("%n")
+                .parameterListHeading("%n")
+                .optionListHeading("%nOptions:%n");
+        command.getSubcommands().values().forEach(Program::layOut);
     }
 
     private int fault(Exception e, CommandLine command, @Nullable ParseResult parsed, List<String> typed) {

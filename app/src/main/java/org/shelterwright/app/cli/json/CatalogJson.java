@@ -40,8 +40,8 @@ public final class CatalogJson {
     public static String check(ResultHead head, int status, List<Problem> problems) {
         ObjectNode root = head.begin().put("status", status);
         ArrayNode list = root.putArray("problems");
-        problems.forEach(problem ->
-                list.addObject().put("where", problem.where()).put("sentence", problem.sentence()));
+        problems.forEach(
+                problem -> list.addObject().put("where", problem.where()).put("sentence", problem.sentence()));
         return JsonText.write(root);
     }
 }

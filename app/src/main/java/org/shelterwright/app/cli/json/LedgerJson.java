@@ -67,7 +67,8 @@ final class LedgerJson {
         node.set(
                 "accepted",
                 acceptances.stream()
-                        .filter(one -> one.limit().equals(row.limit()) && one.units().equals(row.units()))
+                        .filter(one ->
+                                one.limit().equals(row.limit()) && one.units().equals(row.units()))
                         .findFirst()
                         .map(LedgerJson::accepted)
                         .orElse(null));

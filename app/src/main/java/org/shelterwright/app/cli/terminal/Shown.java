@@ -34,7 +34,8 @@ public final class Shown {
             return "-";
         }
         BigDecimal percent = BigDecimal.valueOf(use).movePointRight(2);
-        return percent.setScale(1, use > 1 ? RoundingMode.CEILING : RoundingMode.FLOOR).toPlainString() + " %";
+        return percent.setScale(1, use > 1 ? RoundingMode.CEILING : RoundingMode.FLOOR)
+                        .toPlainString() + " %";
     }
 
     private static String plain(BigDecimal value) {

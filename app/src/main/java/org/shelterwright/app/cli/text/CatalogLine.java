@@ -24,7 +24,12 @@ import org.shelterwright.catalog.space.Size;
  * @param massKg mass of an item, tare of a body or carrier (kg); {@code null} if not known
  */
 public record CatalogLine(
-        String entry, String kind, String id, String name, @Nullable Size size, @Nullable Double massKg) {
+        String entry,
+        String kind,
+        String id,
+        String name,
+        @Nullable Size size,
+        @Nullable Double massKg) {
     private static final List<String> ENTRIES = List.of("item", "body", "carrier");
 
     /** Lists a catalog: items, bodies, carriers. */

@@ -32,14 +32,25 @@ public final class EntryText {
                 .add("kind", CatalogLine.word(item.kind()))
                 .add("size", size(item.size()) + "  (depth x width x height)")
                 .add("mass", mass(item.mass()))
-                .add("mounted on", words(item.mounting().surfaces()) + (item.mounting().loose() ? ", loose" : ""))
-                .add("turns", item.turns().stream().sorted().map(turn -> turn.degrees() + "").collect(Collectors.joining(", ")) + " degrees");
+                .add(
+                        "mounted on",
+                        words(item.mounting().surfaces()) + (item.mounting().loose() ? ", loose" : ""))
+                .add(
+                        "turns",
+                        item.turns().stream()
+                                        .sorted()
+                                        .map(turn -> turn.degrees() + "")
+                                        .collect(Collectors.joining(", "))
+                                + " degrees");
         facts.each("solids", item.solids(), solid -> solid.name() + " " + box(solid.box()));
         facts.each("clear zones", item.zones(), EntryText::zone);
         facts.each("movable parts", item.movableParts(), EntryText::part);
         facts.each("fixings", item.fixings(), EntryText::fixing);
         facts.each("tanks", item.tanks(), EntryText::tank);
-        facts.each("ports", item.ports(), port -> port.name() + ", " + CatalogLine.word(port.cableClass()) + ", " + port.connector());
+        facts.each(
+                "ports",
+                item.ports(),
+                port -> port.name() + ", " + CatalogLine.word(port.cableClass()) + ", " + port.connector());
         Power power = item.power();
         facts.add("power", power == null ? null : Shown.figure(power.ratedW()) + " W from " + power.supply());
         Double stackingKg = item.stackingKg();
@@ -111,8 +122,8 @@ public final class EntryText {
     }
 
     private static String opening(Opening opening) {
-        return opening.name() + " (" + CatalogLine.word(opening.kind()) + (opening.exit() ? ", way out" : "") + ") in the "
-                + CatalogLine.word(opening.wall()) + " wall, " + box(opening.area());
+        return opening.name() + " (" + CatalogLine.word(opening.kind()) + (opening.exit() ? ", way out" : "")
+                + ") in the " + CatalogLine.word(opening.wall()) + " wall, " + box(opening.area());
     }
 
     private static String hardPoint(HardPoint point) {

@@ -1,6 +1,7 @@
 package org.shelterwright.app.cli.text;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.shelterwright.app.cli.terminal.Shown;
 import org.shelterwright.app.cli.terminal.TextTable;
@@ -54,7 +55,8 @@ public final class FitText {
             lines.addAll(LedgerText.rows(open.subList(0, Math.min(WORST_ROWS, open.size())), false));
         }
         if (open.size() > WORST_ROWS) {
-            lines.add((open.size() - WORST_ROWS) + " more rows are not met outright: see them with shelterwright check.");
+            lines.add(
+                    (open.size() - WORST_ROWS) + " more rows are not met outright: see them with shelterwright check.");
         }
     }
 
@@ -81,8 +83,8 @@ public final class FitText {
 
     private static String tightest(Ledger ledger) {
         return ledger.rows().stream()
-                .filter(row -> row.use() != null)
-                .max((a, b) -> Double.compare(use(a), use(b)))
+                .filter(row -> use(row) > 0)
+                .max(Comparator.comparingDouble(FitText::use))
                 .map(row -> row.title() + ", " + Shown.use(row.use()))
                 .orElse("-");
     }

@@ -35,7 +35,8 @@ public final class LedgerText {
         if (open > 0) {
             parts.add(open + " not assessed");
         }
-        return name + ": " + String.join(", ", parts) + " of " + count(ledger.rows().size()) + ".";
+        return name + ": " + String.join(", ", parts) + " of "
+                + count(ledger.rows().size()) + ".";
     }
 
     /** One line a subject: its worst verdict, and how many rows have which. */

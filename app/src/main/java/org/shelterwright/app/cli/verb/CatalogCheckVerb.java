@@ -24,7 +24,10 @@ import picocli.CommandLine.Parameters;
         description = "Read catalog entries and tell everything that is wrong with them, each with its place.",
         footer = {"", "Example:", "  shelterwright catalog check my-items"})
 public final class CatalogCheckVerb extends Verb {
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "Files of catalog entries (JSON), or folders of them.")
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "1..*",
+            description = "Files of catalog entries (JSON), or folders of them.")
     private List<String> files = new ArrayList<>();
 
     public CatalogCheckVerb(Workshop workshop, Terminal terminal) {

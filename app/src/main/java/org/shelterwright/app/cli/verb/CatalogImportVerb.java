@@ -98,9 +98,10 @@ public final class CatalogImportVerb extends Verb {
         files.forEach((name, bytes) -> {
             Path file = folder.resolve(name);
             if (Files.exists(file) && !Arrays.equals(InputFile.read(file).bytes(), bytes)) {
-                taken.add(new Problem(
-                        file.toString(),
-                        "There is another file of this name already. Nothing was written. Move it, or name another folder."));
+                taken.add(
+                        new Problem(
+                                file.toString(),
+                                "There is another file of this name already. Nothing was written. Move it, or name another folder."));
             }
         });
         if (!taken.isEmpty()) {

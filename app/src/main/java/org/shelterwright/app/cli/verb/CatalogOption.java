@@ -12,7 +12,8 @@ final class CatalogOption {
     @Option(
             names = "--catalog",
             paramLabel = "FOLDER",
-            description = "Folder with your own catalog entries. They take the place of built-in ones with the same id.")
+            description =
+                    "Folder with your own catalog entries. They take the place of built-in ones with the same id.")
     private @Nullable String folder;
 
     private @Nullable Catalog catalog;
@@ -22,7 +23,9 @@ final class CatalogOption {
         Catalog read = catalog;
         if (read == null) {
             String own = folder;
-            read = own == null ? builtIn.catalog() : CatalogFolder.read(Inputs.path(own)).over(builtIn.catalog());
+            read = own == null
+                    ? builtIn.catalog()
+                    : CatalogFolder.read(Inputs.path(own)).over(builtIn.catalog());
             catalog = read;
         }
         return read;

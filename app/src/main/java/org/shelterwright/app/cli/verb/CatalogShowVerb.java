@@ -19,7 +19,8 @@ import picocli.CommandLine.Parameters;
 /** Shows one catalog entry. */
 @Command(
         name = "show",
-        description = "Show a catalog entry. With --json it is printed as a file that you can change and use as your own.",
+        description =
+                "Show a catalog entry. With --json it is printed as a file that you can change and use as your own.",
         footer = {
             "",
             "Examples:",
@@ -46,14 +47,16 @@ public final class CatalogShowVerb extends Verb {
     ExitStatus run() {
         Catalog all = catalog.over(entries());
         List<String> lines = new ArrayList<>();
-        all.item(id).ifPresent(item -> lines.addAll(
-                json() ? file(CatalogFormats.ITEM.write(item)) : EntryText.of(item)));
-        all.body(id).ifPresent(body -> lines.addAll(
-                json() ? file(CatalogFormats.BODY.write(body)) : EntryText.of(body)));
-        all.carrier(id).ifPresent(carrier -> lines.addAll(
-                json() ? file(CatalogFormats.CARRIER.write(carrier)) : EntryText.of(carrier)));
+        all.item(id)
+                .ifPresent(item -> lines.addAll(json() ? file(CatalogFormats.ITEM.write(item)) : EntryText.of(item)));
+        all.body(id)
+                .ifPresent(body -> lines.addAll(json() ? file(CatalogFormats.BODY.write(body)) : EntryText.of(body)));
+        all.carrier(id)
+                .ifPresent(carrier ->
+                        lines.addAll(json() ? file(CatalogFormats.CARRIER.write(carrier)) : EntryText.of(carrier)));
         if (lines.isEmpty()) {
-            List<String> known = CatalogLine.of(all).stream().map(CatalogLine::id).toList();
+            List<String> known =
+                    CatalogLine.of(all).stream().map(CatalogLine::id).toList();
             throw new InputException(
                     id,
                     "There is no such entry in the catalog."

@@ -1,5 +1,7 @@
 package org.shelterwright.app.cli.verb;
 
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.cli.terminal.Terminal;
 import org.shelterwright.app.cli.workshop.ExitStatus;
 import org.shelterwright.app.cli.workshop.Workshop;
@@ -9,8 +11,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 
 /** What concerns the catalog; its own verbs do the work. */
 @Command(name = "catalog", description = "List, show, check and import catalog entries.")
@@ -40,6 +40,7 @@ public final class CatalogVerb implements Callable<Integer> {
         if (spec == null || help) {
             return ExitStatus.HELD.number();
         }
-        throw new ParameterException(spec.commandLine(), "Say what to do with the catalog: list, show, check or import.");
+        throw new ParameterException(
+                spec.commandLine(), "Say what to do with the catalog: list, show, check or import.");
     }
 }

@@ -90,7 +90,9 @@ public final class CheckVerb extends Verb {
         print(LedgerText.rows(shown, all));
         if (shown.size() < rows.size()) {
             terminal().result("");
-            terminal().result((rows.size() - shown.size()) + " more rows are met with more to spare: see them with --all.");
+            terminal()
+                    .result((rows.size() - shown.size())
+                            + " more rows are met with more to spare: see them with --all.");
         }
     }
 }

@@ -13,7 +13,6 @@ import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.cli.workshop.OutFolder;
 import org.shelterwright.app.cli.workshop.Workshop;
 import org.shelterwright.layouts.check.Checker;
-import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Provenance;
 import org.shelterwright.solver.fit.FitOption;
 import org.shelterwright.solver.fit.FitRequest;
@@ -77,15 +76,20 @@ public final class FitVerb extends Verb {
         String folderName = named == null ? request.start().brief().id() : named;
         StopSignal stop = new StopSignal();
         try (OutFolder folder = OutFolder.open(Inputs.path(folderName));
-                Watch watch = workshop().interrupts().watch(stop::stop)) {
+                Watch watch = workshop().interrupts().watch(() -> stop(stop))) {
             folder.see(layoutName(1));
             FitResult found = workshop().fitter().apply(checker).fit(request, new SearchProgress(terminal()), stop);
             terminal().wipe();
             if (stop.stopped()) {
-                terminal().message("The search was stopped after " + found.moves() + " moves; the best so far is kept.");
+                terminal().message("The search was stopped after " + found.moves() + " moves.");
             }
             return finish(request, withProvenance(request, found, stop.stopped()), stop.stopped(), folder);
         }
+    }
+
+    private void stop(StopSignal stop) {
+        terminal().message("Stopping: the best so far is kept and written.");
+        stop.stop();
     }
 
     private ExitStatus finish(FitRequest request, FitResult result, boolean stopped, OutFolder folder) {
@@ -101,8 +105,9 @@ public final class FitVerb extends Verb {
             FitOption best = result.options().get(0);
             documents = folder.fill(aside -> workshop().documents().write(best.layout(), best.ledger(), aside));
         }
-        ExitStatus status =
-                result.options().isEmpty() ? ExitStatus.OPEN : status(result.options().get(0).ledger());
+        ExitStatus status = result.options().isEmpty()
+                ? ExitStatus.OPEN
+                : status(result.options().get(0).ledger());
         if (json()) {
             FitJson.Written written = new FitJson.Written(folder.path(), layouts, documents);
             terminal().result(FitJson.of(head(), status.number(), request, result, stopped, written));
@@ -126,13 +131,10 @@ public final class FitVerb extends Verb {
                 request.seed(),
                 repeatable ? request.budget().moves() : null);
         List<FitOption> options = result.options().stream()
-                .map(option -> new FitOption(with(option.layout(), provenance), option.ledger(), option.score()))
+                .map(option ->
+                        new FitOption(option.layout().withProvenance(provenance), option.ledger(), option.score()))
                 .toList();
         return new FitResult(options, result.whyNot(), result.moves(), result.elapsed());
-    }
-
-    private static Layout with(Layout layout, Provenance provenance) {
-        return layout.withProvenance(provenance);
     }
 
     private static String layoutName(int number) {

@@ -29,9 +29,7 @@ import picocli.CommandLine.Parameters;
             "  shelterwright report river-post/layout.json --out river-post"
         })
 public final class ReportVerb extends Verb {
-    @Parameters(
-            paramLabel = "FILE",
-            description = "Layout (JSON), or a sample: sample:river-post, sample:water-lab.")
+    @Parameters(paramLabel = "FILE", description = "Layout (JSON), or a sample: sample:river-post, sample:water-lab.")
     private String file = "";
 
     @Option(names = "--out", paramLabel = "FOLDER", required = true, description = "Folder to write into.")
@@ -58,8 +56,7 @@ public final class ReportVerb extends Verb {
         ExitStatus status = status(ledger);
         try (OutFolder folder = OutFolder.open(Inputs.path(out))) {
             terminal().progress("Writing documents");
-            List<String> files =
-                    folder.fill(aside -> workshop().documents().write(opened.layout(), ledger, aside));
+            List<String> files = folder.fill(aside -> workshop().documents().write(opened.layout(), ledger, aside));
             if (json()) {
                 terminal().result(ReportJson.of(head(), status.number(), opened.layout(), folder.path(), files));
             } else {

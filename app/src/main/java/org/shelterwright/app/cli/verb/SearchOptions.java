@@ -52,7 +52,8 @@ final class SearchOptions {
         within("--threads", used, MOST_THREADS);
         within("--alternatives", alternatives, MOST_ALTERNATIVES);
         boolean open = moves == null && time == null;
-        return new FitRequest(start, seed, new Budget(open ? Long.valueOf(USUAL_MOVES) : moves, time), used, alternatives);
+        return new FitRequest(
+                start, seed, new Budget(open ? Long.valueOf(USUAL_MOVES) : moves, time), used, alternatives);
     }
 
     private static void within(String option, int value, int most) {

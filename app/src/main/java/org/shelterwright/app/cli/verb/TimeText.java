@@ -18,13 +18,13 @@ final class TimeText implements ITypeConverter<Duration> {
             throw new TypeConversionException(
                     "\"" + text + "\" is no time. Give a number with s, m or h, such as 90s or 2m.");
         }
-        int seconds =
-                switch (matcher.group(2)) {
-                    case "m" -> 60;
-                    case "h" -> 3600;
-                    default -> 1;
-                };
+        int seconds = switch (matcher.group(2)) {
+            case "m" -> 60;
+            case "h" -> 3600;
+            default -> 1;
+        };
         BigDecimal number = new BigDecimal(matcher.group(1).replace(',', '.'));
-        return Duration.ofMillis(number.movePointRight(3).multiply(BigDecimal.valueOf(seconds)).longValueExact());
+        return Duration.ofMillis(
+                number.movePointRight(3).multiply(BigDecimal.valueOf(seconds)).longValueExact());
     }
 }

@@ -73,8 +73,7 @@ public abstract class Verb implements Callable<Integer> {
 
     final ResultHead head() {
         String name = spec == null ? "" : spec.qualifiedName(" ");
-        return new ResultHead(
-                name.substring(name.indexOf(' ') + 1), workshop.version(), DataVersion.of(entries()));
+        return new ResultHead(name.substring(name.indexOf(' ') + 1), workshop.version(), DataVersion.of(entries()));
     }
 
     final void print(List<String> lines) {

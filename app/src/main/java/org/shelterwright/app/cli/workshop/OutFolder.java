@@ -93,10 +93,8 @@ public final class OutFolder implements AutoCloseable {
             }
             Path from = aside;
             return files.stream().map(file -> from.relativize(file).toString()).toList();
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             throw Storage.refused(folder, e);
-        } catch (UncheckedIOException e) {
-            throw Storage.refused(folder, e.getCause());
         } finally {
             if (aside != null) {
                 remove(aside);
