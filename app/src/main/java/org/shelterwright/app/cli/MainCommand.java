@@ -20,8 +20,6 @@ import picocli.CommandLine.Spec;
             "Planning aid. Figures rest on the data entered. Restraint, lifting, electrical work and transport must be"
                     + " checked and released by the qualified people responsible, under the rules and codes of the place."
         },
-        synopsisSubcommandLabel = "VERB",
-        commandListHeading = "%nVerbs:%n",
         footer = {
             "",
             "Exit status: 0 every limit met; 1 done, but some limit is broken or not assessed;",

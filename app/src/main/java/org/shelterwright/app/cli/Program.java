@@ -88,7 +88,9 @@ public final class Program {
                 .abbreviateSynopsis(true)
                 .descriptionHeading("%n")
                 .parameterListHeading("%n")
-                .optionListHeading("%nOptions:%n");
+                .optionListHeading("%nOptions:%n")
+                .synopsisSubcommandLabel("VERB")
+                .commandListHeading("%nVerbs:%n");
         command.getSubcommands().values().forEach(Program::layOut);
     }
 

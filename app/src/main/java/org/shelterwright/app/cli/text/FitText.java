@@ -55,8 +55,8 @@ public final class FitText {
             lines.addAll(LedgerText.rows(open.subList(0, Math.min(WORST_ROWS, open.size())), false));
         }
         if (open.size() > WORST_ROWS) {
-            lines.add(
-                    (open.size() - WORST_ROWS) + " more rows are not met outright: see them with shelterwright check.");
+            lines.add((open.size() - WORST_ROWS)
+                    + " more rows are broken, close or not assessed: see them with shelterwright check.");
         }
     }
 

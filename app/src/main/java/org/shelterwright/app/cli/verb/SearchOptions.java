@@ -2,6 +2,7 @@ package org.shelterwright.app.cli.verb;
 
 import java.time.Duration;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.solver.fit.Budget;
 import org.shelterwright.solver.fit.FitRequest;
@@ -10,6 +11,7 @@ import picocli.CommandLine.Option;
 /** Options of a search. */
 final class SearchOptions {
     private static final long USUAL_MOVES = 20_000_000;
+    private static final long MOST_MOVES = 1_000_000_000_000_000L;
     private static final int MOST_THREADS = 1_024;
     private static final int MOST_ALTERNATIVES = 50;
 
@@ -51,14 +53,18 @@ final class SearchOptions {
         int used = wanted == null ? Runtime.getRuntime().availableProcessors() : wanted;
         within("--threads", used, MOST_THREADS);
         within("--alternatives", alternatives, MOST_ALTERNATIVES);
+        Long tried = moves;
+        if (tried != null) {
+            within("--moves", tried, MOST_MOVES);
+        }
         boolean open = moves == null && time == null;
         return new FitRequest(
                 start, seed, new Budget(open ? Long.valueOf(USUAL_MOVES) : moves, time), used, alternatives);
     }
 
-    private static void within(String option, int value, int most) {
+    private static void within(String option, long value, long most) {
         if (value < 1 || value > most) {
-            throw new IllegalArgumentException(option + " is " + value + ", but must be from 1 to " + most + ".");
+            throw new InputException(option, "This is " + value + ", but must be from 1 to " + most + ".");
         }
     }
 }

@@ -15,8 +15,7 @@ final class TimeText implements ITypeConverter<Duration> {
     public Duration convert(String text) {
         Matcher matcher = TEXT.matcher(text.strip());
         if (!matcher.matches()) {
-            throw new TypeConversionException(
-                    "\"" + text + "\" is no time. Give a number with s, m or h, such as 90s or 2m.");
+            throw refused(text);
         }
         int seconds = switch (matcher.group(2)) {
             case "m" -> 60;
@@ -24,7 +23,16 @@ final class TimeText implements ITypeConverter<Duration> {
             default -> 1;
         };
         BigDecimal number = new BigDecimal(matcher.group(1).replace(',', '.'));
-        return Duration.ofMillis(
+        Duration time = Duration.ofMillis(
                 number.movePointRight(3).multiply(BigDecimal.valueOf(seconds)).longValueExact());
+        if (time.isZero()) {
+            throw refused(text);
+        }
+        return time;
+    }
+
+    private static TypeConversionException refused(String text) {
+        return new TypeConversionException(
+                "\"" + text + "\" is no time. Give a number above zero with s, m or h, such as 90s or 2m.");
     }
 }
