@@ -16,15 +16,14 @@ import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.Material;
 import org.shelterwright.catalog.item.Mounting;
 import org.shelterwright.catalog.item.Surface;
+import org.shelterwright.catalog.plausible.ItemOddities;
+import org.shelterwright.catalog.plausible.Oddity;
 import org.shelterwright.catalog.source.MassBasis;
-import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Size;
 
 /** Turns the rows of an equipment list into items, one after the other. */
 final class ItemRows {
-    private static final double LEAST_MM = 1;
-
     private final List<ImportNote> notes;
     private final List<Item> items = new ArrayList<>();
     private final Map<String, Integer> quantities = new LinkedHashMap<>();
@@ -59,9 +58,26 @@ final class ItemRows {
             return;
         }
         Item item = item(row, id, name == null ? id : name, size);
+        if (isAbsurd(item, row)) {
+            return;
+        }
         items.add(item);
         quantities.put(id, row.quantity());
         places.put(id, row.rowAddress());
+    }
+
+    /** Whether no such thing exists; notes that, and what is only unusual. */
+    private boolean isAbsurd(Item item, RowReader row) {
+        boolean absurd = false;
+        for (Oddity oddity : ItemOddities.of(item)) {
+            String address = oddity.key().equals("mass") ? row.address(Role.MASS) : row.address(Role.DEPTH);
+            absurd |= oddity.absurd();
+            row.note(address, oddity.absurd() ? ImportNote.Kind.DROPPED : ImportNote.Kind.DOUBTFUL, oddity.sentence());
+        }
+        if (absurd) {
+            leftOut(row, "such a thing does not exist. Maybe a unit is wrong");
+        }
+        return absurd;
     }
 
     private @Nullable Size size(RowReader row) {
@@ -79,17 +95,6 @@ final class ItemRows {
         if (depth == null || width == null || height == null) {
             leftOut(row, "no usable " + String.join(" and ", missing) + " is given");
             return null;
-        }
-        for (Map.Entry<Role, @Nullable Integer> entry : lengths.entrySet()) {
-            Integer length = entry.getValue();
-            if (length != null && length < LEAST_MM * Lengths.MM) {
-                row.note(
-                        row.address(entry.getKey()),
-                        ImportNote.Kind.DROPPED,
-                        "The " + entry.getKey().meaning() + " of " + Lengths.format(length) + " mm is below 1 mm.");
-                leftOut(row, "its size is absurd. Maybe the unit is wrong");
-                return null;
-            }
         }
         return new Size(depth, width, height);
     }

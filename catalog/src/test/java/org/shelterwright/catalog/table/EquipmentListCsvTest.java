@@ -123,6 +123,24 @@ class EquipmentListCsvTest {
     }
 
     @Test
+    void leavesOutWhatDoesNotExistAndAsksAboutWhatIsUnusual() {
+        ImportResult result = read(
+                "Name,Depth mm,Width mm,Height mm,Mass kg", "A,100,100,100,40000", "B,100,100,100,9", "C,6,600,900,1");
+
+        assertThat(result.items()).extracting(Item::name).containsExactly("B", "C");
+        assertThat(notesAt(result, "E2"))
+                .containsExactly("The mass of 40000 kg of item a makes 40000000 kg/m³ over its size, denser than lead."
+                        + " Correct the mass (kg) or the size (mm).");
+        assertThat(notesAt(result, "E3"))
+                .containsExactly(
+                        "The mass of 9 kg of item b makes 9000 kg/m³ over its size, denser than equipment mostly"
+                                + " is. Is it right?");
+        assertThat(notesAt(result, "B4"))
+                .containsExactly(
+                        "The size x = 6 mm of item c is below 10 mm. Lengths are in millimetres: is it right?");
+    }
+
+    @Test
     void tellsDuplicates() {
         ImportResult byId = read("Id,Name,D mm,W mm,H mm", "a,One,10,10,10", "a,Two,20,20,20");
         ImportResult byName = read("Name,D mm,W mm,H mm", "Box,10,10,10", "Box,20,20,20");
@@ -154,11 +172,11 @@ class EquipmentListCsvTest {
 
     @Test
     void findsHeadersBelowATitleAndUnitsBelowHeaders() {
-        ImportResult result =
-                read("Equipment of the post,,,,", "", "Name,Depth,Width,Height,Mass", ",cm,cm,cm,g", "Box,4,3,2,500");
+        ImportResult result = read(
+                "Equipment of the post,,,,", "", "Name,Depth,Width,Height,Mass", ",cm,cm,cm,g", "Box,40,30,20,500");
 
         assertThat(result.mapping().headerRow()).isEqualTo(3);
-        assertThat(result.items().get(0).size()).isEqualTo(Size.ofMm(40, 30, 20));
+        assertThat(result.items().get(0).size()).isEqualTo(Size.ofMm(400, 300, 200));
         assertThat(result.items().get(0).mass().massKg()).isEqualTo(0.5);
     }
 

@@ -84,8 +84,11 @@ class EquipmentListXlsxTest {
 
         assertThat(result.items()).isEmpty();
         assertThat(notesAt(result, "B2"))
-                .containsExactly("The cell holds a formula; its stored result \"400\" was taken.");
-        assertThat(notesAt(result, "D2")).containsExactly("The height of 0.2 mm is below 1 mm.");
+                .containsExactly(
+                        "The cell holds a formula; its stored result \"400\" was taken.",
+                        "The size z = 0.2 mm of item box is below 1 mm. Lengths are in millimetres: correct it.");
+        assertThat(notesAt(result, "A2"))
+                .containsExactly("The row gave no item: such a thing does not exist. Maybe a unit is wrong.");
         assertThat(notesAt(result, "C3")).containsExactly("The cell holds the fault \"#DIV/0!\".");
         assertThat(notesAt(result, "C4")).hasSize(1);
     }
