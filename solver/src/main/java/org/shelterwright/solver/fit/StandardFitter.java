@@ -7,6 +7,7 @@ import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.solver.fit.distinct.Choice;
 import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.model.FitProblem;
+import org.shelterwright.solver.fit.model.MomentLimits;
 
 /**
  * Finds places by greedy construction, annealing and local search in several independent lanes, and offers only layouts
@@ -24,7 +25,7 @@ public final class StandardFitter implements Fitter {
         Pulse pulse = new Pulse(observer);
         FitProblem problem = FitProblem.of(checker.scene(request.start()));
         List<Best> bests =
-                new LaneRace(problem, request.seed(), request.budget(), request.threads(), pulse, stop).run();
+                new LaneRace(problem, new MomentLimits(checker.book()), request.seed(), request.budget(), request.threads(), pulse, stop).run();
         List<FitOption> options = new Choice(checker).choose(found(problem, bests), request.alternatives());
         pulse.tell(true);
         return new FitResult(options, null, pulse.moves(), pulse.elapsed());

@@ -25,6 +25,7 @@ final class PairCosts {
     private final int[] newHard;
     private final int[] newMedium;
     private final Reaches candidate;
+    private final int seatHeadroom;
     private long probedHard;
     private long probedMedium;
     private int foundHard;
@@ -43,6 +44,7 @@ final class PairCosts {
         this.onStation = new boolean[n];
         this.onTheRoad = new boolean[n];
         this.candidate = new Reaches(problem);
+        this.seatHeadroom = problem.access().seatHeadroom();
         for (Slot slot : problem.slots()) {
             onStation[slot.index()] = slot.onStation();
             onTheRoad[slot.index()] = slot.onTheRoad();
@@ -124,7 +126,10 @@ final class PairCosts {
             overlap = PairTerms.overlap(sa, sb, dx, dy, dz);
             ofA = PairTerms.zonesFree(sa, sb, b.seat(), bOnA, dx, dy, dz);
             ofB = PairTerms.zonesFree(sb, sa, a.seat(), aOnB, -dx, -dy, -dz);
-            foundMedium = PairTerms.seatsApart(a, b, dx, dy, dz) + PairTerms.exitsCrossed(a, b, dx, dy, dz);
+            foundMedium = PairTerms.seatsApart(a, b, dx, dy, dz)
+                    + PairTerms.exitsCrossed(a, b, dx, dy, dz)
+                    + PairTerms.seatHeadroom(a, b, seatHeadroom, dx, dy, dz)
+                    + PairTerms.seatHeadroom(b, a, seatHeadroom, -dx, -dy, -dz);
         }
         if (road && !(station && a.steady() && b.steady())) {
             Shape sa = a.road();

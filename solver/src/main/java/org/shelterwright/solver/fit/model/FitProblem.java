@@ -26,6 +26,7 @@ public final class FitProblem {
     private final Map<String, Integer> roadSlot;
     private final List<WishTerm> wishes;
     private final BodyTerms bodyTerms;
+    private final AccessRules access;
 
     FitProblem(
             Scene scene,
@@ -39,6 +40,7 @@ public final class FitProblem {
         this.roadSlot = Map.copyOf(roadSlot);
         this.wishes = List.copyOf(wishes);
         this.bodyTerms = new BodyTerms(scene.body());
+        this.access = AccessRules.of(scene);
     }
 
     /**
@@ -87,6 +89,10 @@ public final class FitProblem {
         return bodyTerms;
     }
 
+    public AccessRules access() {
+        return access;
+    }
+
     /**
      * Writes spots back into a layout.
      *
@@ -110,6 +116,11 @@ public final class FitProblem {
             }
         }
         return scene.layout().withPlacements(placements);
+    }
+
+    /** The scene of such a layout. */
+    public Scene scene(@Nullable Spot[] spots) {
+        return Scene.of(layout(spots), scene.rules());
     }
 
     private Place place(int slot, Spot spot) {
