@@ -99,7 +99,7 @@ final class SupportRating extends NamedLimit implements Limit.OfTotals {
         if (load.worstKg() > ratingKg) {
             draft.mend("Put something lighter on it, or choose a stronger support.");
         }
-        return draft.atMost(
+        return draft.nominal(load.nominalKg()).atMost(
                 load.worstKg(),
                 ratingKg,
                 "kg",
