@@ -8,9 +8,7 @@ import org.shelterwright.layouts.ledger.LedgerBuilder;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
 import org.shelterwright.layouts.ledger.axles.AxleLimits;
-=======
 import org.shelterwright.layouts.ledger.access.AccessLimits;
->>>>>>> main
 import org.shelterwright.layouts.ledger.fit.FitLimits;
 import org.shelterwright.layouts.ledger.mass.MassLimits;
 import org.shelterwright.layouts.ledger.stability.StabilityLimits;
@@ -35,7 +33,6 @@ public final class Checker {
         limits.addAll(FitLimits.all());
         limits.addAll(AccessLimits.all());
         limits.addAll(MassLimits.all());
-<<<<<<< HEAD
         limits.addAll(AxleLimits.all());
         limits.addAll(StabilityLimits.all());
         return new Checker(new LimitBook(limits), RuleSets.builtIn());
