@@ -120,7 +120,8 @@ public final class State {
         totals.follow(planes);
     }
 
-    Moments moments(boolean onStation) {
+    /** Moments of the masses of all placed units in one situation. */
+    public Moments moments(boolean onStation) {
         return totals.moments(onStation);
     }
 
@@ -302,8 +303,9 @@ public final class State {
             hardAmount += one ? depth : Math.max(depth, terms.doorBlocked(i, second, px, py, pz));
             hardAmount += its.onStation() ? terms.exitCrossed(i, candidate.station(), px, py, pz) : 0;
         }
-        long mediumAmount = terms.zonesInside(first, px, py, pz);
-        if (!one) {
+        boolean zones = problem.counts("access.zone-inside");
+        long mediumAmount = zones ? terms.zonesInside(first, px, py, pz) : 0;
+        if (zones && !one) {
             mediumAmount = Math.max(mediumAmount, terms.zonesInside(second, px, py, pz));
         }
         if (its.onStation()) {

@@ -1,6 +1,7 @@
 package org.shelterwright.solver.fit.model;
 
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.shelterwright.catalog.body.Opening;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
@@ -32,7 +33,7 @@ public record AccessRules(
         int reach,
         int[] doors,
         int[] exits) {
-    static AccessRules of(Scene scene) {
+    static AccessRules of(Scene scene, Set<String> relaxed) {
         Size inside = scene.body().inside();
         int[] doors = scene.body().openings().stream()
                 .filter(opening -> opening.kind() == Opening.Kind.DOOR
@@ -45,13 +46,17 @@ public record AccessRules(
                 .toArray();
         int headroom = length(scene, Figure.WALKWAY_HEADROOM, 0);
         return new AccessRules(
-                headroom == 0 ? 0 : length(scene, Figure.WALKWAY_WIDTH, 0),
-                headroom == 0 ? 0 : length(scene, Figure.EXIT_WIDTH, 0),
-                (int) Math.round(scene.rules().valueOr(Figure.EXIT_COUNT, 1)),
+                headroom == 0 || relaxed.contains("access.walkway") ? 0 : length(scene, Figure.WALKWAY_WIDTH, 0),
+                headroom == 0 || relaxed.contains("access.way-out") ? 0 : length(scene, Figure.EXIT_WIDTH, 0),
+                relaxed.contains("access.exit-count")
+                        ? 1
+                        : (int) Math.round(scene.rules().valueOr(Figure.EXIT_COUNT, 1)),
                 headroom,
                 length(scene, Figure.STEP_HEIGHT, 0),
-                length(scene, Figure.SEAT_HEADROOM, 0),
-                length(scene, Figure.REACH_HIGHEST, Integer.MAX_VALUE),
+                relaxed.contains("access.seat-headroom") ? 0 : length(scene, Figure.SEAT_HEADROOM, 0),
+                relaxed.contains("access.reach")
+                        ? Integer.MAX_VALUE
+                        : length(scene, Figure.REACH_HIGHEST, Integer.MAX_VALUE),
                 doors,
                 exits);
     }

@@ -46,6 +46,16 @@ public final class MomentLimits {
                 .toList();
     }
 
+    private MomentLimits(List<Limit.OfTotals> limits) {
+        this.limits = limits;
+    }
+
+    /** The same without some limits. */
+    public MomentLimits without(Set<String> ids) {
+        return new MomentLimits(
+                limits.stream().filter(limit -> !ids.contains(limit.id())).toList());
+    }
+
     public boolean isEmpty() {
         return limits.isEmpty();
     }
@@ -54,20 +64,30 @@ public final class MomentLimits {
     public static final class Register {
         private final Map<String, Integer> numbers = new HashMap<>();
         private final List<Severity> severities = new ArrayList<>();
+        private final List<String> titles = new ArrayList<>();
+        private final List<String> units = new ArrayList<>();
 
-        int number(String name, Severity severity) {
+        int number(String name, Measured measured) {
             return numbers.computeIfAbsent(name, key -> {
-                severities.add(severity);
+                severities.add(measured.severity());
+                titles.add(measured.row().title());
+                units.add(measured.row().unit());
                 return severities.size() - 1;
             });
         }
 
-        public boolean hard(int row) {
-            return severities.get(row) == Severity.HARD;
+        /** Title of a row, such as "Rear axle". */
+        public String name(int row) {
+            return titles.get(row);
         }
 
-        public int rows() {
-            return severities.size();
+        /** Whether a row is told in mm or kg, and so is linear in the moments. */
+        public boolean plain(int row) {
+            return units.get(row).equals("mm") || units.get(row).equals("kg");
+        }
+
+        public boolean hard(int row) {
+            return severities.get(row) == Severity.HARD;
         }
     }
 
@@ -102,7 +122,7 @@ public final class MomentLimits {
             if (changes[0] != null && changes[1] != null && changes[2] != null && changes[3] != null) {
                 boolean onStation = measured.row().state().startsWith(Wording.situation(Situation.ON_STATION));
                 Moments at = onStation ? station : road;
-                planes.add(plane(register.number(name, measured.severity()), onStation, measured, changes, unit, at));
+                planes.add(plane(register.number(name, measured), onStation, measured, changes, unit, at));
             }
         });
         return planes;
