@@ -17,8 +17,8 @@ public enum LineType {
     LONG_DASH_DOT(24, 3, 0.5, 3),
     /** 05: swings, service zones, ends of travel, centroid lines. */
     LONG_DASH_DOUBLE_DOT(16, 3, 0.5, 3, 0.5, 3),
-    /** 07. */
-    DOTTED(0.5, 3);
+    /** Not of the standard: bars and signs of what is not assessed. */
+    SHORT_DASHED(2.6, 1.8);
 
     private final double[] dashes;
 

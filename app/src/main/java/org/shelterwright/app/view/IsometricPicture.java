@@ -1,7 +1,6 @@
 package org.shelterwright.app.view;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.shelterwright.app.drawing.Bounds;
@@ -14,7 +13,6 @@ import org.shelterwright.app.drawing.Spot;
 import org.shelterwright.app.look.Role;
 import org.shelterwright.app.type.Typeface;
 import org.shelterwright.catalog.item.Situation;
-import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.scene.Scene;
 
 /** Composes pictures of a layout seen from a corner. */
@@ -41,22 +39,13 @@ public final class IsometricPicture {
         Bounds area = new Bounds(MARGIN, MARGIN + 12, WIDTH - MARGIN, HEIGHT - MARGIN - 8);
         Projection projection = Projection.fitting(view, model.points(), area);
         Naming naming = new Naming(typeface, projection, WIDTH, HEIGHT, model);
-        naming.name(scene.units(), numbers(scene));
+        naming.name(scene.units(), UnitNumbers.of(scene));
         List<Shape> over = new ArrayList<>();
         over.add(new Group("names", naming.shapes()));
         marks.forEach(mark -> over.add(new Group("centre of mass", mark.shapes(projection, typeface))));
         over.add(new Group("axes", new AxesFigure(projection).shapes(new Spot(MARGIN + 14, HEIGHT - MARGIN - 14))));
         over.add(new Group("captions", captions(caption, naming.key())));
         return new PictureSheet(caption.title() + ", " + caption.subtitle(), WIDTH, HEIGHT, projection, model, over);
-    }
-
-    /** The number of each unit, counted from 1 in the order of the brief. */
-    public static Map<String, Integer> numbers(Scene scene) {
-        Map<String, Integer> numbers = new LinkedHashMap<>();
-        for (UnitSpec unit : scene.brief().units()) {
-            numbers.put(unit.id(), numbers.size() + 1);
-        }
-        return numbers;
     }
 
     private List<Shape> captions(Caption caption, Map<Integer, String> key) {
