@@ -6,6 +6,10 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.shelterwright.layouts.file.Fingerprint;
+import org.shelterwright.layouts.file.LayoutFiles;
+import org.shelterwright.layouts.layout.Acceptance;
+import org.shelterwright.layouts.layout.Layout;
 import tools.jackson.databind.JsonNode;
 
 class CheckVerbTest {
@@ -137,5 +141,29 @@ class CheckVerbTest {
 
             assertThat(ran.status()).as(sample + ": " + ran.err()).isIn(0, 1);
         }
+    }
+
+    @Test
+    void acceptedRowIsShownAsItIsWithTheReasonBesideIt() {
+        Ran.with(FitVerbTest.nothingMoves(), "fit", Briefs.smallPost(folder), "--out", folder);
+        Path file = folder.resolve("layout.json");
+        Layout found = LayoutFiles.read(file).layout();
+        Acceptance acceptance = new Acceptance(
+                "fit.placed", List.of("desk", "battery-1"), "They come later.", "A. Fitter", "2026-03-01");
+        Layout accepted =
+                new Layout(found.brief(), found.parts(), found.placements(), List.of(acceptance), found.provenance());
+        LayoutFiles.write(accepted, file, Fingerprint.of(file));
+
+        Ran ran = Ran.of("check", file);
+        Ran asJson = Ran.of("check", file, "--json");
+
+        assertThat(ran.status()).as("still broken").isEqualTo(1);
+        assertThat(ran.out()).contains("    Accepted by A. Fitter on 2026-03-01: They come later.");
+        JsonNode row = FitVerbTest.elements(asJson.json().get("rows")).stream()
+                .filter(one -> one.get("limit").asString().equals("fit.placed"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(row.get("verdict").asString()).isEqualTo("broken");
+        assertThat(row.at("/accepted/reason").asString()).isEqualTo("They come later.");
     }
 }

@@ -23,7 +23,7 @@ public final class CheckJson {
                 .put("name", layout.brief().name());
         root.set("counts", LedgerJson.counts(ledger));
         root.set("subjects", LedgerJson.subjects(ledger));
-        root.set("rows", LedgerJson.rows(rows, layout.acceptances()));
+        root.set("rows", LedgerJson.rows(rows, layout));
         return JsonText.write(root);
     }
 }

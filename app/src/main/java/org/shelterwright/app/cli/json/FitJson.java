@@ -66,7 +66,7 @@ public final class FitJson {
         node.set("counts", LedgerJson.counts(option.ledger()));
         node.set("subjects", LedgerJson.subjects(option.ledger()));
         List<Row> rows = option.ledger().rows();
-        node.set("rows", LedgerJson.rows(rows, option.layout().acceptances()));
+        node.set("rows", LedgerJson.rows(rows, option.layout()));
         return node;
     }
 

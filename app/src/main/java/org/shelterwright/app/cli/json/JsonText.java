@@ -20,8 +20,4 @@ final class JsonText {
     static String write(JsonNode node) {
         return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(node).replace("\r\n", "\n");
     }
-
-    static JsonNode read(byte[] json) {
-        return MAPPER.readTree(json);
-    }
 }

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.layouts.layout.Acceptance;
+import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Subject;
@@ -37,13 +38,13 @@ final class LedgerJson {
         return subjects;
     }
 
-    static ArrayNode rows(List<Row> rows, List<Acceptance> acceptances) {
+    static ArrayNode rows(List<Row> rows, Layout layout) {
         ArrayNode array = JsonText.NODES.arrayNode();
-        rows.forEach(row -> array.add(row(row, acceptances)));
+        rows.forEach(row -> array.add(row(row, layout)));
         return array;
     }
 
-    private static ObjectNode row(Row row, List<Acceptance> acceptances) {
+    private static ObjectNode row(Row row, Layout layout) {
         ObjectNode node = JsonText.object()
                 .put("limit", row.limit())
                 .put("subject", id(row.subject()))
@@ -66,10 +67,7 @@ final class LedgerJson {
                 .put("trust", id(row.source().trust()));
         node.set(
                 "accepted",
-                acceptances.stream()
-                        .filter(one ->
-                                one.limit().equals(row.limit()) && one.units().equals(row.units()))
-                        .findFirst()
+                layout.acceptance(row.limit(), row.units())
                         .map(LedgerJson::accepted)
                         .orElse(null));
         return node;

@@ -29,7 +29,7 @@ public final class FitText {
         if (result.options().isEmpty()) {
             lines.add(name + ": no place was found for anything.");
         } else {
-            ledger(name, result.options().get(0).ledger(), lines);
+            ledger(name, result.options().get(0), lines);
         }
         if (result.options().size() > 1) {
             lines.add("");
@@ -43,7 +43,8 @@ public final class FitText {
         return lines;
     }
 
-    private static void ledger(String name, Ledger ledger, List<String> lines) {
+    private static void ledger(String name, FitOption best, List<String> lines) {
+        Ledger ledger = best.ledger();
         lines.add(LedgerText.headline(name, ledger));
         lines.add("");
         lines.addAll(LedgerText.subjects(ledger));
@@ -52,7 +53,7 @@ public final class FitText {
                 .toList();
         if (!open.isEmpty()) {
             lines.add("");
-            lines.addAll(LedgerText.rows(open.subList(0, Math.min(WORST_ROWS, open.size())), false));
+            lines.addAll(LedgerText.rows(open.subList(0, Math.min(WORST_ROWS, open.size())), best.layout(), false));
         }
         if (open.size() > WORST_ROWS) {
             lines.add((open.size() - WORST_ROWS)

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.shelterwright.app.cli.terminal.Shown;
 import org.shelterwright.app.cli.terminal.TextTable;
 import org.shelterwright.app.cli.terminal.TextTable.Column;
+import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Subject;
@@ -64,7 +65,7 @@ public final class LedgerText {
     }
 
     /** Rows as a table, each that is not met with its sentences below it; with {@code detailed} all of them. */
-    public static List<String> rows(List<Row> rows, boolean detailed) {
+    public static List<String> rows(List<Row> rows, Layout layout, boolean detailed) {
         TextTable table = new TextTable(
                 Column.text("Verdict"),
                 Column.figures("Use"),
@@ -88,7 +89,7 @@ public final class LedgerText {
                             : row.title() + ": " + String.join(", ", row.units()),
                     row.state());
             if (detailed || row.verdict() != Verdict.MET) {
-                notes(row).forEach(table::note);
+                notes(row, layout).forEach(table::note);
             }
         }
         return table.lines();
@@ -102,13 +103,16 @@ public final class LedgerText {
                 .toList();
     }
 
-    private static List<String> notes(Row row) {
+    private static List<String> notes(Row row, Layout layout) {
         List<String> notes = new ArrayList<>();
         notes.add(INDENT + row.finding());
         String mend = row.mend();
         if (mend != null) {
             notes.add(INDENT + mend);
         }
+        layout.acceptance(row.limit(), row.units())
+                .ifPresent(accepted -> notes.add(
+                        INDENT + "Accepted by " + accepted.by() + " on " + accepted.date() + ": " + accepted.reason()));
         notes.add(INDENT + "Source: " + row.source().text() + "  [" + row.limit() + "]");
         return notes;
     }

@@ -10,6 +10,7 @@ import org.shelterwright.app.cli.workshop.Inputs;
 import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.cli.workshop.Workshop;
 import org.shelterwright.layouts.check.Checker;
+import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Subject;
@@ -76,18 +77,18 @@ public final class CheckVerb extends Verb {
         if (json()) {
             terminal().result(CheckJson.of(head(), status.number(), opened.layout(), ledger, rows));
         } else {
-            show(opened.layout().brief().name(), ledger, rows);
+            show(opened.layout(), ledger, rows);
         }
         return status;
     }
 
-    private void show(String name, Ledger ledger, List<Row> rows) {
-        terminal().result(LedgerText.headline(name, ledger));
+    private void show(Layout layout, Ledger ledger, List<Row> rows) {
+        terminal().result(LedgerText.headline(layout.brief().name(), ledger));
         terminal().result("");
         print(LedgerText.subjects(ledger));
         terminal().result("");
         List<Row> shown = all ? rows : LedgerText.shortened(rows);
-        print(LedgerText.rows(shown, all));
+        print(LedgerText.rows(shown, layout, all));
         if (shown.size() < rows.size()) {
             terminal().result("");
             terminal()
