@@ -3,11 +3,14 @@ package org.shelterwright.solver.fit.model;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.ItemKind;
 import org.shelterwright.catalog.item.Mounting;
+import org.shelterwright.catalog.item.MovablePart;
+import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.catalog.space.Axis;
@@ -27,6 +30,9 @@ import org.shelterwright.solver.fit.places.FixingLattice;
 
 /** Compiles the ways to mount one unit on the body: every surface and turn that it allows, with the anchors that remain. */
 final class OptionCompiler {
+    private static final Set<MovablePart.Kind> STAYING_OUT =
+            Set.of(MovablePart.Kind.DRAWER, MovablePart.Kind.SLIDE_OUT, MovablePart.Kind.FLAP);
+
     private final Scene scene;
     private final Body body;
     private final Size inside;
@@ -168,6 +174,25 @@ final class OptionCompiler {
                 berth,
                 holes,
                 turn.apply(local, item.size()),
-                item.kind() == ItemKind.SEAT);
+                item.kind() == ItemKind.SEAT,
+                drawers(item, turn),
+                controls(posed));
+    }
+
+    private static int[] drawers(Item item, QuarterTurn turn) {
+        return Shape.flat(item.movableParts().stream()
+                .filter(part -> STAYING_OUT.contains(part.kind()))
+                .map(part -> turn.apply(part.sweep(), item.size()))
+                .toList());
+    }
+
+    private static int[] controls(PlacedUnit posed) {
+        boolean served =
+                posed.zones(Situation.ON_STATION).stream().anyMatch(zone -> zone.purpose() == Purpose.SERVICE);
+        return served
+                ? posed.item().ports().stream()
+                        .mapToInt(port -> port.at().z())
+                        .toArray()
+                : new int[0];
     }
 }

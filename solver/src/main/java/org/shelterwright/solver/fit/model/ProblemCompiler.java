@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Situation;
@@ -35,7 +36,7 @@ final class ProblemCompiler {
         this.hosts = new HostCompiler(scene);
     }
 
-    FitProblem compile() {
+    FitProblem compile(Set<String> relaxed) {
         for (UnitSpec unit : units) {
             stationSlot.put(unit.id(), count++);
             roadSlot.put(unit.id(), layout.item(unit).mounting().loose() ? count++ : count - 1);
@@ -49,7 +50,7 @@ final class ProblemCompiler {
             }
         }
         List<WishTerm> wishes = new WishCompiler(stationSlot, scene.body().inside()).terms(scene.brief().wishes());
-        return new FitProblem(scene, slots, stationSlot, roadSlot, wishes);
+        return new FitProblem(scene, slots, stationSlot, roadSlot, wishes, relaxed);
     }
 
     private Slot slot(UnitSpec unit, int index, boolean onStation, boolean onTheRoad) {
