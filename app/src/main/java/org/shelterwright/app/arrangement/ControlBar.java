@@ -29,9 +29,7 @@ final class ControlBar {
             shapes.add(Polygon.of(field, i % 2 == 0 ? Role.TEXT.colour() : Role.RAISED.colour(), line));
         }
         shapes.add(Lettering.muted(
-                "100 mm on paper: the print is true to scale if this bar is",
-                new Spot(corner.x() + LENGTH + 2.5, corner.y() + 2.2),
-                1.8));
+                "100 mm on paper at true scale", new Spot(corner.x() + LENGTH + 2.5, corner.y() + 2.2), 1.8));
         return shapes;
     }
 }

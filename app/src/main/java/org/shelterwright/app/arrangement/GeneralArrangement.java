@@ -51,7 +51,7 @@ public final class GeneralArrangement {
         Map<String, Integer> numbers = UnitNumbers.of(scene);
         SheetPlan plan = SheetPlan.of(scene.body(), numbers.size());
         PartsList list = new PartsList(typeface, scene, situation, numbers);
-        Notes notes = new Notes(typeface, told.notes(), LIST_WIDTH);
+        Notes notes = new Notes(typeface, told.notes(), LIST_WIDTH - GAP);
         Bounds space = plan.size().space();
         double listHeight = plan.listBeside() ? PartsList.height(numbers.size()) + GAP : 0;
         boolean notesBeside =

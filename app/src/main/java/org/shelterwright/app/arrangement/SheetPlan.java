@@ -66,7 +66,7 @@ record SheetPlan(
                     paper(body.outside().x1() - body.outside().x0(), scale),
                     paper(body.outside().y1() - body.outside().y0(), scale),
                     paper(body.outside().z1() - body.outside().z0(), scale),
-                    swing(body, scale));
+                    SheetPlan.swing(body, scale));
         }
 
         boolean fits(SheetSize size, boolean beside, int units) {
@@ -138,19 +138,19 @@ record SheetPlan(
         private static double paper(int micrometres, int scale) {
             return micrometres / 1000.0 / scale;
         }
+    }
 
-        /** How far doors swing out beyond the rear wall, on paper. */
-        private static double swing(Body body, int scale) {
-            int least = body.outside().x0();
-            for (Opening opening : body.openings()) {
-                if (opening.kind() == Opening.Kind.DOOR && opening.swing() == null && opening.wall() == Face.REAR) {
-                    for (Point point : DoorSwing.arc(body, opening)) {
-                        least = Math.min(least, point.x());
-                    }
+    /** How far doors swing out beyond the rear wall, on paper (mm). */
+    static double swing(Body body, int scale) {
+        int least = body.outside().x0();
+        for (Opening opening : body.openings()) {
+            if (opening.kind() == Opening.Kind.DOOR && opening.swing() == null && opening.wall() == Face.REAR) {
+                for (Point point : DoorSwing.arc(body, opening)) {
+                    least = Math.min(least, point.x());
                 }
             }
-            return paper(body.outside().x0() - least, scale);
         }
+        return (body.outside().x0() - least) / 1000.0 / scale;
     }
 
     /** The outside of the body in a view. */

@@ -1,7 +1,7 @@
 package org.shelterwright.app.report;
 
-import java.util.List;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.look.Numerals;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.scene.PlacedUnit;
@@ -12,32 +12,25 @@ final class RowText {
 
     private RowText() {}
 
-    /** Whether a row has no figures: a limit that holds with nothing to measure. */
+    /** Whether a row has no figures: a limit that is not assessed, or holds with nothing to measure. */
     static boolean plain(Row row) {
-        return row.use() == null || row.unit().isEmpty() && row.demand() != null && row.demand() == 0;
+        Double demand = row.demand();
+        Double capacity = row.capacity();
+        return row.use() == null
+                || demand == null
+                || capacity == null
+                || row.unit().isEmpty() && demand == 0 && capacity == 0;
     }
 
     /** Demand and capacity, such as "7 610 / 8 000 kg". */
     static String figures(Row row) {
         Double demand = row.demand();
-        Double capacity = row.capacity();
-        if (demand == null || capacity == null || plain(row)) {
-            return "";
-        }
-        return row.unit().equals("share")
-                ? Numerals.short3(demand * 100) + " / " + Numerals.short3(capacity * 100) + Numerals.GAP + "%"
-                : Numerals.short3(demand) + " / " + Numerals.short3(capacity) + unit(row);
+        return plain(row) || demand == null ? "" : number(row, demand) + " / " + amount(row, row.capacity());
     }
 
     /** What is left, such as "390 kg". */
     static String margin(Row row) {
-        Double margin = row.margin();
-        if (margin == null || plain(row)) {
-            return "";
-        }
-        return row.unit().equals("share")
-                ? Numerals.short3(margin * 100) + Numerals.GAP + "%"
-                : Numerals.short3(margin) + unit(row);
+        return plain(row) ? "" : amount(row, row.margin());
     }
 
     static String use(Row row) {
@@ -45,15 +38,23 @@ final class RowText {
         return use == null || plain(row) ? "" : Numerals.of(use, 2);
     }
 
-    /** The names of the units that a row concerns. */
-    static String units(Row row, Scene scene) {
-        List<String> names = row.units().stream()
-                .map(id -> scene.unit(id).map(PlacedUnit::name).orElse(id))
-                .toList();
-        return names.stream().collect(Collectors.joining(", "));
+    /** A figure of a row with its unit; shares as %. */
+    static String amount(Row row, @Nullable Double value) {
+        if (value == null) {
+            return "";
+        }
+        String unit = row.unit().equals("share") ? "%" : row.unit();
+        return number(row, value) + (unit.isEmpty() ? "" : Numerals.GAP + unit);
     }
 
-    private static String unit(Row row) {
-        return row.unit().isEmpty() ? "" : Numerals.GAP + row.unit();
+    /** The names of the units that a row concerns. */
+    static String units(Row row, Scene scene) {
+        return row.units().stream()
+                .map(id -> scene.unit(id).map(PlacedUnit::name).orElse(id))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String number(Row row, double value) {
+        return Numerals.short3(row.unit().equals("share") ? value * 100 : value);
     }
 }

@@ -70,9 +70,14 @@ public final class Flow {
 
     /** Begins a new page if less than a height (mm) is left. */
     public void need(double partHeight) {
-        if (y + partHeight > height - BOTTOM) {
+        if (!fits(partHeight)) {
             newPage();
         }
+    }
+
+    /** Whether a part of a height (mm) still fits this page. */
+    public boolean fits(double partHeight) {
+        return y + partHeight <= height - BOTTOM;
     }
 
     public void heading(String text) {
@@ -151,7 +156,7 @@ public final class Flow {
         return pages.get(pages.size() - 1);
     }
 
-    private void newPage() {
+    public final void newPage() {
         pages.add(new ArrayList<>());
         y = TOP;
     }

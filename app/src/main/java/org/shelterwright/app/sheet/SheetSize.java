@@ -3,12 +3,13 @@ package org.shelterwright.app.sheet;
 import org.shelterwright.app.drawing.Bounds;
 
 /**
- * Trimmed sheets, lying except A4, which stands.
+ * Trimmed sheets; drawings are A3 and A2 lying, reports A4 standing or lying.
  *
  * <p>Source: ISO 5457:1999 (from memory): sizes of table 1; borders of 20 mm on the left for filing and 10 mm else.
  */
 public enum SheetSize {
     A4(210, 297),
+    A4_LYING(297, 210),
     A3(420, 297),
     A2(594, 420);
 
