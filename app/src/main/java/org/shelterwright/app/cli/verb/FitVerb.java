@@ -96,8 +96,14 @@ public final class FitVerb extends Verb {
         List<String> layouts = new ArrayList<>();
         for (FitOption option : result.options()) {
             String name = layoutName(layouts.size() + 1);
-            folder.save(name, option.layout());
-            layouts.add(name);
+            String saved = folder.save(name, option.layout());
+            if (!saved.equals(name)) {
+                terminal()
+                        .message(folder.path().resolve(name)
+                                + ": The file was changed by another during the search and is"
+                                + " left as it is; the layout that was found is in " + saved + ".");
+            }
+            layouts.add(saved);
         }
         List<String> documents = List.of();
         if (!result.options().isEmpty()) {
