@@ -33,7 +33,7 @@ public final class PlanPicture {
     private static final double MARGIN = 14;
     private static final double HEAD = 16;
     private static final double FOOT = 14;
-    private static final double KEY = 46;
+    private static final double KEY = 34;
     private static final double NAME = 2.1;
     private static final double STEP = 0.7;
 
@@ -54,7 +54,7 @@ public final class PlanPicture {
         double height = MARGIN + HEAD + high + FOOT + MARGIN;
         Spot origin = new Spot(
                 MARGIN + (swing - outside.x0() / 1000.0) / scale, MARGIN + HEAD + outside.y1() / 1000.0 / scale);
-        FlatView view = new FlatView(scene, situation, new Sheeted(Aspect.ABOVE, scale, origin), null);
+        FlatView view = new FlatView(scene, situation, new Sheeted(Aspect.ABOVE, scale, origin), 0, null);
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Polygon.of(new Bounds(0, 0, WIDTH, height), Role.VIEW.colour(), null));
         shapes.addAll(view.shapes());

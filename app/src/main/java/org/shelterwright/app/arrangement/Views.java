@@ -23,6 +23,7 @@ import org.shelterwright.layouts.scene.Scene;
 final class Views {
 
     private static final double LINE = 6.5;
+    private static final double PALE = 0.45;
 
     private final Typeface typeface;
     private final Scene scene;
@@ -64,7 +65,7 @@ final class Views {
     }
 
     private void view(Sheeted sheeted, @Nullable Integer cut, String name, List<Shape> dimensions) {
-        FlatView view = new FlatView(scene, situation, sheeted, cut);
+        FlatView view = new FlatView(scene, situation, sheeted, PALE, cut);
         boolean above = sheeted == plan.fromAbove();
         List<Shape> parts = new ArrayList<>(view.shapes());
         parts.add(new Group("dimensions", dimensions));

@@ -12,6 +12,7 @@ import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.scene.PlacedUnit;
+import org.shelterwright.layouts.statement.StateTotal;
 
 /** What drawings and pictures of a layout say besides showing it. */
 final class DrawingNotes {
@@ -55,12 +56,29 @@ final class DrawingNotes {
                 .toList();
     }
 
-    /** Nominal centre of mass of the filled body; empty if any mass or centre is missing. */
+    /** Nominal centre of mass of the filled body with full tanks; empty if any mass or centre is missing. */
     private static Optional<Point> centre(Issue issue, Situation situation) {
-        MassSheet.Total total = MassSheet.of(issue.scene(), situation).total();
-        return total.missing() > 0
-                ? Optional.empty()
-                : total.centreM().map(centre -> new Point(um(centre[0]), um(centre[1]), um(centre[2])));
+        return total(issue, situation).flatMap(DrawingNotes::centre);
+    }
+
+    private static Optional<Point> centre(StateTotal total) {
+        Double x = total.xMm();
+        Double y = total.yMm();
+        Double z = total.zMm();
+        return x == null || y == null || z == null ? Optional.empty() : Optional.of(new Point(um(x), um(y), um(z)));
+    }
+
+    /** The filled body with full tanks; on station as on the road if nothing moves. */
+    private static Optional<StateTotal> total(Issue issue, Situation situation) {
+        List<StateTotal> full = issue.masses().states().stream()
+                .filter(total ->
+                        total.what().equals("Filled body") && total.state().contains("tanks full"))
+                .toList();
+        return full.stream()
+                .filter(total ->
+                        total.state().startsWith(situation == Situation.ON_STATION ? "on station" : "on the road"))
+                .findFirst()
+                .or(() -> full.stream().findFirst());
     }
 
     private static String sizes(Issue issue) {
@@ -75,15 +93,14 @@ final class DrawingNotes {
     }
 
     private static String centreNote(Issue issue, @Nullable Point centre) {
-        MassSheet.Total total =
-                MassSheet.of(issue.scene(), Situation.ON_STATION).total();
-        return centre == null
-                ? "The centre of mass is not shown: masses or centres are missing for " + total.missing()
-                        + " lines of the mass" + " statement."
-                : "Quartered ring: nominal centre of mass of the filled body on station, tanks full, at x "
-                        + Numerals.of(centre.x() / 1000.0, 0) + ", y " + Numerals.of(centre.y() / 1000.0, 0) + ", z "
-                        + Numerals.of(centre.z() / 1000.0, 0) + "; mass with growth "
-                        + Numerals.of(total.massKg(), 0) + Numerals.GAP + "kg.";
+        if (centre == null) {
+            return "The centre of mass is not shown: figures are missing, see the mass statement.";
+        }
+        Double mass = total(issue, Situation.ON_STATION).map(StateTotal::massKg).orElse(null);
+        return "Quartered ring: nominal centre of mass of the filled body on station, tanks full, at x "
+                + Numerals.of(centre.x() / 1000.0, 0) + ", y " + Numerals.of(centre.y() / 1000.0, 0) + ", z "
+                + Numerals.of(centre.z() / 1000.0, 0)
+                + (mass == null ? "." : "; mass with growth " + Numerals.of(mass, 0) + Numerals.GAP + "kg.");
     }
 
     private static String moved(Issue issue) {
@@ -99,7 +116,7 @@ final class DrawingNotes {
         return Numerals.mm(x) + " × " + Numerals.mm(y) + " × " + Numerals.mm(z);
     }
 
-    private static int um(double metres) {
-        return (int) Math.round(metres * Lengths.M);
+    private static int um(double mm) {
+        return (int) Math.round(mm * Lengths.MM);
     }
 }

@@ -8,6 +8,7 @@ import org.shelterwright.layouts.layout.Provenance;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.scene.Scene;
+import org.shelterwright.layouts.statement.MassStatement;
 
 /**
  * What all documents of one issue are made from.
@@ -25,6 +26,11 @@ public record Issue(Scene scene, Ledger ledger, Particulars particulars, String 
     /** The caution in one short line. */
     public static final String SHORT_CAUTION =
             "Planning aid: to be checked and released by the qualified people responsible.";
+
+    /** The mass statement, kept with the scene. */
+    MassStatement masses() {
+        return scene.derived(MassStatement.class, MassStatement::of);
+    }
 
     public String name() {
         return scene.brief().name();

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.shelterwright.app.drawing.Drawing;
 import org.shelterwright.app.drawing.Label.Weight;
 import org.shelterwright.app.look.Numerals;
@@ -59,18 +58,10 @@ final class LedgerPages {
 
     private void verdict() {
         flow.add(12, top -> block.counts(flow.left(), top + 3, issue.ledger()));
-        Optional<Row> governing = issue.ledger().rows().stream()
-                .filter(row -> row.use() != null && !RowText.plain(row))
-                .max(java.util.Comparator.comparingDouble(LedgerPages::use));
-        governing.ifPresent(row -> {
-            String margin = row.verdict() == Verdict.BROKEN ? "overstepped by " : "with a margin of ";
-            flow.paragraph(
-                    "Governing: " + row.title() + ", use " + RowText.use(row) + ", " + margin
-                            + RowText.margin(row).replace(String.valueOf(Numerals.MINUS), "") + " (" + row.state()
-                            + ").",
-                    0,
-                    Weight.MEDIUM);
-        });
+        issue.ledger().rows().stream()
+                .filter(row -> !RowText.plain(row))
+                .findFirst()
+                .ifPresent(row -> flow.paragraph("Governing: " + governing(row), 0, Weight.MEDIUM));
         if (issue.ledger().count(Verdict.NOT_ASSESSED) > 0) {
             flow.paragraph(
                     "Limits that are not assessed lack data. They are not met until the data are given: see \"What is"
@@ -78,9 +69,13 @@ final class LedgerPages {
         }
     }
 
-    private static double use(Row row) {
-        Double use = row.use();
-        return use == null ? Double.NEGATIVE_INFINITY : use;
+    private String governing(Row row) {
+        String units = RowText.units(row, issue.scene());
+        String use = RowText.use(row);
+        String margin = RowText.margin(row).replace(String.valueOf(Numerals.MINUS), "");
+        return row.title() + (units.isEmpty() ? "" : " (" + units + ")") + ", "
+                + (row.verdict() == Verdict.BROKEN ? "overstepped by " : "with a margin of ") + margin
+                + (use.isEmpty() ? "" : ", use " + use) + ", " + row.state() + ".";
     }
 
     private void inputs() {
@@ -126,9 +121,17 @@ final class LedgerPages {
             if (!rows.isEmpty()) {
                 flow.heading(subject.title());
                 block.head(flow);
-                rows.forEach(row -> block.add(flow, row, marks.getOrDefault(row, ""), close));
+                RowGroup.of(rows).forEach(group -> block.add(flow, group, marks(group), close));
             }
         }
+    }
+
+    private String marks(RowGroup group) {
+        String first = marks.getOrDefault(group.row(), "");
+        int more = group.rows().size() - 1;
+        return more == 0
+                ? first
+                : first + " to " + marks.getOrDefault(group.rows().get(more), "");
     }
 
     private void findings() {
@@ -174,7 +177,11 @@ final class LedgerPages {
         if (rows.isEmpty()) {
             flow.paragraph("Nothing: every limit could be assessed.");
         }
-        rows.forEach(row -> finding(row, row.finding()));
+        rows.forEach(row -> {
+            flow.need(2 * Flow.LINE);
+            flow.add(0, top -> block.mark(flow, top, marks.getOrDefault(row, "")));
+            flow.paragraph(row.finding(), 12, Weight.REGULAR);
+        });
     }
 
     private void notModelled() {

@@ -93,23 +93,18 @@ public final class Report {
     }
 
     private void masses(DocumentSet set, Issue issue) {
-        List<MassSheet> sheets = List.of(
-                MassSheet.of(issue.scene(), Situation.ON_STATION), MassSheet.of(issue.scene(), Situation.ON_THE_ROAD));
+        Table lines = MassTables.lines(issue.masses());
+        Table states = MassTables.states(issue.masses());
+        Table axles = MassTables.axles(issue.masses());
         set.add(
                 3,
                 "mass-statement.pdf",
-                "Mass statement, on station and on the road",
-                pdf(issue, "Mass statement", new MassPages(typeface, issue).pages(sheets)));
-        List<Table> tables = sheets.stream().map(MassTable::of).toList();
-        for (int i = 0; i < sheets.size(); i++) {
-            Situation situation = sheets.get(i).situation();
-            set.add(
-                    3,
-                    "mass-statement-" + file(situation) + ".csv",
-                    "Mass statement as a table, " + words(situation),
-                    Csv.write(tables.get(i)));
-        }
-        set.add(3, "mass-statement.xlsx", "Mass statement as a workbook", Xlsx.write(tables));
+                "Mass statement: masses, arms, moments, load states, axles, reserves",
+                pdf(issue, "Mass statement", new MassPages(typeface, issue).pages()));
+        set.add(3, "mass-lines.csv", "Mass statement as a table: lines", Csv.write(lines));
+        set.add(3, "mass-states.csv", "Mass statement as a table: load states", Csv.write(states));
+        set.add(3, "mass-axles.csv", "Mass statement as a table: axles and wheels", Csv.write(axles));
+        set.add(3, "mass-statement.xlsx", "Mass statement as a workbook", Xlsx.write(List.of(lines, states, axles)));
     }
 
     private void pictures(DocumentSet set, Issue issue, Situation situation) {

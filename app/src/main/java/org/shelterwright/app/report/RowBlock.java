@@ -27,7 +27,9 @@ final class RowBlock {
     private static final double TEXT = 2.2;
     private static final double SMALL = 1.8;
     private static final double SMALL_LINE = 3.7;
+    private static final double TEXT_LINE = 4.2;
     private static final double WORD = 22;
+    private static final double WIDTH = 63;
     private static final double BAR = 95;
     private static final double USE = 152;
     private static final double SIGN = 1.9;
@@ -72,10 +74,38 @@ final class RowBlock {
         });
     }
 
-    void add(Flow flow, Row row, String mark, double closeShare) {
-        List<String> lines = lines(row);
-        double height = Math.max(10.4, 5.4 + SMALL_LINE * lines.size() + 1.4);
-        flow.add(height, top -> shapes(flow, top, height, row, mark, closeShare, lines));
+    void add(Flow flow, RowGroup group, String mark, double closeShare) {
+        Row row = group.row();
+        List<String> title = new Wrap(typeface, Typeface.sizeOf(TEXT), Weight.MEDIUM).lines(row.title(), WIDTH);
+        Wrap small = new Wrap(typeface, Typeface.sizeOf(SMALL), Weight.REGULAR);
+        String units = RowText.names(group.units(), scene);
+        List<String> lines =
+                new ArrayList<>(small.lines(units.isEmpty() ? row.state() : units + "; " + row.state(), WIDTH));
+        lines.addAll(small.lines(row.source().text(), WIDTH));
+        double height = Math.max(10.4, 1.2 + TEXT_LINE * title.size() + SMALL_LINE * lines.size() + 1.4);
+        flow.add(height, top -> {
+            List<Shape> shapes = new ArrayList<>(head(flow, top, row, mark));
+            double x = flow.left() + WORD + 6;
+            for (int i = 0; i < title.size(); i++) {
+                shapes.add(Lettering.of(title.get(i), new Spot(x, top + 4 + TEXT_LINE * i), TEXT)
+                        .with(Weight.MEDIUM));
+            }
+            double under = top + 3.8 + TEXT_LINE * title.size();
+            for (int i = 0; i < lines.size(); i++) {
+                shapes.add(Lettering.muted(lines.get(i), new Spot(x, under + SMALL_LINE * i), SMALL));
+            }
+            figures(shapes, flow, top, row, closeShare);
+            shapes.add(Lines.of(
+                    Pen.of(0.18, Role.LINE.colour()),
+                    new Spot(flow.left(), top + height),
+                    new Spot(flow.right(), top + height)));
+            return shapes;
+        });
+    }
+
+    /** The mark of a finding before its sentence. */
+    List<Shape> mark(Flow flow, double top, String mark) {
+        return List.of(Lettering.muted(mark, new Spot(flow.left(), top + 3.4), TEXT));
     }
 
     /** Sign, mark and title before a sentence. */
@@ -94,20 +124,9 @@ final class RowBlock {
         return shapes;
     }
 
-    private List<String> lines(Row row) {
-        Wrap wrap = new Wrap(typeface, Typeface.sizeOf(SMALL), Weight.REGULAR);
-        String units = RowText.units(row, scene);
-        List<String> lines = new ArrayList<>(
-                wrap.lines(units.isEmpty() ? row.state() : units + "; " + row.state(), BAR - WORD - 10));
-        lines.addAll(wrap.lines(row.source().text(), BAR - WORD - 10));
-        return lines;
-    }
-
-    private List<Shape> shapes(
-            Flow flow, double top, double height, Row row, String mark, double closeShare, List<String> lines) {
+    private List<Shape> head(Flow flow, double top, Row row, String mark) {
         double x = flow.left();
         List<Shape> shapes = new ArrayList<>(VerdictSign.shapes(row.verdict(), new Spot(x + 2, top + 3.1), SIGN));
-        boolean met = row.verdict() == Verdict.MET;
         shapes.add(Lettering.in(
                 Lettering.of(row.verdict().word(), new Spot(x + 5.4, top + 4), SMALL)
                         .with(Weight.MEDIUM),
@@ -115,19 +134,10 @@ final class RowBlock {
         if (!mark.isEmpty()) {
             shapes.add(Lettering.muted(mark, new Spot(x + 5.4, top + 7.7), SMALL));
         }
-        Wrap wrap = new Wrap(typeface, Typeface.sizeOf(TEXT), Weight.MEDIUM);
-        shapes.add(Lettering.of(wrap.shortened(row.title(), BAR - WORD - 10), new Spot(x + WORD + 6, top + 4), TEXT)
-                .with(Weight.MEDIUM));
-        for (int i = 0; i < lines.size(); i++) {
-            shapes.add(Lettering.muted(lines.get(i), new Spot(x + WORD + 6, top + 8 + SMALL_LINE * i), SMALL));
-        }
-        figures(shapes, flow, top, row, closeShare, met);
-        Pen hairline = Pen.of(0.18, Role.LINE.colour());
-        shapes.add(Lines.of(hairline, new Spot(x, top + height), new Spot(flow.right(), top + height)));
         return shapes;
     }
 
-    private void figures(List<Shape> shapes, Flow flow, double top, Row row, double closeShare, boolean met) {
+    private void figures(List<Shape> shapes, Flow flow, double top, Row row, double closeShare) {
         double x = flow.left();
         if (row.verdict() == Verdict.NOT_ASSESSED) {
             shapes.addAll(LimitBar.shapes(new Spot(x + BAR, top + 3.2), 0, row.verdict(), closeShare));
@@ -144,10 +154,15 @@ final class RowBlock {
             return;
         }
         shapes.addAll(LimitBar.shapes(new Spot(x + BAR, top + 3.2), use, row.verdict(), closeShare));
+        if (row.unit().isEmpty() && row.capacity() != null && row.capacity() == 0) {
+            shapes.add(Lettering.of("does not hold", new Spot(flow.right(), top + 4), TEXT)
+                    .with(Align.END));
+            return;
+        }
         shapes.add(Lettering.in(
                 Lettering.bold(RowText.use(row), new Spot(x + USE, top + 4), TEXT)
                         .with(Align.END),
-                met ? Role.TEXT.colour() : VerdictSign.colour(row.verdict())));
+                row.verdict() == Verdict.MET ? Role.TEXT.colour() : VerdictSign.colour(row.verdict())));
         shapes.add(Lettering.of(RowText.figures(row), new Spot(flow.right(), top + 4), TEXT)
                 .with(Align.END));
         shapes.add(Lettering.muted("margin " + RowText.margin(row), new Spot(flow.right(), top + 8), SMALL)

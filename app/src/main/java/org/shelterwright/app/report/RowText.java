@@ -1,5 +1,6 @@
 package org.shelterwright.app.report;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.look.Numerals;
@@ -35,7 +36,8 @@ final class RowText {
 
     static String use(Row row) {
         Double use = row.use();
-        return use == null || plain(row) ? "" : Numerals.of(use, 2);
+        Double capacity = row.capacity();
+        return use == null || capacity == null || capacity == 0 || plain(row) ? "" : Numerals.of(use, 2);
     }
 
     /** A figure of a row with its unit; shares as %. */
@@ -49,7 +51,11 @@ final class RowText {
 
     /** The names of the units that a row concerns. */
     static String units(Row row, Scene scene) {
-        return row.units().stream()
+        return names(row.units(), scene);
+    }
+
+    static String names(List<String> units, Scene scene) {
+        return units.stream()
                 .map(id -> scene.unit(id).map(PlacedUnit::name).orElse(id))
                 .collect(Collectors.joining(", "));
     }

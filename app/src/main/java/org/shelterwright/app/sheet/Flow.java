@@ -140,7 +140,7 @@ public final class Flow {
         Pen line = Pen.of(0.35, Role.TEXT.colour());
         Label name = Lettering.bold(title, new Spot(left(), 17), 3);
         double after = left() + typeface.width(name) + 4;
-        return List.of(
+        List<Shape> shapes = new ArrayList<>(List.of(
                 name,
                 Lettering.muted(subtitle, new Spot(after, 17), TEXT),
                 Lettering.muted(number, new Spot(right(), 17), TEXT).with(Align.END),
@@ -148,8 +148,12 @@ public final class Flow {
                 Lines.of(
                         Pen.of(0.18, Role.LINES.colour()),
                         new Spot(left(), height - 16),
-                        new Spot(right(), height - 16)),
-                Lettering.muted(foot, new Spot(left(), height - 11.6), 1.8));
+                        new Spot(right(), height - 16))));
+        List<String> lines = new Wrap(typeface, Typeface.sizeOf(1.8), Weight.REGULAR).lines(foot, right() - left());
+        for (int i = 0; i < lines.size(); i++) {
+            shapes.add(Lettering.muted(lines.get(i), new Spot(left(), height - 12 + 3.6 * i), 1.8));
+        }
+        return shapes;
     }
 
     private List<Shape> page() {

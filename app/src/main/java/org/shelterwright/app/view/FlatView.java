@@ -33,16 +33,19 @@ public final class FlatView {
     private final Scene scene;
     private final Situation situation;
     private final Sheeted sheeted;
+    private final double pale;
     private final @Nullable Integer cut;
     private final List<Block> blocks = new ArrayList<>();
 
     /**
+     * @param pale share of white in the tints of units
      * @param cut nearness of the cutting plane (µm, as {@link Aspect#nearness}); {@code null}: just inside the near wall
      */
-    public FlatView(Scene scene, Situation situation, Sheeted sheeted, @Nullable Integer cut) {
+    public FlatView(Scene scene, Situation situation, Sheeted sheeted, double pale, @Nullable Integer cut) {
         this.scene = scene;
         this.situation = situation;
         this.sheeted = sheeted;
+        this.pale = pale;
         this.cut = cut;
         scene.body()
                 .intrusions()
@@ -110,7 +113,7 @@ public final class FlatView {
     private void add(Block block, int number, List<Shape> shapes) {
         Bounds bounds = sheeted.bounds(block.box());
         boolean isCut = cut != null && sheeted.aspect().nearness(block.box()) > cut;
-        Colour fill = isCut ? Role.RAISED.colour() : block.shade().top().mixed(Colour.WHITE, 0.45);
+        Colour fill = isCut ? Role.RAISED.colour() : block.shade().top().mixed(Colour.WHITE, pale);
         shapes.add(Polygon.of(bounds, fill, null));
         if (isCut) {
             shapes.add(Hatch.of(bounds, number % 2 == 0 ? 45 : -45, CUT_PITCH * 1.5, Weights.CUT_HATCH));

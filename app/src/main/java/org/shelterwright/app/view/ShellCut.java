@@ -104,6 +104,7 @@ final class ShellCut {
 
     /** A hatched piece of wall, its long sides drawn thick, and its ends where they do not lie in a corner. */
     private void piece(Bounds b, boolean upright) {
+        shapes.add(Polygon.of(b, Role.RAISED.colour(), null));
         shapes.add(Hatch.of(b, 45, PITCH, Weights.CUT_HATCH));
         List<List<Spot>> lines = new ArrayList<>();
         if (upright) {
