@@ -1,6 +1,5 @@
 package org.shelterwright.app.cli.verb;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.cli.json.FitJson;
@@ -54,6 +53,9 @@ public final class FitVerb extends Verb {
     private final SearchOptions search = new SearchOptions();
 
     @Mixin
+    private final ParticularsOptions particulars = new ParticularsOptions();
+
+    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     public FitVerb(Workshop workshop, Terminal terminal) {
@@ -83,7 +85,9 @@ public final class FitVerb extends Verb {
             if (stop.stopped()) {
                 terminal().message("The search was stopped after " + found.moves() + " moves.");
             }
-            return finish(request, withProvenance(request, found, stop.stopped()), stop.stopped(), folder);
+            FitResult result = withProvenance(request, found, stop.stopped());
+            Written written = write(result, checker, folder);
+            return tell(request, result, stop.stopped(), folder, written);
         }
     }
 
@@ -92,39 +96,42 @@ public final class FitVerb extends Verb {
         stop.stop();
     }
 
-    private ExitStatus finish(FitRequest request, FitResult result, boolean stopped, OutFolder folder) {
-        List<String> layouts = new ArrayList<>();
-        for (FitOption option : result.options()) {
-            String name = layoutName(layouts.size() + 1);
-            String saved = folder.save(name, option.layout());
+    private Written write(FitResult result, Checker checker, OutFolder folder) {
+        Written written = new Written(folder.path());
+        for (int i = 0; i < result.options().size(); i++) {
+            String name = layoutName(i + 1);
+            String saved = folder.save(name, result.options().get(i).layout());
             if (!saved.equals(name)) {
                 terminal()
-                        .message(folder.path().resolve(name)
-                                + ": The file was changed by another during the search and is"
-                                + " left as it is; the layout that was found is in " + saved + ".");
+                        .message(folder.path().resolve(name) + ": The file was changed by another during the search and"
+                                + " is left as it is; the layout that was found is in " + saved + ".");
             }
-            layouts.add(saved);
+            written.add(saved, i == 0 ? "Layout, to go on with" : "Alternative layout");
         }
-        List<String> documents = List.of();
         if (!result.options().isEmpty()) {
             terminal().progress("Writing documents");
             FitOption best = result.options().get(0);
-            documents = folder.fill(aside -> workshop().documents().write(best.layout(), best.ledger(), aside));
+            written.add(workshop()
+                    .documents()
+                    .write(checker.scene(best.layout()), best.ledger(), particulars.particulars(), folder.path()));
         }
+        return written;
+    }
+
+    private ExitStatus tell(FitRequest request, FitResult result, boolean stopped, OutFolder folder, Written written) {
         ExitStatus status = result.options().isEmpty()
                 ? ExitStatus.OPEN
                 : status(result.options().get(0).ledger());
         if (json()) {
-            FitJson.Written written = new FitJson.Written(folder.path(), layouts, documents);
-            terminal().result(FitJson.of(head(), status.number(), request, result, stopped, written));
-        } else {
-            print(FitText.lines(request.start().brief().name(), result, layouts));
-            List<String> all = new ArrayList<>(layouts);
-            all.addAll(documents);
-            if (!all.isEmpty()) {
-                terminal().result("");
-                print(Written.lines(folder.path(), all));
-            }
+            terminal()
+                    .result(FitJson.of(
+                            head(), status.number(), request, result, stopped, folder.path(), written.names()));
+            return status;
+        }
+        print(FitText.lines(request.start().brief().name(), result, written.names()));
+        if (!written.names().isEmpty()) {
+            terminal().result("");
+            print(written.lines());
         }
         return status;
     }
