@@ -84,7 +84,9 @@ public final class Annealer {
             }
             double threshold = -temperature * Math.log(1 - dice.share());
             meter.tick();
-            if (move(threshold) && (walking || !state.walked()) && (lowest == null || state.score().compareTo(lowest) < 0)) {
+            if (move(threshold)
+                    && (walking || !state.walked())
+                    && (lowest == null || state.score().compareTo(lowest) < 0)) {
                 best.offer(state);
                 lowest = best.score();
                 improved.accept(state.score());
@@ -137,12 +139,10 @@ public final class Annealer {
     private boolean one(int slot, double threshold) {
         if (state.guestsOf(slot) > 0) {
             trial.begin();
-            boolean whole =
-                    trial.moveWithGuests(slot, proposals.option(), proposals.x(), proposals.y(), proposals.z());
+            boolean whole = trial.moveWithGuests(slot, proposals.option(), proposals.x(), proposals.y(), proposals.z());
             return settle(whole, threshold);
         }
-        double change = state.probe(
-                slot, proposals.option(), proposals.x(), proposals.y(), proposals.z(), threshold);
+        double change = state.probe(slot, proposals.option(), proposals.x(), proposals.y(), proposals.z(), threshold);
         if (change > threshold) {
             return false;
         }

@@ -23,7 +23,7 @@ final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
     private static final double HOT = 60;
     private static final double WARM = 12;
     private static final double COLD = 0.4;
-    private static final int PATIENCE = 4;
+    private static final int PATIENCE = 3;
 
     private final long roundMoves;
 
@@ -68,9 +68,7 @@ final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
     private static void begin(State state, boolean fresh, Best best, Dice dice) {
         @Nullable Spot @Nullable [] spots = best.spots();
         if (fresh || spots == null) {
-            state.problem().slots().stream()
-                    .filter(slot -> slot.movable())
-                    .forEach(slot -> state.remove(slot.index()));
+            state.problem().slots().stream().filter(slot -> slot.movable()).forEach(slot -> state.remove(slot.index()));
             new Construction(state, dice).placeAll(1);
         } else {
             state.restore(spots);

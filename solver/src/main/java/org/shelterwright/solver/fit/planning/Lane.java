@@ -72,13 +72,12 @@ public final class Lane {
                         new CustomPhaseConfig().withCustomPhaseCommands(new GreedyPhase()),
                         new CustomPhaseConfig().withCustomPhaseCommands(new AnnealPhase(roundMoves)),
                         new LocalSearchPhaseConfig()
-                                .withMoveSelectorConfig(new MoveIteratorFactoryConfig()
-                                        .withMoveIteratorFactoryClass(PlaceMoves.class))
+                                .withMoveSelectorConfig(
+                                        new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(PlaceMoves.class))
                                 .withAcceptorConfig(
                                         new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE_ACCEPTANCE))
                                 .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
-                                .withTerminationConfig(
-                                        new TerminationConfig().withScoreCalculationCountLimit(polish)));
+                                .withTerminationConfig(new TerminationConfig().withScoreCalculationCountLimit(polish)));
     }
 
     /**
