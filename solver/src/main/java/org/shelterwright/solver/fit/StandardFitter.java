@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.ledger.Verdict;
-import org.shelterwright.solver.fit.distinct.Choice;
 import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.MomentLimits;

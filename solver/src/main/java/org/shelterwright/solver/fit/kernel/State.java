@@ -3,7 +3,7 @@ package org.shelterwright.solver.fit.kernel;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.QuarterTurn;
-import org.shelterwright.solver.fit.FitScore;
+import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.BodyTerms;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.Moments;
@@ -112,8 +112,8 @@ public final class State {
     }
 
     /** Amounts of the three levels (µm); a slot without a place counts as much as a metre of overlap. */
-    public FitScore score() {
-        return new FitScore(
+    public Amounts score() {
+        return new Amounts(
                 hard + totals.hard() + waysHard + UNPLACED * unplaced,
                 medium + totals.medium() + waysMedium,
                 soft + wishes.total() + totals.soft());

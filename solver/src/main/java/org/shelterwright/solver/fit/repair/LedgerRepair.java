@@ -13,12 +13,12 @@ import org.shelterwright.layouts.ledger.LedgerBuilder;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.scene.Scene;
-import org.shelterwright.solver.fit.FitScore;
 import org.shelterwright.solver.fit.distinct.LedgerScore;
 import org.shelterwright.solver.fit.kernel.Dice;
 import org.shelterwright.solver.fit.kernel.MoveMaker;
 import org.shelterwright.solver.fit.kernel.MoveMaker.Step;
 import org.shelterwright.solver.fit.kernel.State;
+import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.Slot;
 import org.shelterwright.solver.fit.model.Spot;
@@ -38,7 +38,7 @@ public final class LedgerRepair {
     private final LedgerBuilder live;
     private Scene scene;
     private Ledger ledger;
-    private FitScore score;
+    private Amounts score;
 
     /**
      * Begins at a layout of the problem.
@@ -80,13 +80,13 @@ public final class LedgerRepair {
 
     /** True if the ledger was asked. */
     private boolean attempt(List<Step> steps) {
-        FitScore before = state.score();
+        Amounts before = state.score();
         List<@Nullable Spot> old = new ArrayList<>();
         for (Step step : steps) {
             old.add(state.spot(step.slot()));
             state.put(step.slot(), step.spot());
         }
-        FitScore after = state.score();
+        Amounts after = state.score();
         if (after.hard() > before.hard() || after.medium() > before.medium()) {
             undo(steps, old);
             return false;
@@ -101,7 +101,7 @@ public final class LedgerRepair {
             }
         }
         Ledger found = live.update(moved);
-        FitScore foundScore = score(found);
+        Amounts foundScore = score(found);
         if (foundScore.compareTo(score) <= 0) {
             scene = moved;
             ledger = found;
@@ -122,7 +122,7 @@ public final class LedgerRepair {
         }
     }
 
-    private FitScore score(Ledger of) {
+    private Amounts score(Ledger of) {
         return LedgerScore.of(of, checker.book(), state.score().soft());
     }
 
