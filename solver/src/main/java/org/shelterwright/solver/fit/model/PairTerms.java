@@ -1,0 +1,89 @@
+package org.shelterwright.solver.fit.model;
+
+import org.shelterwright.catalog.item.Purpose;
+
+/**
+ * The compiled pair limits: what two units do to each other, as a depth (µm) in one situation. A test holds each equal to
+ * its limit class. The shift is always that of the second against the first (µm).
+ */
+public final class PairTerms {
+    private PairTerms() {}
+
+    /** Depth to which solids of one stand in solids of the other. */
+    public static int overlap(Shape a, Shape b, int dx, int dy, int dz) {
+        return Depths.greatest(a.solids(), b.solids(), dx, dy, dz);
+    }
+
+    /** How many holes of the body both need; only for units that touch or overlap. */
+    public static int sharedHoles(Option a, Option b, int dx, int dy, int dz) {
+        int[] one = a.holes();
+        int[] other = b.holes();
+        int shared = 0;
+        for (int i = 0; i < one.length; i += 3) {
+            for (int j = 0; j < other.length; j += 3) {
+                if (one[i] == other[j] + dx && one[i + 1] == other[j + 1] + dy && one[i + 2] == other[j + 2] + dz) {
+                    shared++;
+                }
+            }
+        }
+        return shared;
+    }
+
+    /**
+     * Depth to which solids of an intruder stand in clear zones of an owner.
+     *
+     * @param seat whether the intruder is a seat, which may stand in seat zones
+     * @param onTop whether the intruder stands on the owner, and so may stand in its service zones
+     */
+    public static int zonesFree(Shape owner, Shape intruder, boolean seat, boolean onTop, int dx, int dy, int dz) {
+        int worst = 0;
+        int[] zones = owner.zones();
+        int[] solids = intruder.solids();
+        for (int i = 0; i < zones.length; i += 6) {
+            Purpose purpose = owner.purposes()[i / 6];
+            if (purpose == Purpose.SEAT && seat || purpose == Purpose.SERVICE && onTop) {
+                continue;
+            }
+            for (int j = 0; j < solids.length; j += 6) {
+                worst = Math.max(worst, Depths.depth(zones, i, solids, j, dx, dy, dz));
+            }
+        }
+        return worst;
+    }
+
+    /** Depth to which two seat zones share space; a seat drawn up to a work place is no second place. */
+    public static int seatsApart(Option a, Option b, int dx, int dy, int dz) {
+        if (a.seat() != b.seat()) {
+            return 0;
+        }
+        int worst = 0;
+        Shape one = a.station();
+        Shape other = b.station();
+        for (int i = 0; i < one.purposes().length; i++) {
+            for (int j = 0; j < other.purposes().length && one.purposes()[i] == Purpose.SEAT; j++) {
+                if (other.purposes()[j] == Purpose.SEAT) {
+                    worst = Math.max(worst, Depths.depth(one.zones(), 6 * i, other.zones(), 6 * j, dx, dy, dz));
+                }
+            }
+        }
+        return worst;
+    }
+
+    /** Sum of the depths to which movable parts of one move through exit zones of the other. */
+    public static int exitsCrossed(Option a, Option b, int dx, int dy, int dz) {
+        int sum = 0;
+        Shape one = a.station();
+        Shape other = b.station();
+        for (int i = 0; i < one.purposes().length; i++) {
+            Purpose wanted = one.purposes()[i] == Purpose.EXIT
+                    ? Purpose.SWING
+                    : one.purposes()[i] == Purpose.SWING ? Purpose.EXIT : null;
+            for (int j = 0; j < other.purposes().length && wanted != null; j++) {
+                if (other.purposes()[j] == wanted) {
+                    sum += Depths.depth(one.zones(), 6 * i, other.zones(), 6 * j, dx, dy, dz);
+                }
+            }
+        }
+        return sum;
+    }
+}
