@@ -150,6 +150,20 @@ class SafeSaveTest {
     }
 
     @Test
+    void theOldContentIsWholeWhileTheNewOneIsWritten() throws IOException {
+        Fingerprint read = new SafeSave().save(file, OLD, Fingerprint.NONE);
+        SafeSave watched = new SafeSave(fresh -> {
+            assertThat(file).hasBinaryContent(OLD);
+            assertThat(fresh.toAbsolutePath().getParent()).isEqualTo(folder.toRealPath());
+            return FileChannel.open(fresh, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        });
+
+        watched.save(file, NEW, read);
+
+        assertThat(file).hasBinaryContent(NEW);
+    }
+
+    @Test
     void writesThroughALinkAndLeavesTheLink() throws IOException {
         Path real = Files.createDirectory(folder.resolve("real")).resolve("a.json");
         Files.write(real, OLD);
