@@ -426,6 +426,22 @@ class FixingLimitsTest {
     }
 
     @Test
+    void aSituationThatCannotBeJudgedGovernsOverOneThatHolds() {
+        Trial trial = withRails()
+                .put(
+                        "panel",
+                        panel,
+                        Trial.at(Surface.WALL, 0, 100, 900, QuarterTurn.R0),
+                        Trial.at(Surface.WALL, 0, 101, 900, QuarterTurn.R0),
+                        Pin.NONE);
+
+        Row row = trial.rows(new FixingShear()).get(0);
+
+        assertThat(row.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+        assertThat(row.state()).isEqualTo("on the road");
+    }
+
+    @Test
     void theWorseSituationOfAHungUnitGoverns() {
         TrialItem load = TrialItem.of("load", 300, 300, 300).on(Surface.UNDER_UNIT, Surface.FLOOR);
         TrialItem carrying = TrialItem.of("carrying", 600, 300, 300)
