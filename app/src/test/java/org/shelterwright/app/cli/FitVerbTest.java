@@ -52,8 +52,7 @@ class FitVerbTest {
             assertThat(provenance.moves()).isEqualTo(50_000);
         });
         assertThat(ran.outLines().get(0)).startsWith("Small Post: ").contains("not assessed of");
-        assertThat(ran.out())
-                .contains("written to " + out + ":", "  layout.json", "  layout-2.json");
+        assertThat(ran.out()).contains("written to " + out + ":", "  layout.json", "  layout-2.json");
         assertThat(out)
                 .isDirectoryNotContaining(file -> file.getFileName().toString().startsWith("."));
     }
