@@ -39,7 +39,8 @@ class PinsTest {
             assertThat(after.station().pose().at().x())
                     .as(unit)
                     .isEqualTo(before.station().pose().at().x());
-            assertThat(after.station().pose().yaw()).isEqualTo(before.station().pose().yaw());
+            assertThat(after.station().pose().yaw())
+                    .isEqualTo(before.station().pose().yaw());
             assertThat(after.pin()).isEqualTo(before.pin());
         });
     }

@@ -68,7 +68,9 @@ class CompiledTermsTest {
             }
             Map<String, Long> compiled = TermSheet.of(problem, spots);
             Ledger ledger = live.update(scene);
-            assertThat(amounts(ledger)).as("move %d of seed %d: %s", move, seed, placement).isEqualTo(nonZero(compiled));
+            assertThat(amounts(ledger))
+                    .as("move %d of seed %d: %s", move, seed, placement)
+                    .isEqualTo(nonZero(compiled));
             if (move % FULL_EVERY == 0) {
                 assertThat(ledger).isEqualTo(LedgerBuilder.full(book, scene));
                 State fresh = new State(problem);

@@ -51,11 +51,13 @@ final class TermSheet {
     }
 
     private void pair(String a, String b) {
-        add("fit.overlap", worst(s -> at(a, s).with(at(b, s), (oa, ob, x, y, z) ->
-                PairTerms.overlap(oa.shape(s), ob.shape(s), x, y, z))));
-        add("fit.shared-hole", 1000L * worst(s -> s == Situation.ON_STATION
-                ? 0
-                : at(a, s).with(at(b, s), PairTerms::sharedHoles)));
+        add(
+                "fit.overlap",
+                worst(s -> at(a, s).with(
+                                at(b, s), (oa, ob, x, y, z) -> PairTerms.overlap(oa.shape(s), ob.shape(s), x, y, z))));
+        add(
+                "fit.shared-hole",
+                1000L * worst(s -> s == Situation.ON_STATION ? 0 : at(a, s).with(at(b, s), PairTerms::sharedHoles)));
         add("access.zone-free", zones(a, b) + zones(b, a));
         At one = at(a, Situation.ON_STATION);
         At other = at(b, Situation.ON_STATION);
@@ -69,8 +71,10 @@ final class TermSheet {
             boolean onTop = berth != null
                     && berth.slot() == problem.slotOf(owner, s)
                     && at(intruder, s).option().surface() == Surface.ON_UNIT;
-            return at(owner, s).with(at(intruder, s), (o, i, x, y, z) ->
-                    PairTerms.zonesFree(o.shape(s), i.shape(s), i.seat(), onTop, x, y, z));
+            return at(owner, s)
+                    .with(
+                            at(intruder, s),
+                            (o, i, x, y, z) -> PairTerms.zonesFree(o.shape(s), i.shape(s), i.seat(), onTop, x, y, z));
         });
     }
 

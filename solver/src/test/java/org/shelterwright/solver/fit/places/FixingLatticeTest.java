@@ -30,7 +30,8 @@ class FixingLatticeTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2})
     void everyAnchorBringsEveryFixingOntoAHardPoint(long seed) {
-        FitProblem problem = FitProblem.of(checker.scene(PlantedFit.of(seed, 12, 0.1).question()));
+        FitProblem problem =
+                FitProblem.of(checker.scene(PlantedFit.of(seed, 12, 0.1).question()));
         Dice dice = new Dice(seed);
         int[] place = new int[3];
         for (int round = 0; round < 50; round++) {
@@ -63,18 +64,20 @@ class FixingLatticeTest {
             var fixings = PlacedFixing.of(unit, org.shelterwright.catalog.item.Situation.ON_STATION);
             Box domain = new Box(-50_000, -50_000, 0, 50_000, 50_000, 0);
 
-            List<Box> narrowed = FixingLattice.narrow(domain, fixings, scene.body().hardPoints());
+            List<Box> narrowed =
+                    FixingLattice.narrow(domain, fixings, scene.body().hardPoints());
 
             int plain = 0;
             for (int x = -50_000; x <= 50_000; x += 5_000) {
                 for (int y = -50_000; y <= 50_000; y += 5_000) {
                     int dx = x;
                     int dy = y;
-                    boolean all = fixings.stream().allMatch(fixing -> scene.body().hardPoints().stream()
-                            .anyMatch(point -> point.takes(
-                                    fixing.at().plus(new org.shelterwright.catalog.space.Point(dx, dy, 0)),
-                                    fixing.face(),
-                                    fixing.fixing().thread())));
+                    boolean all = fixings.stream()
+                            .allMatch(fixing -> scene.body().hardPoints().stream()
+                                    .anyMatch(point -> point.takes(
+                                            fixing.at().plus(new org.shelterwright.catalog.space.Point(dx, dy, 0)),
+                                            fixing.face(),
+                                            fixing.fixing().thread())));
                     boolean found = narrowed.stream()
                             .anyMatch(box -> box.contains(new org.shelterwright.catalog.space.Point(dx, dy, 0)));
                     assertThat(found).as("%s at %d, %d", unit.id(), x, y).isEqualTo(all);

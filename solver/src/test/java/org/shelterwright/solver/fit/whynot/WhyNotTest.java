@@ -46,7 +46,8 @@ class WhyNotTest {
     void provesThatAUnitIsTooHigh() {
         Item item = question.item(question.brief().units().get(0));
 
-        WhyNot whyNot = explain(with(sized(item, new Size(item.size().x(), item.size().y(), 2_100_000))));
+        WhyNot whyNot =
+                explain(with(sized(item, new Size(item.size().x(), item.size().y(), 2_100_000))));
 
         assertThat(whyNot.proven()).isTrue();
         assertThat(whyNot.reasons().get(0)).contains("is 2100 mm high, but the body is only 2000 mm high inside");
@@ -99,10 +100,24 @@ class WhyNotTest {
     private Layout rated(double ratingKg) {
         Body b = question.body();
         Body body = new Body(
-                b.id(), b.name(), b.inside(), b.outside(), b.intrusions(), b.openings(), b.grids(), b.drillZones(),
-                b.floorZones(), b.crossMembers(), b.trays(), b.entryPanels(), b.provisions(), b.tare(), ratingKg,
+                b.id(),
+                b.name(),
+                b.inside(),
+                b.outside(),
+                b.intrusions(),
+                b.openings(),
+                b.grids(),
+                b.drillZones(),
+                b.floorZones(),
+                b.crossMembers(),
+                b.trays(),
+                b.entryPanels(),
+                b.provisions(),
+                b.tare(),
+                ratingKg,
                 b.note());
-        return Layout.empty(question.brief(), new Parts(body, null, null, question.parts().items()));
+        return Layout.empty(
+                question.brief(), new Parts(body, null, null, question.parts().items()));
     }
 
     private Layout manyTimes(int times) {
@@ -129,8 +144,25 @@ class WhyNotTest {
 
     private static Item sized(Item i, Size size) {
         return new Item(
-                i.id(), i.name(), i.kind(), i.material(), size, List.of(), i.zones(), i.movableParts(), i.fixings(),
-                i.mounting(), i.turns(), i.mass(), i.patches(), i.supports(), i.stackingKg(), i.ports(), i.power(),
-                i.stowages(), i.tanks(), i.note());
+                i.id(),
+                i.name(),
+                i.kind(),
+                i.material(),
+                size,
+                List.of(),
+                i.zones(),
+                i.movableParts(),
+                i.fixings(),
+                i.mounting(),
+                i.turns(),
+                i.mass(),
+                i.patches(),
+                i.supports(),
+                i.stackingKg(),
+                i.ports(),
+                i.power(),
+                i.stowages(),
+                i.tanks(),
+                i.note());
     }
 }
