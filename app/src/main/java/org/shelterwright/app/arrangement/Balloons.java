@@ -47,10 +47,17 @@ final class Balloons {
         });
     }
 
-    /** Sets a ring with a leader for each unit that had no room. */
-    void setBeside(Map<String, Integer> numbers) {
+    /**
+     * Sets a ring with a leader for each unit that had no room.
+     *
+     * @param walls where rings stand only if there is no other place
+     */
+    void setBeside(Map<String, Integer> numbers, List<Bounds> walls) {
         for (String unit : left) {
-            beside(unit, numbers.getOrDefault(unit, 0));
+            int number = numbers.getOrDefault(unit, 0);
+            if (!beside(unit, number, walls)) {
+                beside(unit, number, List.of());
+            }
         }
     }
 
@@ -81,10 +88,10 @@ final class Balloons {
         return best != null;
     }
 
-    private void beside(String unit, int number) {
+    private boolean beside(String unit, int number, List<Bounds> walls) {
         List<Bounds> parts = view.parts(unit);
         if (parts.isEmpty()) {
-            return;
+            return true;
         }
         Spot dot = parts.get(0).centre();
         double size = 2 * (RADIUS + CLEAR);
@@ -94,15 +101,19 @@ final class Balloons {
                 Spot spot = dot.plus(way * Math.cos(angle), -way * Math.sin(angle));
                 Bounds bounds = Bounds.around(spot, size, size);
                 Spot end = spot.towards(dot, RADIUS / way);
-                if (space.free(bounds) && !view.onBlock(bounds) && space.free(dot, end)) {
+                if (space.free(bounds)
+                        && walls.stream().noneMatch(bounds::overlaps)
+                        && !view.onBlock(bounds)
+                        && space.free(dot, end)) {
                     shapes.add(Lines.of(Weights.THIN, dot, end));
                     shapes.add(new Circle(dot, 0.6, Role.TEXT.colour(), null));
                     space.take(dot, end);
                     ring(spot, number);
-                    return;
+                    return true;
                 }
             }
         }
+        return false;
     }
 
     private void ring(Spot spot, int number) {

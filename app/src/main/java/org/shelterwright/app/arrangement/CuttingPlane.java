@@ -23,6 +23,7 @@ final class CuttingPlane {
     private static final Pen ARROW = Pen.of(0.35, Role.TEXT.colour());
     private static final double END = 5;
     private static final double SHAFT = 5;
+    private static final double FARTHEST = 20;
 
     private final Typeface typeface;
     private final FreeSpace space;
@@ -44,9 +45,12 @@ final class CuttingPlane {
         double far = y + out * END;
         shapes.add(Lines.of(THICK, new Spot(x, y), new Spot(x, far)));
         arrow(shapes, new Spot(x, far), new Spot(x + SHAFT, far));
-        Label near = Lettering.bold("A", new Spot(x - 1.6, far + 1.2), 2.5).with(Align.END);
-        Label beyond = Lettering.bold("A", new Spot(x + SHAFT + 1.2, far + 1.2), 2.5);
-        Label letter = space.free(typeface.bounds(near)) ? near : beyond;
+        Label letter = Lettering.bold("A", new Spot(x - 1.6, far + 1.2), 2.5).with(Align.END);
+        for (double beyond = SHAFT + 1.2;
+                !space.free(typeface.bounds(letter).grown(0.4)) && beyond < FARTHEST;
+                beyond += 1) {
+            letter = Lettering.bold("A", new Spot(x + beyond, far + 1.2), 2.5);
+        }
         shapes.add(letter);
         space.take(typeface.bounds(letter));
     }

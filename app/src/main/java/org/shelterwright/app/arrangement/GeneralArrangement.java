@@ -67,6 +67,8 @@ public final class GeneralArrangement {
         if (notesBeside) {
             first.add(new Group("notes", notes.shapes(beside.plus(0, listHeight))));
         }
+        double taken = space.y0() + (notesBeside ? listHeight + notes.height() : listHeight);
+        PictorialView.shape(scene, situation, plan, taken).ifPresent(first::add);
         first.add(new Group("control bar", ControlBar.shapes(new Spot(space.x0() + GAP, space.y1() - 6))));
         List<Drawing> sheets = new ArrayList<>();
         sheets.add(sheet(scene, told, plan.size(), "1:" + plan.scale(), second ? "1 / 2" : "1 / 1", first));

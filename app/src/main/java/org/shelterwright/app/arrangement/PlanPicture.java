@@ -23,6 +23,7 @@ import org.shelterwright.app.view.Sheeted;
 import org.shelterwright.app.view.UnitNumbers;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Face;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -46,14 +47,18 @@ public final class PlanPicture {
     /** The picture, as wide as all pictures and as high as the body asks for. */
     public Drawing of(Scene scene, Situation situation, Caption caption) {
         Box outside = scene.body().outside();
-        double swing = Math.max(0, SheetPlan.swing(scene.body(), 1));
+        double swing = SheetPlan.swing(scene.body(), Face.REAR, 1);
+        double beyond = SheetPlan.swing(scene.body(), Face.FRONT, 1);
+        double above = SheetPlan.swing(scene.body(), Face.LEFT, 1);
+        double below = SheetPlan.swing(scene.body(), Face.RIGHT, 1);
         double room = WIDTH - 2 * MARGIN - KEY;
         double length = (outside.x1() - outside.x0()) / 1000.0;
-        double scale = (length + swing) / room;
-        double high = (outside.y1() - outside.y0()) / 1000.0 / scale;
+        double scale = (length + swing + beyond) / room;
+        double high = ((outside.y1() - outside.y0()) / 1000.0 + above + below) / scale;
         double height = MARGIN + HEAD + high + FOOT + MARGIN;
         Spot origin = new Spot(
-                MARGIN + (swing - outside.x0() / 1000.0) / scale, MARGIN + HEAD + outside.y1() / 1000.0 / scale);
+                MARGIN + (swing - outside.x0() / 1000.0) / scale,
+                MARGIN + HEAD + (outside.y1() / 1000.0 + above) / scale);
         FlatView view = new FlatView(scene, situation, new Sheeted(Aspect.ABOVE, scale, origin), 0, null);
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Polygon.of(new Bounds(0, 0, WIDTH, height), Role.VIEW.colour(), null));
@@ -62,7 +67,7 @@ public final class PlanPicture {
         Map<String, Integer> unnamed = names(scene, view, space, shapes);
         Balloons balloons = new Balloons(space, view);
         balloons.setOn(unnamed);
-        balloons.setBeside(unnamed);
+        balloons.setBeside(unnamed, List.of());
         shapes.add(balloons.shape());
         shapes.add(new Group("captions", captions(scene, caption, unnamed, height)));
         return new Drawing(caption.title() + ", " + caption.subtitle(), WIDTH, height, shapes);

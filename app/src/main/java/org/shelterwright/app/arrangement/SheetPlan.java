@@ -57,7 +57,7 @@ record SheetPlan(
     }
 
     /** The views' sizes on paper (mm). */
-    private record Measure(Body body, int scale, double length, double width, double height, double swing) {
+    private record Measure(Body body, int scale, double length, double width, double height) {
 
         Measure(Body body, int scale) {
             this(
@@ -65,8 +65,7 @@ record SheetPlan(
                     scale,
                     paper(body.outside().x1() - body.outside().x0(), scale),
                     paper(body.outside().y1() - body.outside().y0(), scale),
-                    paper(body.outside().z1() - body.outside().z0(), scale),
-                    SheetPlan.swing(body, scale));
+                    paper(body.outside().z1() - body.outside().z0(), scale));
         }
 
         boolean fits(SheetSize size, boolean beside, int units) {
@@ -92,15 +91,16 @@ record SheetPlan(
                     + NAME
                     + height
                     + NAME
-                    + DIMENSIONS
+                    + room(Face.LEFT)
                     + paper(body.outside().y1(), scale);
             double bottom = space.y0()
                     + 3 * spare
                     + NAME
                     + height
                     + NAME
-                    + 2 * DIMENSIONS
+                    + room(Face.LEFT)
                     + width
+                    + room(Face.RIGHT)
                     + NAME
                     + paper(body.outside().z1(), scale);
             double section = plan
@@ -120,15 +120,20 @@ record SheetPlan(
         }
 
         private double rows() {
-            return 3 * NAME + 2 * height + 2 * DIMENSIONS + width + GAP;
+            return 3 * NAME + 2 * height + room(Face.LEFT) + width + room(Face.RIGHT) + GAP;
+        }
+
+        /** Room at a wall of the plan for swings and dimensions beyond them. */
+        private double room(Face wall) {
+            return SheetPlan.swing(body, wall, scale) + DIMENSIONS;
         }
 
         private double left() {
-            return Math.max(DIMENSIONS, swing + 4);
+            return Math.max(DIMENSIONS, SheetPlan.swing(body, Face.REAR, scale) + 4);
         }
 
         private double columnOne() {
-            return left() + length + DIMENSIONS + GAP / 2;
+            return left() + length + room(Face.FRONT) + GAP / 2;
         }
 
         private double columns() {
@@ -140,17 +145,19 @@ record SheetPlan(
         }
     }
 
-    /** How far doors swing out beyond the rear wall, on paper (mm). */
-    static double swing(Body body, int scale) {
-        int least = body.outside().x0();
+    /** How far doors swing out beyond an upright wall, on paper (mm). */
+    static double swing(Body body, Face wall, double scale) {
+        Box outside = body.outside();
+        int edge = wall.sign() > 0 ? outside.high(wall.axis()) : outside.low(wall.axis());
+        int farthest = 0;
         for (Opening opening : body.openings()) {
-            if (opening.kind() == Opening.Kind.DOOR && opening.swing() == null && opening.wall() == Face.REAR) {
+            if (opening.kind() == Opening.Kind.DOOR && opening.swing() == null && opening.wall() == wall) {
                 for (Point point : DoorSwing.arc(body, opening)) {
-                    least = Math.min(least, point.x());
+                    farthest = Math.max(farthest, wall.sign() * (point.along(wall.axis()) - edge));
                 }
             }
         }
-        return (body.outside().x0() - least) / 1000.0 / scale;
+        return farthest / 1000.0 / scale;
     }
 
     /** The outside of the body in a view. */

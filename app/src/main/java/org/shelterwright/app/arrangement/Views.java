@@ -15,6 +15,7 @@ import org.shelterwright.app.view.FlatView;
 import org.shelterwright.app.view.Sheeted;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
@@ -76,13 +77,15 @@ final class Views {
         }
         Bounds outside = SheetPlan.outside(sheeted, scene.body());
         Label title = Lettering.bold(
-                name, new Spot(outside.x0(), outside.y0() - (above ? SheetPlan.DIMENSIONS : 0) - 2.6), 2.5);
+                name,
+                new Spot(outside.x0(), outside.y0() - (above ? SheetPlan.DIMENSIONS + swing(Face.LEFT) : 0) - 2.6),
+                2.5);
         parts.add(title);
         space.take(typeface.bounds(title));
         Balloons balloons = new Balloons(space, view);
         balloons.setOn(numbers);
         if (above) {
-            balloons.setBeside(numbers);
+            balloons.setBeside(numbers, walls(sheeted));
         }
         parts.add(balloons.shape());
         shapes.add(new Group(name, parts));
@@ -99,7 +102,7 @@ final class Views {
                 false,
                 view.origin().x(),
                 1e-3 / view.scale(),
-                left ? outside.y0() - LINE : outside.y1() + LINE,
+                left ? outside.y0() - LINE - swing(Face.LEFT) : outside.y1() + LINE + swing(Face.RIGHT),
                 left ? -1 : 1);
         for (PlacedUnit unit : dimensioned()) {
             Box box = unit.outline(situation);
@@ -117,7 +120,13 @@ final class Views {
         Sheeted view = plan.fromAbove();
         Bounds outside = SheetPlan.outside(view, scene.body());
         RunningDimensions chain = new RunningDimensions(
-                typeface, space, true, view.origin().y(), -1e-3 / view.scale(), outside.x1() + LINE, 1);
+                typeface,
+                space,
+                true,
+                view.origin().y(),
+                -1e-3 / view.scale(),
+                outside.x1() + LINE + swing(Face.FRONT),
+                1);
         for (PlacedUnit unit : dimensioned()) {
             chain.add(unit.outline(situation).y0(), outside.x1());
         }
@@ -139,6 +148,21 @@ final class Views {
         }
         chain.add(scene.body().inside().z(), outside.x0());
         return chain.shapes();
+    }
+
+    /** The cut walls of the plan. */
+    private List<Bounds> walls(Sheeted view) {
+        Bounds o = SheetPlan.outside(view, scene.body());
+        Bounds in = view.bounds(scene.body().inside().box());
+        return List.of(
+                new Bounds(o.x0(), o.y0(), in.x0(), o.y1()),
+                new Bounds(in.x1(), o.y0(), o.x1(), o.y1()),
+                new Bounds(o.x0(), o.y0(), o.x1(), in.y0()),
+                new Bounds(o.x0(), in.y1(), o.x1(), o.y1()));
+    }
+
+    private double swing(Face wall) {
+        return SheetPlan.swing(scene.body(), wall, plan.scale());
     }
 
     /** Units that are dimensioned in the views; those on or under another unit are found in the parts list. */

@@ -138,7 +138,14 @@ final class DepthPainter {
 
     private void blend(int x, int y, Colour colour, double share) {
         int at = y * buffer.width() + x;
-        samples[at] = Colour.of(samples[at]).mixed(colour, share).rgb();
+        int under = samples[at];
+        int mixed = 0;
+        for (int shift = 16; shift >= 0; shift -= 8) {
+            int below = under >> shift & 0xFF;
+            int above = colour.rgb() >> shift & 0xFF;
+            mixed |= (int) (below + (above - below) * share + 0.5) << shift;
+        }
+        samples[at] = mixed;
     }
 
     private BufferedImage image() {

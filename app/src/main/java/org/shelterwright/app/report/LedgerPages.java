@@ -7,6 +7,8 @@ import java.util.Map;
 import org.shelterwright.app.drawing.Drawing;
 import org.shelterwright.app.drawing.Label.Weight;
 import org.shelterwright.app.look.Numerals;
+import org.shelterwright.app.sheet.Columns;
+import org.shelterwright.app.sheet.Columns.Column;
 import org.shelterwright.app.sheet.Flow;
 import org.shelterwright.app.sheet.SheetSize;
 import org.shelterwright.app.type.Typeface;
@@ -23,12 +25,19 @@ import org.shelterwright.layouts.rules.Rule;
  */
 final class LedgerPages {
 
+    private static final List<Column> FIGURES = List.of(
+            new Column("Figure set by rule sets and brief", "", 74, false),
+            new Column("Value", "", 20, true),
+            new Column("Source", "", 81, false));
+
+    private final Typeface typeface;
     private final Issue issue;
     private final Flow flow;
     private final RowBlock block;
     private final Map<Row, String> marks = new IdentityHashMap<>();
 
     LedgerPages(Typeface typeface, Issue issue) {
+        this.typeface = typeface;
         this.issue = issue;
         this.flow = new Flow(
                 typeface,
@@ -96,20 +105,23 @@ final class LedgerPages {
                         + issue.scene().toPlace().size() + " still to place");
         flow.pair("Crew in the cab", Integer.toString(brief.crew()));
         flow.pair("Rule sets", brief.ruleSets().isEmpty() ? "none" : String.join(", ", brief.ruleSets()));
+        flow.gap(3);
+        Columns columns = new Columns(typeface, FIGURES);
+        columns.head(flow);
         for (Figure figure : Figure.values()) {
-            issue.scene().rules().rule(figure).ifPresent(this::figure);
+            issue.scene().rules().rule(figure).ifPresent(rule -> columns.row(flow, cells(rule), false));
         }
     }
 
-    private void figure(Rule rule) {
-        boolean share = rule.figure().unit().equals("share");
-        String value = share
-                ? Numerals.short3(rule.value() * 100) + Numerals.GAP + "%"
-                : Numerals.short3(rule.value())
-                        + (rule.figure().unit().isEmpty()
-                                ? ""
-                                : Numerals.GAP + rule.figure().unit());
-        flow.pair(value, rule.figure().meaning() + ". " + rule.source().text() + ".");
+    private static List<String> cells(Rule rule) {
+        Figure figure = rule.figure();
+        boolean share = figure.unit().equals("share");
+        String value = Numerals.short3(share ? rule.value() * 100 : rule.value());
+        String unit = share ? "%" : figure.unit();
+        return List.of(
+                figure.meaning(),
+                unit.isEmpty() ? value : value + Numerals.GAP + unit,
+                rule.source().text());
     }
 
     private void limits() {

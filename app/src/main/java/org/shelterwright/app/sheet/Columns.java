@@ -20,6 +20,7 @@ public final class Columns {
 
     private static final double TEXT = 2;
     private static final double ROW = 4.9;
+    private static final double LINE = 3.8;
     private static final double HEAD = 9;
 
     private final Typeface typeface;
@@ -60,40 +61,49 @@ public final class Columns {
     }
 
     /**
-     * A row; it begins a new page with the head where needed.
+     * A row; it begins a new page with the head where needed. Texts are set in as many lines as they need.
      *
      * @param strong true for sums
      */
     public void row(Flow flow, List<String> cells, boolean strong) {
-        if (!flow.fits(ROW)) {
+        Weight weight = strong ? Weight.SEMIBOLD : Weight.REGULAR;
+        Wrap wrap = new Wrap(typeface, Typeface.sizeOf(TEXT), weight);
+        List<List<String>> lines = new ArrayList<>();
+        for (int i = 0; i < cells.size(); i++) {
+            lines.add(wrap.lines(cells.get(i), columns.get(i).width() - 1.6));
+        }
+        double height = ROW + LINE * (lines.stream().mapToInt(List::size).max().orElse(1) - 1);
+        if (!flow.fits(height)) {
             flow.newPage();
             head(flow);
         }
-        flow.add(ROW, top -> {
-            List<Shape> shapes = new ArrayList<>();
-            double x = flow.left();
-            double end =
-                    flow.left() + columns.stream().mapToDouble(Column::width).sum();
-            if (strong) {
-                shapes.add(Polygon.of(new Bounds(x, top, end, top + ROW), Role.PANEL.colour(), null));
-            }
-            for (int i = 0; i < cells.size(); i++) {
-                Column column = columns.get(i);
-                if (!cells.get(i).isEmpty()) {
-                    shapes.add(cell(column, x, top + 3.4, cells.get(i), strong ? Weight.SEMIBOLD : Weight.REGULAR));
-                }
-                x += column.width();
-            }
-            shapes.add(Lines.of(
-                    Pen.of(0.13, Role.LINE.colour()), new Spot(flow.left(), top + ROW), new Spot(end, top + ROW)));
-            return shapes;
-        });
+        flow.add(height, top -> shapes(flow, top, height, lines, weight));
     }
 
-    private Label cell(Column column, double x, double base, String text, Weight weight) {
-        String fitting = new Wrap(typeface, Typeface.sizeOf(TEXT), weight).shortened(text, column.width() - 1.6);
+    private List<Shape> shapes(Flow flow, double top, double height, List<List<String>> lines, Weight weight) {
+        List<Shape> shapes = new ArrayList<>();
+        double x = flow.left();
+        double end = x + columns.stream().mapToDouble(Column::width).sum();
+        if (weight == Weight.SEMIBOLD) {
+            shapes.add(Polygon.of(new Bounds(x, top, end, top + height), Role.PANEL.colour(), null));
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            for (int line = 0; line < lines.get(i).size(); line++) {
+                String text = lines.get(i).get(line);
+                if (!text.isEmpty()) {
+                    shapes.add(cell(columns.get(i), x, top + 3.4 + LINE * line, text, weight));
+                }
+            }
+            x += columns.get(i).width();
+        }
+        Pen hairline = Pen.of(0.13, Role.LINE.colour());
+        shapes.add(Lines.of(hairline, new Spot(flow.left(), top + height), new Spot(end, top + height)));
+        return shapes;
+    }
+
+    private static Label cell(Column column, double x, double base, String text, Weight weight) {
         double at = column.figures() ? x + column.width() - 0.8 : x + 0.8;
-        return Lettering.of(fitting, new Spot(at, base), TEXT)
+        return Lettering.of(text, new Spot(at, base), TEXT)
                 .with(weight)
                 .with(column.figures() ? Align.END : Align.START);
     }

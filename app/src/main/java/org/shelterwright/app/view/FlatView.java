@@ -10,9 +10,11 @@ import org.shelterwright.app.drawing.Group;
 import org.shelterwright.app.drawing.Hatch;
 import org.shelterwright.app.drawing.LineType;
 import org.shelterwright.app.drawing.Lines;
+import org.shelterwright.app.drawing.Pen;
 import org.shelterwright.app.drawing.Polygon;
 import org.shelterwright.app.drawing.Shape;
 import org.shelterwright.app.look.Role;
+import org.shelterwright.catalog.body.HoleGrid;
 import org.shelterwright.catalog.body.Opening;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Face;
@@ -29,6 +31,7 @@ import org.shelterwright.layouts.scene.Scene;
 public final class FlatView {
 
     private static final double CUT_PITCH = 1.6;
+    private static final int MOST_RAILS = 4;
 
     private final Scene scene;
     private final Situation situation;
@@ -132,18 +135,20 @@ public final class FlatView {
         return trace.points().stream().allMatch(point -> point.along(near.axis()) == at);
     }
 
+    /** Rails as lines; a grid of many rows as its outline. */
     private List<Shape> rails() {
         List<Shape> shapes = new ArrayList<>();
-        scene.body().grids().stream()
-                .filter(grid -> grid.surface() == Face.BOTTOM)
-                .forEach(grid -> {
-                    for (int row = 0; row < grid.rows(); row++) {
-                        shapes.add(Lines.of(
-                                Weights.DETAIL.with(LineType.LONG_DASH_DOT),
-                                sheeted.spot(grid.hole(0, row)),
-                                sheeted.spot(grid.hole(grid.count() - 1, row))));
-                    }
-                });
+        Pen pen = Weights.DETAIL.with(LineType.LONG_DASH_DOT);
+        for (HoleGrid grid : scene.body().grids()) {
+            if (grid.surface() == Face.BOTTOM && grid.rows() > MOST_RAILS) {
+                shapes.add(Polygon.of(sheeted.bounds(grid.outline()), null, pen));
+            } else if (grid.surface() == Face.BOTTOM) {
+                for (int row = 0; row < grid.rows(); row++) {
+                    shapes.add(Lines.of(
+                            pen, sheeted.spot(grid.hole(0, row)), sheeted.spot(grid.hole(grid.count() - 1, row))));
+                }
+            }
+        }
         return shapes;
     }
 

@@ -8,6 +8,7 @@ import org.shelterwright.app.drawing.Group;
 import org.shelterwright.app.drawing.Label;
 import org.shelterwright.app.drawing.Label.Align;
 import org.shelterwright.app.drawing.Label.Weight;
+import org.shelterwright.app.drawing.Lines;
 import org.shelterwright.app.drawing.Shape;
 import org.shelterwright.app.drawing.Spot;
 import org.shelterwright.app.look.Role;
@@ -35,17 +36,28 @@ public final class IsometricPicture {
 
     /** A picture of a scene in a situation, with its marks in space drawn over it. */
     public PictureSheet of(Scene scene, Situation situation, Axonometry view, Caption caption, List<CentreMark> marks) {
-        PictureModel model = PictureModel.of(scene, situation, view);
+        PictureModel model = PictureModel.of(scene, situation, view, true);
         Bounds area = new Bounds(MARGIN, MARGIN + 12, WIDTH - MARGIN, HEIGHT - MARGIN - 8);
         Projection projection = Projection.fitting(view, model.points(), area);
         Naming naming = new Naming(typeface, projection, WIDTH, HEIGHT, model);
         naming.name(scene.units(), UnitNumbers.of(scene));
         List<Shape> over = new ArrayList<>();
+        over.add(new Group("cut away with the roof", cutAway(model, projection)));
         over.add(new Group("names", naming.shapes()));
         marks.forEach(mark -> over.add(new Group("centre of mass", mark.shapes(projection, typeface))));
         over.add(new Group("axes", new AxesFigure(projection).shapes(new Spot(MARGIN + 14, HEIGHT - MARGIN - 14))));
         over.add(new Group("captions", captions(caption, naming.key())));
         return new PictureSheet(caption.title() + ", " + caption.subtitle(), WIDTH, HEIGHT, projection, model, over);
+    }
+
+    private static List<Shape> cutAway(PictureModel model, Projection projection) {
+        List<Shape> shapes = new ArrayList<>();
+        for (Block block : model.cutAway()) {
+            for (Trace edge : BlockFaces.edges(block, projection.view())) {
+                shapes.add(new Lines(List.of(projection.spots(edge.points())), Weights.CUT_AWAY));
+            }
+        }
+        return shapes;
     }
 
     private List<Shape> captions(Caption caption, Map<Integer, String> key) {

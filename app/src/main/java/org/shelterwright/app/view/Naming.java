@@ -36,6 +36,8 @@ final class Naming {
     private final DepthBuffer buffer;
     private int faces;
     private final Map<String, List<Integer>> tops = new LinkedHashMap<>();
+    private final Map<String, Spot> cutAway = new LinkedHashMap<>();
+    private final List<List<Spot>> samples = new ArrayList<>();
     private final Map<String, List<Integer>> all = new LinkedHashMap<>();
     private final List<Shape> shapes = new ArrayList<>();
     private final Map<Integer, String> key = new LinkedHashMap<>();
@@ -50,6 +52,11 @@ final class Naming {
         this.buffer = new DepthBuffer((int) Math.ceil(width * FINENESS), (int) Math.ceil(height * FINENESS));
         model.shell().forEach(this::put);
         model.blocks().forEach(this::put);
+        model.cutAway()
+                .forEach(block -> cutAway.putIfAbsent(
+                        block.owner(),
+                        projection.spot(block.box().face(Face.TOP).centre())));
+        note();
     }
 
     /** Names the units in the order of the brief. */
@@ -106,23 +113,25 @@ final class Naming {
 
     private void ring(PlacedUnit unit, int number) {
         double width = 2 * RING + 0.4;
-        place(all.getOrDefault(unit.id(), List.of()), width, width).ifPresent(spot -> {
-            shapes.add(new Circle(spot, RING, Role.RAISED.colour(), Pen.of(0.28, Role.TEXT.colour())));
-            shapes.add(new Label(
-                    Integer.toString(number),
-                    spot.plus(0, NUMBER * Typeface.CAPITAL / 2),
-                    NUMBER,
-                    Weight.SEMIBOLD,
-                    Align.MIDDLE,
-                    0,
-                    Role.TEXT.colour()));
-        });
+        Optional.ofNullable(cutAway.get(unit.id()))
+                .or(() -> place(all.getOrDefault(unit.id(), List.of()), width, width))
+                .ifPresent(spot -> {
+                    shapes.add(new Circle(spot, RING, Role.RAISED.colour(), Pen.of(0.28, Role.TEXT.colour())));
+                    shapes.add(new Label(
+                            Integer.toString(number),
+                            spot.plus(0, NUMBER * Typeface.CAPITAL / 2),
+                            NUMBER,
+                            Weight.SEMIBOLD,
+                            Align.MIDDLE,
+                            0,
+                            Role.TEXT.colour()));
+                });
     }
 
     /** The place nearest to the middle of one of the faces where a rectangle lies on that face in full sight. */
     private Optional<Spot> place(List<Integer> candidates, double width, double height) {
         for (int id : candidates) {
-            List<Spot> seen = seen(id);
+            List<Spot> seen = samples.get(id);
             if (seen.isEmpty()) {
                 continue;
             }
@@ -143,16 +152,19 @@ final class Naming {
         return Optional.empty();
     }
 
-    private List<Spot> seen(int id) {
-        List<Spot> seen = new ArrayList<>();
+    /** Notes where each face is seen. */
+    private void note() {
+        for (int i = 0; i < faces; i++) {
+            samples.add(new ArrayList<>());
+        }
         for (int y = 0; y < buffer.height(); y++) {
             for (int x = 0; x < buffer.width(); x++) {
-                if (buffer.id(x, y) == id) {
-                    seen.add(new Spot((x + 0.5) / FINENESS, (y + 0.5) / FINENESS));
+                int id = buffer.id(x, y);
+                if (id != DepthBuffer.NOTHING) {
+                    samples.get(id).add(new Spot((x + 0.5) / FINENESS, (y + 0.5) / FINENESS));
                 }
             }
         }
-        return seen;
     }
 
     private boolean lies(Bounds bounds, int id) {

@@ -169,13 +169,15 @@ final class RoomLook {
             return;
         }
         for (int row = 0; row < grid.rows(); row++) {
-            traces.add(new Trace(
-                    List.of(lifted(grid.hole(0, row), surface), lifted(grid.hole(grid.count() - 1, row), surface)),
-                    Weights.RAIL));
+            if (grid.rows() == 1) {
+                traces.add(new Trace(
+                        List.of(lifted(grid.hole(0, row), surface), lifted(grid.hole(grid.count() - 1, row), surface)),
+                        Weights.RAIL));
+            }
             for (int i = 0; i < grid.count(); i++) {
                 Point hole = lifted(grid.hole(i, row), surface);
                 Point half = hole.with(grid.along(), hole.along(grid.along()) + 5_000);
-                traces.add(new Trace(List.of(hole, half), Weights.EDGE));
+                traces.add(new Trace(List.of(hole, half), grid.rows() == 1 ? Weights.EDGE : Weights.RAIL));
             }
         }
     }
@@ -184,8 +186,26 @@ final class RoomLook {
         return point.with(surface.axis(), point.along(surface.axis()) - surface.sign() * LIFT);
     }
 
+    /** The parts of a tray that lie along a far wall; those at the roof or a near wall are cut away with it. */
     private void tray(Tray tray) {
-        traces.add(new Trace(tray.path(), Weights.RAIL));
+        for (int i = 0; i + 1 < tray.path().size(); i++) {
+            Point a = tray.path().get(i);
+            Point b = tray.path().get(i + 1);
+            if (atFarWall(a, tray.width()) && atFarWall(b, tray.width())) {
+                traces.add(new Trace(List.of(a, b), Weights.RAIL));
+            }
+        }
+    }
+
+    private boolean atFarWall(Point point, int within) {
+        Box in = body.inside().box();
+        for (Face wall : List.of(Face.REAR, Face.FRONT, Face.RIGHT, Face.LEFT)) {
+            int at = wall.sign() > 0 ? in.high(wall.axis()) : in.low(wall.axis());
+            if (far(wall) && Math.abs(point.along(wall.axis()) - at) <= within) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void intrusion(Intrusion intrusion) {

@@ -16,6 +16,7 @@ public final class Weights {
     public static final Pen ZONE_HATCH = Pen.of(0.2, Role.ZONE.colour());
     public static final Pen LEAF = Pen.of(0.5, Role.ZONE.colour());
 
+    public static final Pen CUT_AWAY = Pen.of(0.22, Role.MUTED.colour()).with(LineType.LONG_DASH_DOUBLE_DOT);
     public static final Pen CUT = Pen.of(0.5, Role.EDGE.colour());
     public static final Pen VISIBLE = Pen.of(0.35, Role.EDGE.colour());
     public static final Pen DETAIL = Pen.of(0.13, Role.EDGE.colour());
