@@ -58,6 +58,20 @@ class FitVerbTest {
     }
 
     @Test
+    void documentsThatCannotBeWrittenLeaveTheLayoutSaved() throws IOException {
+        Path out = folder.resolve("out");
+        Files.createDirectories(out.resolve("02-ledger.csv/in the way"));
+
+        Ran ran = Ran.of("fit", Briefs.smallPost(folder), "--moves", 5_000, "--out", out);
+
+        assertThat(ran.status()).isEqualTo(2);
+        assertThat(ran.err().lines()).hasSize(2);
+        assertThat(ran.err()).startsWith("The layouts were saved in " + out + ", the documents were not.");
+        assertThat(LayoutFiles.read(out.resolve("layout.json")).layout().placements())
+                .hasSize(3);
+    }
+
+    @Test
     void sameSeedAndMovesGiveTheSameBytesOnAnyNumberOfThreads() throws IOException {
         Path brief = Briefs.smallPost(folder);
         Path one = folder.resolve("one");

@@ -11,6 +11,8 @@ import org.shelterwright.app.cli.workshop.Interrupts.Watch;
 import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.cli.workshop.OutFolder;
 import org.shelterwright.app.cli.workshop.Workshop;
+import org.shelterwright.app.report.Document;
+import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.layout.Provenance;
 import org.shelterwright.solver.fit.FitOption;
@@ -110,12 +112,20 @@ public final class FitVerb extends Verb {
         }
         if (!result.options().isEmpty()) {
             terminal().progress("Writing documents");
-            FitOption best = result.options().get(0);
-            written.add(workshop()
-                    .documents()
-                    .write(checker.scene(best.layout()), best.ledger(), particulars.particulars(), folder.path()));
+            written.add(documents(result.options().get(0), checker, folder));
         }
         return written;
+    }
+
+    private List<Document> documents(FitOption best, Checker checker, OutFolder folder) {
+        try {
+            return workshop()
+                    .documents()
+                    .write(checker.scene(best.layout()), best.ledger(), particulars.particulars(), folder.path());
+        } catch (InputException e) {
+            terminal().message("The layouts were saved in " + folder.path() + ", the documents were not.");
+            throw e;
+        }
     }
 
     private ExitStatus tell(FitRequest request, FitResult result, boolean stopped, OutFolder folder, Written written) {
