@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 public final class CatalogFolder {
     private static final int DEEPEST = 8;
     private static final int MOST_FILES = 20_000;
+    private static final long LARGEST = 100_000_000;
 
     private CatalogFolder() {}
 
@@ -28,9 +29,17 @@ public final class CatalogFolder {
         }
         List<Problem> problems = new ArrayList<>();
         List<InputFile> files = new ArrayList<>();
+        long total = 0;
         for (Path file : list(folder)) {
+            if (total > LARGEST) {
+                throw new InputException(
+                        folder.toString(),
+                        "The JSON files in the folder have more than 100 MB. Maybe it is not the one you meant.");
+            }
             try {
-                files.add(InputFile.read(file));
+                InputFile read = InputFile.read(file);
+                total += read.bytes().length;
+                files.add(read);
             } catch (InputException e) {
                 problems.addAll(e.problems());
             }

@@ -45,6 +45,10 @@ class CatalogFilesTest {
         return Files.writeString(file, text);
     }
 
+    private static <T> void assertReadsBack(JsonFormat<T> format, T entry) {
+        assertThat(format.read(format.write(entry), "written")).isEqualTo(entry);
+    }
+
     @Test
     void readsAnItemWithOnlyWhatIsNeeded() throws IOException {
         Item item = CatalogFormats.ITEM.read(write("t.json", item("table-1", "Table")));
@@ -96,10 +100,14 @@ class CatalogFilesTest {
     }
 
     @Test
-    void readsTheBuiltInCatalog() {
+    void everyBuiltInEntryReadsBackAsItWasWritten() {
         CatalogEntries entries = BuiltInCatalog.entries();
 
-        assertThat(entries.items()).extracting(Item::id).doesNotHaveDuplicates();
+        assertThat(entries.doubts()).isEmpty();
+        assertThat(entries.items()).allSatisfy(one -> assertReadsBack(CatalogFormats.ITEM, one));
+        assertThat(entries.bodies()).allSatisfy(one -> assertReadsBack(CatalogFormats.BODY, one));
+        assertThat(entries.carriers()).allSatisfy(one -> assertReadsBack(CatalogFormats.CARRIER, one));
+        assertThat(entries.fasteners()).allSatisfy(one -> assertReadsBack(CatalogFormats.FASTENERS, one));
     }
 
     @Test

@@ -3,9 +3,10 @@ package org.shelterwright.solver.fit.kernel;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.QuarterTurn;
-import org.shelterwright.solver.fit.FitScore;
+import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.BodyTerms;
 import org.shelterwright.solver.fit.model.FitProblem;
+import org.shelterwright.solver.fit.model.Moments;
 import org.shelterwright.solver.fit.model.Option;
 import org.shelterwright.solver.fit.model.Shape;
 import org.shelterwright.solver.fit.model.Slot;
@@ -18,6 +19,9 @@ import org.shelterwright.solver.fit.model.Spot;
  */
 public final class State {
     private static final long UNPLACED = 1_000_000;
+
+    /** What a unit counts that looks another way than what it is mounted on (µm): people read and plug from one side. */
+    private static final long ASKEW = 200_000;
 
     private final FitProblem problem;
     private final int n;
@@ -32,12 +36,16 @@ public final class State {
     private final PairCosts pairs;
     private final long[] ownHard;
     private final long[] ownMedium;
+    private final long[] ownSoft;
     private final WishCosts wishes;
     private final Totals totals;
+    private final Ways ways;
     private Weights weights = Weights.STRICT;
     private long hard;
     private long medium;
-    private long extraMedium;
+    private long soft;
+    private long waysHard;
+    private long waysMedium;
     private int unplaced;
 
     private int probed = -1;
@@ -47,6 +55,7 @@ public final class State {
     private int probedZ;
     private long probedOwnHard;
     private long probedOwnMedium;
+    private long probedOwnSoft;
 
     public State(FitProblem problem) {
         this.problem = problem;
@@ -63,8 +72,10 @@ public final class State {
         this.pairs = new PairCosts(problem, this, reaches);
         this.ownHard = new long[n];
         this.ownMedium = new long[n];
+        this.ownSoft = new long[n];
         this.wishes = new WishCosts(problem, this);
         this.totals = new Totals(problem, this);
+        this.ways = new Ways(this);
     }
 
     public FitProblem problem() {
@@ -95,22 +106,54 @@ public final class State {
     /** Cost of the whole state at the present prices (mm). */
     public double cost() {
         return weights.cost(
-                hard + totals.hard(), medium + totals.medium() + extraMedium, wishes.total() + totals.soft());
+                hard + totals.hard() + waysHard,
+                medium + totals.medium() + waysMedium,
+                soft + wishes.total() + totals.soft());
     }
 
     /** Amounts of the three levels (µm); a slot without a place counts as much as a metre of overlap. */
-    public FitScore score() {
-        return new FitScore(
-                hard + totals.hard() + UNPLACED * unplaced, medium + totals.medium() + extraMedium, wishes.total() + totals.soft());
+    public Amounts score() {
+        return new Amounts(
+                hard + totals.hard() + waysHard + UNPLACED * unplaced,
+                medium + totals.medium() + waysMedium,
+                soft + wishes.total() + totals.soft());
     }
 
-    /** Sets the part of the medium level that is found by walking, not by terms (µm). */
-    void extraMedium(long amount) {
-        extraMedium = amount;
+    /** Sets what walking the floor found (µm); it stays until it is set again. */
+    void ways(long hardAmount, long mediumAmount) {
+        waysHard = hardAmount;
+        waysMedium = mediumAmount;
     }
 
-    long extraMedium() {
-        return extraMedium;
+    /** Has masses and moments priced by these tangents from now on. */
+    void follow(Planes planes) {
+        totals.follow(planes);
+    }
+
+    /** Moments of the masses of all placed units in one situation. */
+    public Moments moments(boolean onStation) {
+        return totals.moments(onStation);
+    }
+
+    /** Walks the floor and takes what it finds into the score. */
+    public void walk() {
+        if (ways.asked()) {
+            ways.walk();
+            ways(ways.hard(), ways.medium());
+        }
+    }
+
+    /** Whether walking the floor matters at all. */
+    boolean walked() {
+        return ways.asked();
+    }
+
+    long waysHard() {
+        return waysHard;
+    }
+
+    long waysMedium() {
+        return waysMedium;
     }
 
     /**
@@ -134,7 +177,11 @@ public final class State {
         double change = weights.cost(
                         probedOwnHard + totals.probedHard() - totals.hard(),
                         probedOwnMedium + totals.probedMedium() - totals.medium(),
-                        totals.probedSoft() - totals.soft() + wishes.probe(slot, candidate, px, py, pz))
+                        probedOwnSoft
+                                - ownSoft[slot]
+                                + totals.probedSoft()
+                                - totals.soft()
+                                + wishes.probe(slot, candidate, px, py, pz))
                 - before;
         return change > bound ? Double.POSITIVE_INFINITY : pairs.probe(slot, candidate, px, py, pz, change, bound);
     }
@@ -153,8 +200,10 @@ public final class State {
         }
         hard += probedOwnHard - ownHard[slot] + pairs.probedHard() - pairs.rowHard(slot);
         medium += probedOwnMedium - ownMedium[slot] + pairs.probedMedium() - pairs.rowMedium(slot);
+        soft += probedOwnSoft - ownSoft[slot];
         ownHard[slot] = probedOwnHard;
         ownMedium[slot] = probedOwnMedium;
+        ownSoft[slot] = probedOwnSoft;
         pairs.commit(slot);
         wishes.commit();
         totals.commit();
@@ -181,8 +230,10 @@ public final class State {
         }
         hard -= ownHard[slot] + pairs.rowHard(slot);
         medium -= ownMedium[slot] + pairs.rowMedium(slot);
+        soft -= ownSoft[slot];
         ownHard[slot] = 0;
         ownMedium[slot] = 0;
+        ownSoft[slot] = 0;
         pairs.clear(slot);
         placed[slot] = false;
         unplaced++;
@@ -240,6 +291,11 @@ public final class State {
                 : Long.MAX_VALUE;
     }
 
+    /** Height of the lowest thing of a slot above the floor (µm). */
+    int low(int slot) {
+        return reaches.z0[slot];
+    }
+
     /** The slots that are in one another's way with this one; fills the array and gives their count. */
     int neighbours(int slot, int[] found) {
         return reaches.touching(slot, placed, found);
@@ -265,10 +321,19 @@ public final class State {
             hardAmount += one ? depth : Math.max(depth, terms.doorBlocked(i, second, px, py, pz));
             hardAmount += its.onStation() ? terms.exitCrossed(i, candidate.station(), px, py, pz) : 0;
         }
-        long mediumAmount = terms.zonesInside(first, px, py, pz);
-        if (!one) {
+        boolean zones = problem.counts("access.zone-inside");
+        long mediumAmount = zones ? terms.zonesInside(first, px, py, pz) : 0;
+        if (zones && !one) {
             mediumAmount = Math.max(mediumAmount, terms.zonesInside(second, px, py, pz));
         }
+        if (its.onStation()) {
+            for (int height : candidate.controls()) {
+                mediumAmount += Math.max(0, pz + height - problem.access().reach());
+            }
+        }
+        Option.Berth berth = candidate.berth();
+        boolean askew = berth != null && placed[berth.slot()] && option[berth.slot()].turn() != candidate.turn();
+        probedOwnSoft = askew ? ASKEW : 0;
         probedOwnHard = hardAmount;
         probedOwnMedium = mediumAmount;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Point;
@@ -26,19 +27,24 @@ public final class FitProblem {
     private final Map<String, Integer> roadSlot;
     private final List<WishTerm> wishes;
     private final BodyTerms bodyTerms;
+    private final AccessRules access;
+    private final Set<String> relaxed;
 
     FitProblem(
             Scene scene,
             List<Slot> slots,
             Map<String, Integer> stationSlot,
             Map<String, Integer> roadSlot,
-            List<WishTerm> wishes) {
+            List<WishTerm> wishes,
+            Set<String> relaxed) {
         this.scene = scene;
         this.slots = List.copyOf(slots);
         this.stationSlot = Map.copyOf(stationSlot);
         this.roadSlot = Map.copyOf(roadSlot);
         this.wishes = List.copyOf(wishes);
         this.bodyTerms = new BodyTerms(scene.body());
+        this.access = AccessRules.of(scene, relaxed);
+        this.relaxed = Set.copyOf(relaxed);
     }
 
     /**
@@ -47,7 +53,21 @@ public final class FitProblem {
      * @throws IllegalArgumentException if a wish names an unknown unit or lacks a figure
      */
     public static FitProblem of(Scene scene) {
-        return new ProblemCompiler(scene).compile();
+        return new ProblemCompiler(scene).compile(Set.of());
+    }
+
+    /**
+     * The same brief, with some limits left out of the score.
+     *
+     * @param limits ids; those that the search does not compile change nothing
+     */
+    public FitProblem relaxed(Set<String> limits) {
+        return new FitProblem(scene, slots, stationSlot, roadSlot, wishes, limits);
+    }
+
+    /** Whether a limit counts. */
+    public boolean counts(String limit) {
+        return !relaxed.contains(limit);
     }
 
     public Scene scene() {
@@ -87,6 +107,10 @@ public final class FitProblem {
         return bodyTerms;
     }
 
+    public AccessRules access() {
+        return access;
+    }
+
     /**
      * Writes spots back into a layout.
      *
@@ -105,11 +129,15 @@ public final class FitProblem {
                 Pin pin = before == null ? Pin.NONE : before.pin();
                 Place place = place(station, standing);
                 placements.put(
-                        unit.id(),
-                        new Placement(unit.id(), place, road == station ? null : place(road, stowed), pin));
+                        unit.id(), new Placement(unit.id(), place, road == station ? null : place(road, stowed), pin));
             }
         }
         return scene.layout().withPlacements(placements);
+    }
+
+    /** The scene of such a layout. */
+    public Scene scene(@Nullable Spot[] spots) {
+        return Scene.of(layout(spots), scene.rules());
     }
 
     private Place place(int slot, Spot spot) {
@@ -121,9 +149,14 @@ public final class FitProblem {
 
     /** The spots of the placements that the start layout has and that fit an option; {@code null} for the others. */
     public @Nullable Spot[] start() {
+        return spots(scene.layout());
+    }
+
+    /** The spots of the placements of a layout of this brief that fit an option; {@code null} for the others. */
+    public @Nullable Spot[] spots(Layout layout) {
         @Nullable Spot[] spots = new Spot[slots.size()];
         for (Slot slot : slots) {
-            Placement placement = scene.layout().placements().get(slot.unit().id());
+            Placement placement = layout.placements().get(slot.unit().id());
             if (placement != null) {
                 Place place = placement.in(slot.onStation() ? Situation.ON_STATION : Situation.ON_THE_ROAD);
                 spots[slot.index()] = spot(slot, place);

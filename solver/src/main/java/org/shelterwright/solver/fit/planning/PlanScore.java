@@ -2,8 +2,8 @@ package org.shelterwright.solver.fit.planning;
 
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
-import org.shelterwright.solver.fit.FitScore;
 import org.shelterwright.solver.fit.kernel.State;
+import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.Spot;
 
 /** Scores a plan with the same state and terms as the annealing, move by move. */
@@ -18,6 +18,7 @@ public class PlanScore implements IncrementalScoreCalculator<FitPlan, HardMedium
     public void resetWorkingSolution(FitPlan plan) {
         state = new State(plan.desk().problem());
         state.restore(plan.spots());
+        plan.desk().planes().touch(state);
         plan.desk().live(state);
     }
 
@@ -56,7 +57,8 @@ public class PlanScore implements IncrementalScoreCalculator<FitPlan, HardMedium
 
     @Override
     public HardMediumSoftLongScore calculateScore() {
-        FitScore score = state.score();
+        state.walk();
+        Amounts score = state.score();
         return HardMediumSoftLongScore.of(-score.hard(), -score.medium(), -score.soft());
     }
 }

@@ -19,6 +19,7 @@ import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.layout.Place;
 import org.shelterwright.layouts.layout.Placement;
+import org.shelterwright.layouts.rules.Figure;
 
 /**
  * A brief with a known solution. Two banks along the side walls of a body are cut into pieces; each piece, shortened by
@@ -33,6 +34,11 @@ public record PlantedFit(Layout question, Layout solution) {
     static final int HEIGHT = 2000;
     static final int BANK = 600;
     private static final int LENGTH_A_UNIT = 180;
+    private static final Map<String, Double> LIMITS = Map.of(
+            Figure.WALKWAY_WIDTH.id(), 500.0,
+            Figure.WALKWAY_HEADROOM.id(), 1900.0,
+            Figure.STEP_HEIGHT.id(), 50.0,
+            Figure.EXIT_WIDTH.id(), 500.0);
 
     /**
      * Plants a fit.
@@ -69,7 +75,7 @@ public record PlantedFit(Layout question, Layout solution) {
                 0,
                 List.of(),
                 List.of(),
-                Map.of(),
+                LIMITS,
                 List.of(),
                 null);
         Layout question = Layout.empty(brief, new Parts(body, null, null, items));
@@ -88,8 +94,6 @@ public record PlantedFit(Layout question, Layout solution) {
         int y = bank == 0 ? 0 : WIDTH * Lengths.MM - item.size().x();
         QuarterTurn turn = bank == 0 ? QuarterTurn.R90 : QuarterTurn.R270;
         Pose pose = new Pose(new Point(x, y, z), turn);
-        return z == 0
-                ? Place.onFloor(pose)
-                : new Place(org.shelterwright.catalog.item.Surface.WALL, null, pose);
+        return z == 0 ? Place.onFloor(pose) : new Place(org.shelterwright.catalog.item.Surface.WALL, null, pose);
     }
 }
