@@ -6,6 +6,7 @@ import org.shelterwright.app.cli.terminal.Terminal;
 import org.shelterwright.app.cli.workshop.EndRequests;
 import org.shelterwright.app.cli.workshop.Interrupts;
 import org.shelterwright.app.cli.workshop.Workshop;
+import org.shelterwright.app.report.Report;
 import org.shelterwright.catalog.builtin.BuiltInCatalog;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.solver.fit.StandardFitter;
@@ -38,12 +39,14 @@ public final class Shelterwright {
     }
 
     private static Workshop workshop(Interrupts interrupts) {
+        ProgramVersion version = ProgramVersion.ofThisBuild();
         return new Workshop(
-                ProgramVersion.ofThisBuild(),
+                version,
                 BuiltInCatalog::entries,
                 Checker::standard,
                 StandardFitter::new,
-                (layout, ledger, folder) -> {},
+                (scene, ledger, particulars, folder) ->
+                        new Report(version.line()).write(scene, ledger, particulars, folder),
                 interrupts);
     }
 }

@@ -5,6 +5,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
+import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 import org.shelterwright.app.drawing.Drawing;
 import org.shelterwright.app.look.Role;
 import org.shelterwright.app.type.Typeface;
@@ -50,8 +52,9 @@ public final class Png {
 
     private static byte[] bytes(BufferedImage image) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try {
-            ImageIO.write(image, "png", out);
+        // In memory: a cache in a file could not be opened any more once the process is asked to end.
+        try (ImageOutputStream memory = new MemoryCacheImageOutputStream(out)) {
+            ImageIO.write(image, "png", memory);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -30,7 +30,7 @@ final class SafeFolder {
         try {
             Files.createDirectories(folder);
             for (Document document : documents) {
-                Path aside = Files.createTempFile(folder, ".writing-", ".part");
+                Path aside = folder.resolve(".writing-" + document.file());
                 places.put(aside, folder.resolve(document.file()));
                 Files.write(aside, document.bytes());
             }

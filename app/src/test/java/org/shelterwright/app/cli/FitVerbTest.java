@@ -58,6 +58,20 @@ class FitVerbTest {
     }
 
     @Test
+    void documentsThatCannotBeWrittenLeaveTheLayoutSaved() throws IOException {
+        Path out = folder.resolve("out");
+        Files.createDirectories(out.resolve("02-ledger.csv/in the way"));
+
+        Ran ran = Ran.of("fit", Briefs.smallPost(folder), "--moves", 5_000, "--out", out);
+
+        assertThat(ran.status()).isEqualTo(2);
+        assertThat(ran.err().lines()).hasSize(2);
+        assertThat(ran.err()).startsWith("The layouts were saved in " + out + ", the documents were not.");
+        assertThat(LayoutFiles.read(out.resolve("layout.json")).layout().placements())
+                .hasSize(3);
+    }
+
+    @Test
     void sameSeedAndMovesGiveTheSameBytesOnAnyNumberOfThreads() throws IOException {
         Path brief = Briefs.smallPost(folder);
         Path one = folder.resolve("one");
@@ -108,7 +122,7 @@ class FitVerbTest {
     }
 
     @Test
-    void layoutThatChangedDuringTheSearchIsNotWrittenOver() throws IOException {
+    void layoutThatChangedDuringTheSearchIsNotWrittenOverAndNothingIsLost() throws IOException {
         Path out = folder.resolve("out");
         Path file = out.resolve("layout.json");
         Files.createDirectories(out);
@@ -120,9 +134,13 @@ class FitVerbTest {
 
         Ran ran = Ran.with(slow, "fit", Briefs.smallPost(folder), "--out", out);
 
-        assertThat(ran.status()).isEqualTo(2);
-        assertThat(ran.err()).startsWith(file + ": The file was changed by another since it was read.");
+        assertThat(ran.status()).isEqualTo(1);
+        assertThat(ran.err().strip())
+                .isEqualTo(file + ": The file was changed by another during the search and is left as it is;"
+                        + " the layout that was found is in layout.found.json.");
         assertThat(file).hasContent("somebody else's");
+        assertThat(LayoutFiles.read(out.resolve("layout.found.json")).layout().placements())
+                .hasSize(1);
     }
 
     @Test
@@ -221,8 +239,8 @@ class FitVerbTest {
 
         assertThat(piped.err()).isEmpty();
         assertThat(watched.err())
-                .contains("Searching   0.4 s, 1.2 million moves. Best so far: unsafe 0, out of reach 2, wishes 345")
-                .doesNotContain("1.3 million");
+                .contains("Searching 0.4 s, 1.2 M moves; best: unsafe 0, out of reach 2, wishes 345")
+                .doesNotContain("1.3 M");
         assertThat(watched.out()).isEqualTo(piped.out());
     }
 

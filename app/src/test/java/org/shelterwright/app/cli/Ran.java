@@ -31,7 +31,7 @@ record Ran(int status, String out, String err) {
                 BuiltInCatalog::entries,
                 Checker::standard,
                 checker -> fitter,
-                (layout, ledger, folder) -> {},
+                (scene, ledger, particulars, folder) -> List.of(),
                 interrupts);
         return captured(traits, terminal -> new Program(workshop, terminal), arguments);
     }

@@ -25,12 +25,18 @@ public sealed interface Limit permits Limit.OfUnit, Limit.OfPair, Limit.OfTotals
     /** What the row says when nothing breaks the limit anywhere; local limits report only what breaks or is missing. */
     String heldSentence();
 
-    /** Concerns one unit and the body. */
+    /**
+     * Concerns one unit and the body. It may look at the chain of units that carries the unit, but at no others: it is not
+     * run again when these move.
+     */
     non-sealed interface OfUnit extends Limit {
         void assess(Scene scene, PlacedUnit unit, Rows rows);
     }
 
-    /** Concerns two units; called once for each two whose reaches overlap or touch, the lower index first. */
+    /**
+     * Concerns two units; called once for each two whose reaches overlap or touch, the lower index first. It may look at
+     * the chains of units that carry the two, but at no others.
+     */
     non-sealed interface OfPair extends Limit {
         void assess(Scene scene, PlacedUnit a, PlacedUnit b, Rows rows);
     }

@@ -51,6 +51,12 @@ public record Row(
         }
     }
 
+    Row with(Verdict other) {
+        return new Row(
+                limit, subject, title, units, place, state, sense, demand, nominal, capacity, use, unit, other, finding,
+                mend, source);
+    }
+
     /** What is left: capacity less demand, below zero if broken; {@code null} if not assessed. */
     public @Nullable Double margin() {
         return demand == null || capacity == null ? null : capacity - demand;

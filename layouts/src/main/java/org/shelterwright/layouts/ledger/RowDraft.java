@@ -75,6 +75,12 @@ public final class RowDraft {
         return row(Sense.AT_LEAST, needed, there, unit, finding);
     }
 
+    /** A whole number of things of which at least so many must be there; as many as needed is met, not close. */
+    public Row countedAtLeast(int needed, int there, String unit, String finding) {
+        Row row = atLeast(needed, there, unit, finding);
+        return row.verdict() == Verdict.CLOSE ? row.with(Verdict.MET) : row;
+    }
+
     /** A limit that holds with nothing to measure, such as no overlap anywhere. */
     public Row held(String finding) {
         return build(Sense.AT_MOST, 0.0, 0.0, 0.0, "", Verdict.MET, finding);

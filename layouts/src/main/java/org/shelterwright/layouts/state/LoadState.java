@@ -1,6 +1,5 @@
 package org.shelterwright.layouts.state;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.shelterwright.layouts.ledger.mend.Wording;
 
@@ -21,12 +20,12 @@ public record LoadState(Mode mode, boolean tellsTrailer, List<Fill> full, List<F
 
     /** The state in words, such as "on the road, fuel tank full, crew aboard, trailer on". */
     public String text() {
-        StringBuilder text = new StringBuilder(Wording.situation(mode.situation()));
-        tanks(text);
-        if (full.contains(Fill.CREW)) {
-            text.append(", crew aboard");
-        } else if (low.contains(Fill.CREW)) {
-            text.append(", no crew");
+        StringBuilder text = new StringBuilder(80).append(Wording.situation(mode.situation()));
+        boolean aboard = full.contains(Fill.CREW);
+        boolean empty = low.contains(Fill.CREW);
+        tanks(text, full.size() - (aboard ? 1 : 0), low.size() - (empty ? 1 : 0));
+        if (aboard || empty) {
+            text.append(aboard ? ", crew aboard" : ", no crew");
         }
         if (tellsTrailer) {
             text.append(mode.trailer() ? ", trailer on" : ", trailer off");
@@ -34,40 +33,38 @@ public record LoadState(Mode mode, boolean tellsTrailer, List<Fill> full, List<F
         return text.toString();
     }
 
-    private void tanks(StringBuilder text) {
-        List<String> fullTanks = names(full);
-        List<String> lowTanks = names(low);
-        int count = fullTanks.size() + lowTanks.size();
-        if (count > 1 && lowTanks.isEmpty()) {
+    private void tanks(StringBuilder text, int fullCount, int lowCount) {
+        int count = fullCount + lowCount;
+        if (count > 1 && lowCount == 0) {
             text.append(", tanks full");
-        } else if (count > 1 && fullTanks.isEmpty()) {
+        } else if (count > 1 && fullCount == 0) {
             text.append(", tanks low");
-        } else if (count <= NAMED_TANKS || fullTanks.size() <= lowTanks.size()) {
-            append(text, fullTanks, " full");
-            append(text, count <= NAMED_TANKS ? lowTanks : others(lowTanks), " low");
+        } else if (count <= NAMED_TANKS) {
+            append(text, full, " full");
+            append(text, low, " low");
+        } else if (fullCount <= lowCount) {
+            few(text, full, fullCount, " full");
+            text.append(", other tanks low");
         } else {
-            append(text, lowTanks, " low");
-            append(text, others(fullTanks), " full");
+            few(text, low, lowCount, " low");
+            text.append(", other tanks full");
         }
     }
 
-    private static List<String> others(List<String> tanks) {
-        return tanks.size() > 1 ? List.of("other tanks") : tanks;
-    }
-
-    private static void append(StringBuilder text, List<String> tanks, String level) {
-        for (String tank : tanks) {
-            text.append(", ").append(tank).append(level);
+    /** Names the few; where even they are many, only how many. */
+    private static void few(StringBuilder text, List<Fill> fills, int count, String level) {
+        if (count <= NAMED_TANKS) {
+            append(text, fills, level);
+        } else {
+            text.append(", ").append(count).append(" tanks").append(level);
         }
     }
 
-    private static List<String> names(List<Fill> fills) {
-        List<String> names = new ArrayList<>();
+    private static void append(StringBuilder text, List<Fill> fills, String level) {
         for (Fill fill : fills) {
             if (!fill.crew()) {
-                names.add(fill.name());
+                text.append(", ").append(fill.name()).append(level);
             }
         }
-        return names;
     }
 }

@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -26,6 +25,8 @@ public final class LoadStates {
 
     private final MassCollector masses;
     private final List<Mode> modes;
+    private final List<Mode> roadModes;
+    private final List<Mode> drawnModes;
     private final boolean hasTrailer;
 
     private LoadStates(Scene scene) {
@@ -42,6 +43,8 @@ public final class LoadStates {
             }
         }
         modes = List.copyOf(found);
+        roadModes = modes.stream().filter(Mode::onTheRoad).toList();
+        drawnModes = roadModes.stream().filter(Mode::trailer).toList();
     }
 
     /** The load states of a scene, kept with it. */
@@ -58,12 +61,12 @@ public final class LoadStates {
     }
 
     public List<Mode> roadModes() {
-        return modes.stream().filter(Mode::onTheRoad).toList();
+        return roadModes;
     }
 
     /** Modes with the trailer coupled, on the road. */
     public List<Mode> drawnModes() {
-        return modes.stream().filter(mode -> mode.onTheRoad() && mode.trailer()).toList();
+        return drawnModes;
     }
 
     public List<Fill> fills() {
@@ -77,6 +80,9 @@ public final class LoadStates {
 
     /** What is missing for any of these quantities. */
     public List<Gap> gaps(Quantity... quantities) {
+        if (masses.gaps.isEmpty()) {
+            return List.of();
+        }
         Set<Gap> found = new LinkedHashSet<>();
         for (Gap gap : masses.gaps) {
             for (Quantity quantity : quantities) {
@@ -90,17 +96,17 @@ public final class LoadStates {
 
     /** The most that a quantity comes to in any of these modes. Masses that are not known count as nothing. */
     public Extreme most(Quantity quantity, List<Mode> among) {
-        StatePass best = null;
-        for (Mode mode : among) {
-            StatePass pass = pass(mode, quantity, null, 0);
-            if (best == null || pass.numerator() > best.numerator()) {
-                best = pass;
-            }
-        }
-        if (best == null) {
+        if (among.isEmpty()) {
             throw new IllegalArgumentException("There must be a mode to look among.");
         }
-        return new Extreme(best.numerator(), best.nominalNumerator(), best.state(hasTrailer && quantity.usesTrailer()));
+        StateSearch search = new StateSearch(this, masses.fills, quantity, Quantity.NONE);
+        for (ModeSet set : ModeSet.of(among)) {
+            search.look(set, 0);
+            if (!search.found() || search.numerator() > search.bestNumerator()) {
+                search.keep();
+            }
+        }
+        return search.bestSum(hasTrailer);
     }
 
     public Extreme least(Quantity quantity, List<Mode> among) {
@@ -113,25 +119,50 @@ public final class LoadStates {
      * @return empty if the denominator is not above zero in all of them
      */
     public Optional<Extreme> mostRatio(Quantity numerator, Quantity denominator, List<Mode> among) {
-        if (!(least(denominator, among).worst() > 0)) {
+        if (among.isEmpty() || !alwaysPositive(denominator, among)) {
             return Optional.empty();
         }
-        StatePass best = null;
-        double ratio = Double.NEGATIVE_INFINITY;
-        for (Mode mode : among) {
-            StatePass pass =
-                    best == null ? pass(mode, numerator, denominator, 0) : pass(mode, numerator, denominator, ratio);
-            for (int round = 0; round < MOST_ROUNDS && pass.numerator() / pass.denominator() > ratio; round++) {
-                best = pass;
-                ratio = pass.numerator() / pass.denominator();
-                pass = pass(mode, numerator, denominator, ratio);
+        StateSearch search = new StateSearch(this, masses.fills, numerator, denominator);
+        for (ModeSet set : ModeSet.of(among)) {
+            double ratio = search.found() ? search.bestRatio() : anyRatio(numerator, denominator, set);
+            search.look(set, ratio);
+            for (int round = 0; round < MOST_ROUNDS && (!search.found() || search.ratio() > ratio); round++) {
+                search.keep();
+                ratio = search.bestRatio();
+                search.look(set, ratio);
             }
         }
-        boolean tellsTrailer = hasTrailer && (numerator.usesTrailer() || denominator.usesTrailer());
-        return best == null
-                ? Optional.empty()
-                : Optional.of(new Extreme(
-                        ratio, best.nominalNumerator() / best.nominalDenominator(), best.state(tellsTrailer)));
+        return Optional.of(search.bestShare(hasTrailer));
+    }
+
+    /** The ratio of one state, to begin with. */
+    private double anyRatio(Quantity numerator, Quantity denominator, ModeSet set) {
+        Mode mode = new Mode(set.situation(), !set.trailerOff());
+        double n = numerator.tare(mode);
+        double d = denominator.tare(mode);
+        for (Holder holder : Holder.values()) {
+            if (holder != Holder.TRAILER || mode.trailer()) {
+                n += table(holder, mode.situation()).nominal(numerator.of(holder));
+                d += table(holder, mode.situation()).nominal(denominator.of(holder));
+            }
+        }
+        return n / d;
+    }
+
+    /** Tries a bound first, since it costs little and mostly suffices. */
+    private boolean alwaysPositive(Quantity quantity, List<Mode> among) {
+        for (Mode mode : among) {
+            double bound = quantity.tare(mode);
+            for (Holder holder : Holder.values()) {
+                if (holder != Holder.TRAILER || mode.trailer()) {
+                    bound += table(holder, mode.situation()).lowerBound(quantity.of(holder));
+                }
+            }
+            if (!(bound > 0)) {
+                return least(quantity, among).worst() > 0;
+            }
+        }
+        return true;
     }
 
     public Optional<Extreme> leastRatio(Quantity numerator, Quantity denominator, List<Mode> among) {
@@ -196,16 +227,8 @@ public final class LoadStates {
         };
     }
 
-    private StatePass pass(Mode mode, Quantity numerator, @Nullable Quantity denominator, double ratio) {
-        StatePass pass = new StatePass(mode, masses.fills, ratio);
-        for (Holder holder : Holder.values()) {
-            Influence n = numerator.of(holder);
-            Influence d = denominator == null ? Influence.NONE : denominator.of(holder);
-            if ((holder != Holder.TRAILER || mode.trailer()) && !(n.none() && d.none())) {
-                pass.add(table(holder, mode.situation()), n, d);
-            }
-        }
-        pass.choose(numerator.tare(mode), denominator == null ? 0 : denominator.tare(mode));
-        return pass;
+    /** Fills from this number on are those of the trailer. */
+    int firstTrailerFill() {
+        return masses.firstTrailerFill;
     }
 }

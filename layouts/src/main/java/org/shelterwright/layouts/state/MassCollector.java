@@ -34,6 +34,7 @@ final class MassCollector {
     final MassTable trailer = new MassTable();
     final List<Fill> fills = new ArrayList<>();
     final List<Gap> gaps = new ArrayList<>();
+    final int firstTrailerFill;
     private final Set<Figure> missingFigures = EnumSet.noneOf(Figure.class);
 
     MassCollector(Scene scene, MassModel model) {
@@ -44,6 +45,7 @@ final class MassCollector {
         }
         filledBody();
         scene.carrier().ifPresent(this::carrier);
+        firstTrailerFill = fills.size();
         scene.trailer().ifPresent(this::trailer);
     }
 
@@ -63,7 +65,7 @@ final class MassCollector {
             Item item = unit.item();
             boolean known = known(Holder.BODY, item.mass(), unit.spec(), unit.name(), "item " + item.id());
             int firstFill = fills.size();
-            item.tanks().forEach(tank -> fills.add(new Fill(tank.name(), unit.name(), false)));
+            item.tanks().forEach(tank -> fills.add(Fill.tank(tank.name(), unit.name())));
             for (Situation situation : SITUATIONS) {
                 MassTable table = body.get(situation.ordinal());
                 Pose pose = unit.pose(situation);
@@ -90,7 +92,7 @@ final class MassCollector {
                 fixed(trailer, item.mass(), item, load.pose());
             }
             int firstFill = fills.size();
-            item.tanks().forEach(tank -> fills.add(new Fill(tank.name(), unit.name(), false)));
+            item.tanks().forEach(tank -> fills.add(Fill.tank(tank.name(), unit.name())));
             tanks(trailer, item, load.pose(), firstFill);
         }
     }
@@ -106,7 +108,7 @@ final class MassCollector {
         }
         for (Tank tank : entry.tanks()) {
             table.addFill(fills.size(), tank.leastKg(), tank.fullKg(), tank.centre());
-            fills.add(new Fill(tank.name(), owner, false));
+            fills.add(owner == null ? new Fill(tank.name(), false) : Fill.tank(tank.name(), owner));
         }
     }
 

@@ -18,6 +18,15 @@ final class MassTable {
     private double[] z = new double[64];
     private double[] off = new double[64];
     private int[] fill = new int[64];
+    private double leastSum;
+    private double mostSum;
+    private double sum;
+    private double sumX;
+    private double sumY;
+    private double sumZ;
+    private double sumXy;
+    private final double[] lowest = {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE};
+    private final double[] highest = {-Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
 
     /** Adds a mass that is there in every load state. */
     void addFixed(double massKg, double uncertaintyKg, double x, double y, double z, double off) {
@@ -68,6 +77,42 @@ final class MassTable {
         off[count] = range;
         fill[count] = number;
         count++;
+        leastSum += leastKg;
+        mostSum += mostKg;
+        sum += nominalKg;
+        sumX += nominalKg * px;
+        sumY += nominalKg * py;
+        sumZ += nominalKg * pz;
+        sumXy += nominalKg * px * py;
+        reach(0, px, range);
+        reach(1, py, range);
+        reach(2, pz, range);
+    }
+
+    private void reach(int axis, double place, double range) {
+        lowest[axis] = Math.min(lowest[axis], place - range);
+        highest[axis] = Math.max(highest[axis], place + range);
+    }
+
+    /** What an influence comes to with nominal masses, fills full. */
+    double nominal(Influence of) {
+        return of.constant() * sum + of.perX() * sumX + of.perY() * sumY + of.perZ() * sumZ + of.perXy() * sumXy;
+    }
+
+    /** A quantity of this influence is never below this: its least value in the hull of all places times all mass. */
+    double lowerBound(Influence of) {
+        if (count == 0) {
+            return 0;
+        }
+        double least = Double.MAX_VALUE;
+        for (int corner = 0; corner < 8; corner++) {
+            least = Math.min(least, of.at(end(corner & 1, 0), end(corner & 2, 1), end(corner & 4, 2)));
+        }
+        return least * (least >= 0 ? leastSum : mostSum);
+    }
+
+    private double end(int high, int axis) {
+        return high == 0 ? lowest[axis] : highest[axis];
     }
 
     private void grow() {

@@ -10,6 +10,8 @@ package org.shelterwright.layouts.state;
  * @param trailerTare what the empty trailer adds when it is coupled
  */
 public record Quantity(Influence body, Influence carrier, Influence trailer, double carrierTare, double trailerTare) {
+    static final Quantity NONE = ofBody(Influence.NONE);
+
     /** A quantity of the filled body alone. */
     public static Quantity ofBody(Influence body) {
         return new Quantity(body, Influence.NONE, Influence.NONE, 0, 0);

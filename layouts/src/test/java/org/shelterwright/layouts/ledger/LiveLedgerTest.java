@@ -66,6 +66,21 @@ class LiveLedgerTest {
     }
 
     @Test
+    void theRandomScenesBreakEveryLocalLimitOfFitAndAccess() {
+        List<Limit> local = Checker.standard().book().limits().stream()
+                .filter(limit -> limit.subject() == Subject.FIT || limit.subject() == Subject.ACCESS)
+                .filter(limit -> limit instanceof Limit.OfUnit || limit instanceof Limit.OfPair)
+                .toList();
+        Set<String> broken = new HashSet<>();
+        for (long seed = 0; seed < LAYOUTS; seed++) {
+            broken.addAll(agree(new LimitBook(local), seed, 15, 100));
+        }
+        Set<String> missing = new HashSet<>(local.stream().map(Limit::id).toList());
+        missing.removeAll(broken);
+        assertThat(missing).as("limits that only say what is not assessed").containsExactly("access.secured");
+    }
+
+    @Test
     void aBuilderTakesAnyOtherSceneToo() {
         LimitBook book = Checker.standard().book();
         LedgerBuilder live = new LedgerBuilder(book);

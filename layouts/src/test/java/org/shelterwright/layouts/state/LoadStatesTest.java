@@ -208,12 +208,15 @@ class LoadStatesTest {
                 .isEqualTo("on the road, d low, other tanks full");
         assertThat(new LoadState(road, false, tanks.subList(0, 1), tanks.subList(1, 3)).text())
                 .isEqualTo("on the road, a full, b low, c low");
+        List<Fill> many = List.of(tank("e"), tank("f"), tank("g"), tank("h"), Fill.CREW);
+        assertThat(new LoadState(road, false, tanks, many).text())
+                .isEqualTo("on the road, 4 tanks full, other tanks low, no crew");
         assertThat(new LoadState(road, true, List.of(), List.of(Fill.CREW)).text())
                 .isEqualTo("on the road, no crew, trailer off");
-        assertThat(new Fill("fuel", "Heater", false).name()).isEqualTo("fuel of Heater");
+        assertThat(Fill.tank("fuel", "Heater").name()).isEqualTo("fuel of Heater");
     }
 
     private static Fill tank(String name) {
-        return new Fill(name, null, false);
+        return new Fill(name, false);
     }
 }

@@ -141,6 +141,8 @@ public final class RandomScenes {
                         .zone(Purpose.SERVICE, Box.ofMm(800, 0, 0, 1500, 600, 1900))
                         .movable("door", MovablePart.Kind.DOOR, Box.ofMm(800, 0, 100, 1400, 600, 1700), "latch")
                         .fixing(Point.ofMm(50, 50, 0), Face.BOTTOM, "M10")
+                        .fixing(Point.ofMm(750, 50, 0), Face.BOTTOM, "M10")
+                        .fixing(Point.ofMm(50, 550, 0), Face.BOTTOM, "M10")
                         .fixing(Point.ofMm(750, 550, 0), Face.BOTTOM, "M10")
                         .port("mains", Point.ofMm(0, 300, 1700))
                         .support("top", Rect.ofMm(0, 0, 800, 600), 1800, false, 40.0),
@@ -151,6 +153,10 @@ public final class RandomScenes {
                         .zone(Purpose.SEAT, Box.ofMm(700, 300, 0, 1400, 900, 1350))
                         .zone(Purpose.SERVICE, Box.ofMm(0, 0, 750, 700, 1200, 1200))
                         .movable("drawer", MovablePart.Kind.DRAWER, Box.ofMm(700, 0, 500, 1100, 300, 700), null)
+                        .fixing(Point.ofMm(50, 50, 0), Face.BOTTOM, "M10")
+                        .fixing(Point.ofMm(650, 50, 0), Face.BOTTOM, "M10")
+                        .fixing(Point.ofMm(50, 1150, 0), Face.BOTTOM, "M10")
+                        .fixing(Point.ofMm(650, 1150, 0), Face.BOTTOM, "M10")
                         .support("top", Rect.ofMm(0, 0, 700, 1200), 750, false, 60.0)
                         .support("under", Rect.ofMm(0, 50, 700, 1150), 720, true, 30.0),
                 TrialItem.of("cabinet", 300, 600, 500)

@@ -17,17 +17,19 @@ import tools.jackson.databind.node.ObjectNode;
 public final class FitJson {
     private FitJson() {}
 
-    /** What was written: the folder, the files in it, and which of them holds which layout. */
-    public record Written(Path folder, List<String> layouts, List<String> documents) {
-        public Written {
-            layouts = List.copyOf(layouts);
-            documents = List.copyOf(documents);
-        }
-    }
-
-    /** Gives the result. Equal searches give equal text unless the budget is one of time. */
+    /**
+     * Gives the result. Equal searches give equal text unless the budget is one of time.
+     *
+     * @param files what was written into the folder, the layouts first, in the order of the options
+     */
     public static String of(
-            ResultHead head, int status, FitRequest request, FitResult result, boolean stopped, Written written) {
+            ResultHead head,
+            int status,
+            FitRequest request,
+            FitResult result,
+            boolean stopped,
+            Path folder,
+            List<String> files) {
         ObjectNode root = head.begin()
                 .put("status", status)
                 .put("id", request.start().brief().id())
@@ -37,13 +39,12 @@ public final class FitJson {
         root.put("moves", result.moves()).put("stopped", stopped);
         ArrayNode options = root.putArray("options");
         for (int i = 0; i < result.options().size(); i++) {
-            options.add(option(written.layouts().get(i), result.options().get(i)));
+            options.add(option(files.get(i), result.options().get(i)));
         }
         root.set("whyNot", whyNot(result.whyNot()));
-        root.put("folder", written.folder().toString());
-        ArrayNode files = root.putArray("files");
-        written.layouts().forEach(files::add);
-        written.documents().forEach(files::add);
+        root.put("folder", folder.toString());
+        ArrayNode list = root.putArray("files");
+        files.forEach(list::add);
         return JsonText.write(root);
     }
 

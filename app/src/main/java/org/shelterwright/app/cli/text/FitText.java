@@ -2,7 +2,9 @@ package org.shelterwright.app.cli.text;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.shelterwright.app.cli.terminal.Shown;
 import org.shelterwright.app.cli.terminal.TextTable;
 import org.shelterwright.app.cli.terminal.TextTable.Column;
@@ -51,14 +53,24 @@ public final class FitText {
         List<Row> open = ledger.rows().stream()
                 .filter(row -> row.verdict() != Verdict.MET)
                 .toList();
-        if (!open.isEmpty()) {
+        List<Row> worst = worst(open);
+        if (!worst.isEmpty()) {
             lines.add("");
-            lines.addAll(LedgerText.rows(open.subList(0, Math.min(WORST_ROWS, open.size())), best.layout(), false));
+            lines.addAll(LedgerText.rows(worst, best.layout(), false));
         }
-        if (open.size() > WORST_ROWS) {
-            lines.add((open.size() - WORST_ROWS)
+        if (open.size() > worst.size()) {
+            lines.add((open.size() - worst.size())
                     + " more rows are broken, close or not assessed: see them with shelterwright check.");
         }
+    }
+
+    /** The worst row of each limit, as many as are read at a glance. */
+    private static List<Row> worst(List<Row> rows) {
+        Set<String> shown = new HashSet<>();
+        return rows.stream()
+                .filter(row -> shown.add(row.limit()))
+                .limit(WORST_ROWS)
+                .toList();
     }
 
     private static List<String> alternatives(List<FitOption> options, List<String> files) {

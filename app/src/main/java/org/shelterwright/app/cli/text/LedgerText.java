@@ -79,7 +79,7 @@ public final class LedgerText {
             boolean figures = row.use() != null && !bare(row);
             table.row(
                     row.verdict().word(),
-                    figures ? Shown.use(row.use()) : "-",
+                    figures ? use(row) : "-",
                     figures ? Shown.figure(row.demand()) : "-",
                     figures ? Shown.figure(row.capacity()) : "-",
                     row.unit(),
@@ -101,6 +101,12 @@ public final class LedgerText {
         return rows.stream()
                 .filter(row -> row.verdict() != Verdict.MET || shown.add(row.limit()))
                 .toList();
+    }
+
+    /** Where nothing is allowed there is no share of it; the figure in the row then only ranks it. */
+    private static String use(Row row) {
+        Double capacity = row.capacity();
+        return row.verdict() == Verdict.BROKEN && capacity != null && capacity <= 0 ? "over" : Shown.use(row.use());
     }
 
     private static List<String> notes(Row row, Layout layout) {

@@ -86,7 +86,9 @@ public final class CatalogImportVerb extends Verb {
         if (named == null) {
             terminal().result("Nothing was written. Name a folder with --out to write the entries.");
         } else {
-            print(Written.lines(Inputs.path(named), written));
+            Written files = new Written(Inputs.path(named));
+            written.forEach(file -> files.add(file, ""));
+            print(files.lines());
         }
         return status;
     }

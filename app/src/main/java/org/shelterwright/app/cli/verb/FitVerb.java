@@ -1,6 +1,5 @@
 package org.shelterwright.app.cli.verb;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.cli.json.FitJson;
@@ -12,6 +11,8 @@ import org.shelterwright.app.cli.workshop.Interrupts.Watch;
 import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.cli.workshop.OutFolder;
 import org.shelterwright.app.cli.workshop.Workshop;
+import org.shelterwright.app.report.Document;
+import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.layout.Provenance;
 import org.shelterwright.solver.fit.FitOption;
@@ -54,6 +55,9 @@ public final class FitVerb extends Verb {
     private final SearchOptions search = new SearchOptions();
 
     @Mixin
+    private final ParticularsOptions particulars = new ParticularsOptions();
+
+    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     public FitVerb(Workshop workshop, Terminal terminal) {
@@ -83,7 +87,9 @@ public final class FitVerb extends Verb {
             if (stop.stopped()) {
                 terminal().message("The search was stopped after " + found.moves() + " moves.");
             }
-            return finish(request, withProvenance(request, found, stop.stopped()), stop.stopped(), folder);
+            FitResult result = withProvenance(request, found, stop.stopped());
+            Written written = write(result, checker, folder);
+            return tell(request, result, stop.stopped(), folder, written);
         }
     }
 
@@ -92,33 +98,50 @@ public final class FitVerb extends Verb {
         stop.stop();
     }
 
-    private ExitStatus finish(FitRequest request, FitResult result, boolean stopped, OutFolder folder) {
-        List<String> layouts = new ArrayList<>();
-        for (FitOption option : result.options()) {
-            String name = layoutName(layouts.size() + 1);
-            folder.save(name, option.layout());
-            layouts.add(name);
+    private Written write(FitResult result, Checker checker, OutFolder folder) {
+        Written written = new Written(folder.path());
+        for (int i = 0; i < result.options().size(); i++) {
+            String name = layoutName(i + 1);
+            String saved = folder.save(name, result.options().get(i).layout());
+            if (!saved.equals(name)) {
+                terminal()
+                        .message(folder.path().resolve(name) + ": The file was changed by another during the search and"
+                                + " is left as it is; the layout that was found is in " + saved + ".");
+            }
+            written.add(saved, i == 0 ? "Layout, to go on with" : "Alternative layout");
         }
-        List<String> documents = List.of();
         if (!result.options().isEmpty()) {
             terminal().progress("Writing documents");
-            FitOption best = result.options().get(0);
-            documents = folder.fill(aside -> workshop().documents().write(best.layout(), best.ledger(), aside));
+            written.add(documents(result.options().get(0), checker, folder));
         }
+        return written;
+    }
+
+    private List<Document> documents(FitOption best, Checker checker, OutFolder folder) {
+        try {
+            return workshop()
+                    .documents()
+                    .write(checker.scene(best.layout()), best.ledger(), particulars.particulars(), folder.path());
+        } catch (InputException e) {
+            terminal().message("The layouts were saved in " + folder.path() + ", the documents were not.");
+            throw e;
+        }
+    }
+
+    private ExitStatus tell(FitRequest request, FitResult result, boolean stopped, OutFolder folder, Written written) {
         ExitStatus status = result.options().isEmpty()
                 ? ExitStatus.OPEN
                 : status(result.options().get(0).ledger());
         if (json()) {
-            FitJson.Written written = new FitJson.Written(folder.path(), layouts, documents);
-            terminal().result(FitJson.of(head(), status.number(), request, result, stopped, written));
-        } else {
-            print(FitText.lines(request.start().brief().name(), result, layouts));
-            List<String> all = new ArrayList<>(layouts);
-            all.addAll(documents);
-            if (!all.isEmpty()) {
-                terminal().result("");
-                print(Written.lines(folder.path(), all));
-            }
+            terminal()
+                    .result(FitJson.of(
+                            head(), status.number(), request, result, stopped, folder.path(), written.names()));
+            return status;
+        }
+        print(FitText.lines(request.start().brief().name(), result, written.names()));
+        if (!written.names().isEmpty()) {
+            terminal().result("");
+            print(written.lines());
         }
         return status;
     }

@@ -1,6 +1,5 @@
 package org.shelterwright.app.cli.verb;
 
-import java.util.List;
 import org.shelterwright.app.cli.json.ReportJson;
 import org.shelterwright.app.cli.terminal.Terminal;
 import org.shelterwright.app.cli.text.LedgerText;
@@ -36,6 +35,9 @@ public final class ReportVerb extends Verb {
     private String out = "";
 
     @Mixin
+    private final ParticularsOptions particulars = new ParticularsOptions();
+
+    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     public ReportVerb(Workshop workshop, Terminal terminal) {
@@ -56,12 +58,17 @@ public final class ReportVerb extends Verb {
         ExitStatus status = status(ledger);
         try (OutFolder folder = OutFolder.open(Inputs.path(out))) {
             terminal().progress("Writing documents");
-            List<String> files = folder.fill(aside -> workshop().documents().write(opened.layout(), ledger, aside));
+            Written written = new Written(folder.path())
+                    .add(workshop()
+                            .documents()
+                            .write(checker.scene(opened.layout()), ledger, particulars.particulars(), folder.path()));
             if (json()) {
-                terminal().result(ReportJson.of(head(), status.number(), opened.layout(), folder.path(), files));
+                terminal()
+                        .result(ReportJson.of(
+                                head(), status.number(), opened.layout(), folder.path(), written.names()));
             } else {
                 terminal().result(LedgerText.headline(opened.layout().brief().name(), ledger));
-                print(Written.lines(folder.path(), files));
+                print(written.lines());
             }
         }
         return status;

@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
 
 /** Options of a search. */
 final class SearchOptions {
-    private static final long USUAL_MOVES = 20_000_000;
+    private static final long USUAL_MOVES = 4_000_000;
     private static final long MOST_MOVES = 1_000_000_000_000_000L;
     private static final int MOST_THREADS = 1_024;
     private static final int MOST_ALTERNATIVES = 50;

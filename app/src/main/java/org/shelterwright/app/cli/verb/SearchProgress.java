@@ -30,7 +30,7 @@ final class SearchProgress implements FitObserver {
         FitScore best = progress.best();
         return String.format(
                 Locale.ROOT,
-                "Searching %5.1f s, %.1f million moves. Best so far: unsafe %d, out of reach %d, wishes %d",
+                "Searching %.1f s, %.1f M moves; best: unsafe %d, out of reach %d, wishes %d",
                 progress.elapsed().toMillis() / 1e3,
                 progress.moves() / 1e6,
                 best.hard(),

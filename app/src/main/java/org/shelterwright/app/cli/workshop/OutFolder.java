@@ -58,14 +58,29 @@ public final class OutFolder implements AutoCloseable {
     }
 
     /**
-     * Saves a layout; what stood under this name is kept beside it.
+     * Saves a layout; what stood under this name is kept beside it. If another has changed the file since it was
+     * {@link #see seen}, it is left as it is and the layout is saved under a name of its own, since it may have taken
+     * long to find.
      *
-     * @throws InputException if it cannot be saved, or the file changed since it was {@link #see seen}
+     * @return the name that it was saved under
+     * @throws InputException if it cannot be saved
      */
-    public void save(String name, Layout layout) {
+    public String save(String name, Layout layout) {
         Path file = folder.resolve(name);
-        Fingerprint before = seen.containsKey(file) ? seen.get(file) : Fingerprint.of(file);
-        seen.put(file, LayoutFiles.write(layout, file, before));
+        Fingerprint now = Fingerprint.of(file);
+        boolean changed = seen.containsKey(file) && !now.equals(seen.get(file));
+        Path target = changed ? free(file) : file;
+        seen.put(target, LayoutFiles.write(layout, target, changed ? Fingerprint.NONE : now));
+        return target.getFileName().toString();
+    }
+
+    private static Path free(Path file) {
+        String stem = file.getFileName().toString().replace(".json", "");
+        Path free = file.resolveSibling(stem + ".found.json");
+        for (int i = 2; Files.exists(free); i++) {
+            free = file.resolveSibling(stem + ".found-" + i + ".json");
+        }
+        return free;
     }
 
     /** Work that writes files into a folder. */

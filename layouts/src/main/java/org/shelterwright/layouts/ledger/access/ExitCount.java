@@ -73,7 +73,7 @@ final class ExitCount extends NamedLimit implements Limit.OfWhole {
         if (least < needed) {
             draft.mend("Free the way to another exit, or mark or add one in the body.");
         }
-        rows.add(draft.atLeast(
+        rows.add(draft.countedAtLeast(
                 needed,
                 least,
                 "exits",

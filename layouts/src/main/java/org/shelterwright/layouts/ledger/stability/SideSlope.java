@@ -26,7 +26,7 @@ final class SideSlope extends StabilityLimit {
 
     @Override
     Row row(RowDraft draft, Scene scene, VehicleLoads vehicle, double needed) {
-        return rowOf(draft, tippingTangent(scene, vehicle), least -> {
+        return rowOf(draft, Tipping.of(scene, vehicle), least -> {
             if (least.worst() < needed) {
                 draft.mend("Put heavy units lower and nearer to the middle plane.");
             }

@@ -91,20 +91,6 @@ abstract class StabilityLimit extends NamedLimit implements Limit.OfTotals {
         return Lengths.metres(extreme(vehicle, Axle::x, rear));
     }
 
-    /**
-     * Tangent of the tilt at which the vehicle tips over its left or right wheels: {@code (t/2 ∓ y)/h}.
-     *
-     * @return the lesser one over all load states
-     */
-    static Optional<Extreme> tippingTangent(Scene scene, VehicleLoads vehicle) {
-        LoadStates states = LoadStates.of(scene);
-        Quantity half = vehicle.mass().times(leastTrack(vehicle) / 2);
-        Quantity height = vehicle.heightMoment();
-        Optional<Extreme> left = states.leastRatio(half.minus(vehicle.sideMoment()), height, vehicle.modes());
-        Optional<Extreme> right = states.leastRatio(half.plus(vehicle.sideMoment()), height, vehicle.modes());
-        return left.flatMap(one -> right.map(other -> one.worst() <= other.worst() ? one : other));
-    }
-
     private static int extreme(VehicleLoads vehicle, ToIntFunction<Axle> of, boolean least) {
         var values = vehicle.vehicle().axles().stream().mapToInt(of);
         return (least ? values.min() : values.max()).orElse(0);

@@ -29,7 +29,7 @@ final class TiltAngle extends StabilityLimit {
 
     @Override
     Row row(RowDraft draft, Scene scene, VehicleLoads vehicle, double neededDegrees) {
-        return rowOf(draft, tippingTangent(scene, vehicle), least -> {
+        return rowOf(draft, Tipping.of(scene, vehicle), least -> {
             double degrees = Math.toDegrees(Math.atan(least.worst()));
             if (degrees < neededDegrees) {
                 draft.mend("Put heavy units lower and nearer to the middle plane.");

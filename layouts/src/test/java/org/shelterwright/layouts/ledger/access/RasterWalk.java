@@ -3,6 +3,9 @@ package org.shelterwright.layouts.ledger.access;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import org.shelterwright.catalog.body.Opening;
+import org.shelterwright.catalog.space.Axis;
+import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Rect;
 
 /**
@@ -17,14 +20,24 @@ final class RasterWalk {
     private final Deque<int[]> open = new ArrayDeque<>();
 
     /** All in whole units; the raster has two steps in a unit. */
-    RasterWalk(Rect room, List<Rect> obstacles, int width, List<Rect> rearDoors) {
+    RasterWalk(Rect room, List<Rect> obstacles, int width, List<Opening> doors) {
         this.room = room;
         this.obstacles = obstacles;
         this.width = width;
         seen = new boolean[2 * room.x1() + 1][2 * room.y1() + 1];
-        for (Rect door : rearDoors) {
-            for (int y = 2 * door.y0(); y <= 2 * (door.y1() - width); y++) {
-                visit(0, y);
+        for (Opening door : doors) {
+            Rect area = Rect.of(door.area());
+            Face wall = door.wall();
+            int far = 2 * ((wall.axis() == Axis.X ? room.x1() : room.y1()) - width);
+            int at = wall.sign() > 0 ? far : 0;
+            int from = wall.axis() == Axis.X ? area.y0() : area.x0();
+            int to = wall.axis() == Axis.X ? area.y1() : area.x1();
+            for (int along = 2 * from; along <= 2 * (to - width); along++) {
+                if (wall.axis() == Axis.X) {
+                    visit(at, along);
+                } else {
+                    visit(along, at);
+                }
             }
         }
         while (!open.isEmpty()) {

@@ -6,9 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.shelterwright.catalog.body.Opening;
+import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Rect;
@@ -19,7 +21,7 @@ class WalkwayTwinTest {
     private static final int WORLDS = 700;
     private final WalkwayQuery query = new WalkwayQuery();
 
-    private record World(Rect room, List<Rect> obstacles, List<Rect> doors, List<Rect> targets) {}
+    private record World(Rect room, List<Rect> obstacles, List<Opening> doors, List<Rect> targets) {}
 
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5})
@@ -53,10 +55,8 @@ class WalkwayTwinTest {
 
     private static WidestWays ways(World world) {
         Size inside = new Size(world.room().x1(), world.room().y1(), 10);
-        List<WayIn> doors = world.doors().stream()
-                .map(door -> new Opening("door", Opening.Kind.DOOR, Face.REAR, door.at(0, 5), true, null))
-                .map(opening -> WayIn.of(opening, inside))
-                .toList();
+        List<WayIn> doors =
+                world.doors().stream().map(door -> WayIn.of(door, inside)).toList();
         return new WidestWays(FreeFloor.of(world.room(), world.obstacles()), doors);
     }
 
@@ -67,7 +67,7 @@ class WalkwayTwinTest {
                 width,
                 flat(world.obstacles()),
                 world.obstacles().size(),
-                flat(world.doors()),
+                flat(world.doors().stream().map(door -> Rect.of(door.area())).toList()),
                 flat(world.targets()));
     }
 
@@ -84,17 +84,54 @@ class WalkwayTwinTest {
         for (int i = 0; i < count; i++) {
             obstacles.add(rect(random, -2, room.x1() + 2, -2, room.y1() + 2, 5));
         }
-        List<Rect> doors = new ArrayList<>();
+        List<Opening> doors = new ArrayList<>();
         for (int i = 0; i <= random.nextInt(2); i++) {
-            int from = random.nextInt(room.y1());
-            int to = from + 1 + random.nextInt(room.y1() - from);
-            doors.add(new Rect(0, from, 0, to));
+            doors.add(door(random, room));
         }
         List<Rect> targets = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
             targets.add(rect(random, 0, room.x1(), 0, room.y1(), 4));
         }
         return new World(room, obstacles, doors, targets);
+    }
+
+    private static Opening door(Random random, Rect room) {
+        Face wall = List.of(Face.REAR, Face.FRONT, Face.LEFT, Face.RIGHT).get(random.nextInt(4));
+        int length = wall.axis() == Axis.X ? room.y1() : room.x1();
+        int from = random.nextInt(length);
+        int to = from + 1 + random.nextInt(length - from);
+        Box along =
+                wall.axis() == Axis.X ? new Box(0, from, 0, room.x1(), to, 5) : new Box(from, 0, 0, to, room.y1(), 5);
+        return new Opening("door", Opening.Kind.DOOR, wall, along.face(wall), true, null);
+    }
+
+    @Test
+    void onFloorsWithManyObstaclesBothWaysOfReckoningAgree() {
+        Random random = new Random(99);
+        int reached = 0;
+        for (int i = 0; i < 20; i++) {
+            Rect room = new Rect(0, 0, 4000, 2000);
+            List<Rect> obstacles = new ArrayList<>();
+            for (int o = 0; o < 150; o++) {
+                obstacles.add(rect(random, 0, 4000, 0, 2000, 160));
+            }
+            List<Rect> targets = new ArrayList<>();
+            for (int t = 0; t < 20; t++) {
+                targets.add(rect(random, 0, 4000, 0, 2000, 400));
+            }
+            World world = new World(room, obstacles, List.of(door(random, room), door(random, room)), targets);
+            WidestWays ways = ways(world);
+            for (int width : new int[] {1, 20, 50, 100, 200}) {
+                boolean[] swept = swept(world, width);
+                for (int t = 0; t < targets.size(); t++) {
+                    assertThat(swept[t])
+                            .as("floor " + i + ", width " + width + ", target " + t)
+                            .isEqualTo(ways.to(targets.get(t)).width() >= width);
+                    reached += swept[t] ? 1 : 0;
+                }
+            }
+        }
+        assertThat(reached).isBetween(500, 1900);
     }
 
     private static Rect rect(Random random, int x0, int x1, int y0, int y1, int most) {

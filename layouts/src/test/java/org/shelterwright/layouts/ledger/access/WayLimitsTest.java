@@ -87,6 +87,48 @@ class WayLimitsTest {
     }
 
     @Test
+    void aNarrowPlaceAcrossTheBodyNamesWallAndPartsOfTheBody() {
+        // given a way along the left wall, past a locker, and one past a wheel arch
+        TrialItem locker = TrialItem.of("locker", 500, 1550, 1500);
+        TrialBody arched = TrialBody.of(4000, 2000, 2000)
+                .rearDoor(0, 2000)
+                .intrusion("left wheel arch", Box.ofMm(900, 1900, 0, 1600, 2000, 300));
+        Row wall = row(
+                ruled(body)
+                        .put("desk", desk, Trial.onFloor(3300, 400, QuarterTurn.R180))
+                        .floor("locker", locker, 1600, 0)
+                        .rows(new Walkways()),
+                "Way to Desk: seat 0");
+        Row arch = row(
+                ruled(arched)
+                        .put("desk", desk, Trial.onFloor(3300, 400, QuarterTurn.R180))
+                        .floor("locker", locker, 1000, 0)
+                        .rows(new Walkways()),
+                "Way to Desk: seat 0");
+
+        assertThat(wall.finding()).endsWith("narrows to 450 mm between Locker and the left wall.");
+        assertThat(arch.finding()).endsWith("narrows to 350 mm between Locker and left wheel arch.");
+        assertThat(wall.place()).isEqualTo(Box.ofMm(1600, 1550, 0, 2100, 2000, 1900));
+    }
+
+    @Test
+    void aNarrowPlaceAlongTheBodyIsNamedToo() {
+        // given a side door behind which two banks leave 400 mm along x
+        TrialBody side = TrialBody.of(4000, 2000, 2000)
+                .opening("side", Opening.Kind.DOOR, Face.RIGHT, Box.ofMm(0, 0, 0, 4000, 0, 1900), true, null);
+        Row row = row(
+                ruled(side)
+                        .put("desk", desk, Trial.onFloor(1000, 1300, QuarterTurn.R270))
+                        .floor("rear", TrialItem.of("b1", 1400, 300, 1500), 0, 200)
+                        .floor("front", TrialItem.of("b2", 2200, 300, 1500), 1800, 200)
+                        .rows(new Walkways()),
+                "Way to Desk: seat 0");
+
+        assertThat(row.finding()).endsWith("narrows to 400 mm between Rear and Front.");
+        assertThat(row.place()).isEqualTo(Box.ofMm(1400, 200, 0, 1800, 500, 1900));
+    }
+
+    @Test
     void noWayAtAllSaysSo() {
         Row row = row(behindGap(0).rows(new Walkways()), "Way to Desk: seat 0");
 
@@ -307,7 +349,7 @@ class WayLimitsTest {
                 .get(0);
 
         assertThat(both.capacity()).isEqualTo(2.0);
-        assertThat(both.verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(both.verdict()).isEqualTo(Verdict.MET);
         assertThat(barred.capacity()).isEqualTo(1.0);
         assertThat(barred.finding())
                 .isEqualTo("2 work places inside; from One 1 exit is reached at the width of a way out.");

@@ -302,6 +302,52 @@ class FixingLimitsTest {
     }
 
     @Test
+    void aZoneIsMeasuredAlongItsLongestSideInTheWorseSituation() {
+        // given a plate 3 m long across the roof, and a unit that hangs there on the road only
+        Trial trial = Trial.in(TrialBody.of(4000, 3000, 2000)
+                        .drillZone("plate", Face.TOP, Box.ofMm(0, 0, 2000, 500, 3000, 2000), STRONG))
+                .put("one", cupboard, Trial.at(Surface.ROOF, 0, 500, 1700, QuarterTurn.R90))
+                .put(
+                        "two",
+                        cupboard,
+                        Trial.at(Surface.ROOF, 0, 1900, 1700, QuarterTurn.R90),
+                        Trial.at(Surface.ROOF, 0, 1500, 1700, QuarterTurn.R90),
+                        Pin.NONE);
+
+        Row row = trial.rows(new PullOutPerMetre()).get(0);
+
+        // on the road fixings at y 550, 1050, 1550, 2050: three in a metre; on station at 550, 1050, 1950, 2450: two
+        assertThat(row.state()).isEqualTo("on the road");
+        assertThat(row.demand()).isCloseTo(3 * 196.133, within(1e-9));
+    }
+
+    @Test
+    void theLeftWallTakesTheSameLoadsAsTheRear() {
+        Trial trial = Trial.in(TrialBody.of(4000, 2000, 2000)
+                        .grid("left rail", Face.LEFT, Point.ofMm(50, 2000, 1200), Axis.X, 50, 70, 1, STRONG)
+                        .grid("right rail", Face.RIGHT, Point.ofMm(50, 0, 1200), Axis.X, 50, 70, 1, STRONG))
+                .put("left", panel, Trial.at(Surface.WALL, 100, 1700, 900, QuarterTurn.R270))
+                .put("right", panel, Trial.at(Surface.WALL, 1000, 0, 900, QuarterTurn.R90));
+
+        assertThat(trial.rows(new FixingPullOut()))
+                .hasSize(2)
+                .allSatisfy(row -> assertThat(row.demand()).isCloseTo(49.03325, within(1e-9)));
+    }
+
+    @Test
+    void fixingsOnTheLowerEdgeCannotHoldAgainstTipping() {
+        TrialItem low =
+                TrialItem.of("low", 300, 600, 400).on(Surface.WALL).fixing(Point.ofMm(0, 50, 0), Face.REAR, "M10");
+        TrialItem none = TrialItem.of("none", 300, 600, 400).on(Surface.WALL);
+        Trial trial = withRails().put("panel", low, Trial.at(Surface.WALL, 0, 100, 1200, QuarterTurn.R0));
+        Trial bare = withRails().put("panel", none, Trial.at(Surface.WALL, 0, 100, 1200, QuarterTurn.R0));
+
+        assertThat(finding(trial, new FixingPullOut()))
+                .isEqualTo("A fixing above the lower edge of Panel is not stated.");
+        assertThat(finding(bare, new FixingPullOut())).isEqualTo("Panel states no fixing for this surface.");
+    }
+
+    @Test
     void whatIsTooHeavyForItsHardPointsIsBroken() {
         TrialItem heavy = TrialItem.of("heavy", 600, 300, 300)
                 .on(Surface.ROOF)
@@ -377,6 +423,22 @@ class FixingLimitsTest {
 
     private static String finding(Trial trial, Limit limit) {
         return trial.rows(limit).get(0).finding();
+    }
+
+    @Test
+    void aSituationThatCannotBeJudgedGovernsOverOneThatHolds() {
+        Trial trial = withRails()
+                .put(
+                        "panel",
+                        panel,
+                        Trial.at(Surface.WALL, 0, 100, 900, QuarterTurn.R0),
+                        Trial.at(Surface.WALL, 0, 101, 900, QuarterTurn.R0),
+                        Pin.NONE);
+
+        Row row = trial.rows(new FixingShear()).get(0);
+
+        assertThat(row.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+        assertThat(row.state()).isEqualTo("on the road");
     }
 
     @Test

@@ -185,6 +185,9 @@ class PlaceLimitsTest {
                 .rows(new TouchesSurface())
                 .get(0);
         assertThat(row.demand()).as("%s", place).isEqualTo(offMm);
+        assertThat(row.finding().equals(new TouchesSurface().heldSentence()))
+                .as("%s", place)
+                .isEqualTo(offMm == 0);
     }
 
     @Test

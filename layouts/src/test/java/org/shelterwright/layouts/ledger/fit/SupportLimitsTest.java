@@ -109,6 +109,40 @@ class SupportLimitsTest {
     }
 
     @Test
+    void onlyWhatReachesUpTouchesTheUnderside() {
+        // given a unit under the table whose lower part is wider than the underside, but not its top
+        TrialItem stepped = TrialItem.of("stepped", 900, 300, 200)
+                .on(Surface.UNDER_UNIT)
+                .solid(Box.ofMm(0, 0, 0, 900, 300, 100))
+                .solid(Box.ofMm(0, 0, 100, 400, 300, 200));
+        Row rests = withTable()
+                .put("stepped", stepped, Trial.under("table", 1000, 50, 520))
+                .rows(new RestsOnSupport())
+                .get(0);
+        Row beyond = withTable()
+                .put("stepped", stepped, Trial.under("table", 1500, 50, 520))
+                .rows(new RestsOnSupport())
+                .get(0);
+
+        assertThat(rests.verdict()).isEqualTo(Verdict.MET);
+        assertThat(beyond.demand()).isEqualTo(100.0);
+    }
+
+    @Test
+    void theSupportThatSuitsBestIsTaken() {
+        TrialItem shelves = TrialItem.of("shelves", 800, 800, 1600)
+                .solid(Box.ofMm(0, 0, 0, 800, 800, 20))
+                .support("lower", Rect.ofMm(0, 0, 800, 800), 500, false, 50.0)
+                .support("upper", Rect.ofMm(0, 0, 800, 800), 1000, false, 5.0);
+        Trial trial = Trial.in(TrialBody.of(4000, 2000, 2000))
+                .floor("shelves", shelves, 0, 0)
+                .put("device", device, Trial.on("shelves", 0, 0, 1000));
+
+        assertThat(trial.rows(new RestsOnSupport()).get(0).verdict()).isEqualTo(Verdict.MET);
+        assertThat(trial.rows(new SupportRating()).get(0).title()).isEqualTo("Load on upper of Shelves");
+    }
+
+    @Test
     void supportsTurnWithTheirHost() {
         Place turned = new Place(Surface.ON_UNIT, "table", new Pose(Point.ofMm(2300, 0, 750), QuarterTurn.R0));
         Trial trial = Trial.in(TrialBody.of(4000, 2000, 2000))

@@ -94,8 +94,6 @@ public record PlantedFit(Layout question, Layout solution) {
         int y = bank == 0 ? 0 : WIDTH * Lengths.MM - item.size().x();
         QuarterTurn turn = bank == 0 ? QuarterTurn.R90 : QuarterTurn.R270;
         Pose pose = new Pose(new Point(x, y, z), turn);
-        return z == 0
-                ? Place.onFloor(pose)
-                : new Place(org.shelterwright.catalog.item.Surface.WALL, null, pose);
+        return z == 0 ? Place.onFloor(pose) : new Place(org.shelterwright.catalog.item.Surface.WALL, null, pose);
     }
 }

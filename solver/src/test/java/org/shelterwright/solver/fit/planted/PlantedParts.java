@@ -51,8 +51,7 @@ final class PlantedParts {
                 STRENGTH);
         List<DrillZone> walls = new ArrayList<>();
         for (Face face : List.of(Face.LEFT, Face.RIGHT)) {
-            walls.add(new DrillZone(
-                    face + " wall", face, inside.box().face(face), List.of(), STRENGTH));
+            walls.add(new DrillZone(face + " wall", face, inside.box().face(face), List.of(), STRENGTH));
         }
         Opening door = new Opening(
                 "rear door",
@@ -137,8 +136,8 @@ final class PlantedParts {
         List<Fixing> fixings = new ArrayList<>();
         for (int x : new int[] {INSET, depth - INSET}) {
             for (int y : new int[] {INSET, width - INSET}) {
-                fixings.add(new Fixing(
-                        "F" + (fixings.size() + 1), Point.ofMm(x, y, 0), Face.BOTTOM, "M10", "8.8", null));
+                fixings.add(
+                        new Fixing("F" + (fixings.size() + 1), Point.ofMm(x, y, 0), Face.BOTTOM, "M10", "8.8", null));
             }
         }
         return fixings;
