@@ -16,7 +16,7 @@ public final class Annealer {
     private static final int TOUCHES = 10;
 
     /** Share of a round after which each move that would be made is walked; before, the floor is walked now and then. */
-    private static final double WALK_FROM = 0.5;
+    private static final double WALK_FROM = 0.3;
 
     private final State state;
     private final Dice dice;

@@ -58,47 +58,79 @@ final class Ways {
         medium = 0;
         gather(false);
         if (rules.walkway() > 0) {
-            medium = lacking(rules.walkway(), rules.doors(), Arrays.copyOf(targets, targetCount));
+            medium = Arrays.stream(lacking(rules.walkway(), rules.doors(), Arrays.copyOf(targets, targetCount)))
+                    .sum();
         }
         if (rules.exitWidth() > 0 && seatCount > 0) {
             gather(true);
             int[] places = Arrays.copyOf(seats, seatCount);
-            hard = lacking(rules.exitWidth(), rules.exits(), places);
+            hard = Arrays.stream(lacking(rules.exitWidth(), starts(), places)).sum();
             if (seatCount > 4 && rules.exitCount() > 1) {
                 hard += missingExits(places);
             }
         }
     }
 
-    private long lacking(int width, int[] doors, int[] places) {
-        long sum = 0;
-        int[] left = places;
-        for (int step = STEPS; step > 0 && left.length > 0; step--) {
-            int tried = (int) ((long) width * step / STEPS);
-            boolean[] reached = reached(tried, doors, left);
-            int kept = 0;
+    /** What lacks in the width of the way to each place, in thirds of the width. */
+    private long[] lacking(int width, int[] doors, int[] places) {
+        long[] lacking = new long[places.length / 4];
+        Arrays.fill(lacking, width);
+        for (int step = 1; step <= STEPS; step++) {
+            int tried = (int) ((long) width * (STEPS + 1 - step) / STEPS);
+            boolean[] reached = reached(tried, doors, places);
+            boolean all = true;
             for (int i = 0; i < reached.length; i++) {
                 if (reached[i]) {
-                    sum += width - tried;
-                } else {
-                    System.arraycopy(left, 4 * i, left, 4 * kept++, 4);
+                    lacking[i] = Math.min(lacking[i], width - tried);
                 }
+                all &= reached[i];
             }
-            left = Arrays.copyOf(left, 4 * kept);
+            if (all) {
+                break;
+            }
         }
-        return sum + (long) width * (left.length / 4);
+        return lacking;
     }
 
+    /**
+     * What lacks to the nearest exits of the work place that lacks most. A hatch is reached by who is reached from where it
+     * is reached.
+     */
     private long missingExits(int[] places) {
-        int[] count = new int[places.length / 4];
-        for (int i = 0; i < rules.exits().length; i += 4) {
-            boolean[] reached = reached(rules.exitWidth(), Arrays.copyOfRange(rules.exits(), i, i + 4), places);
-            for (int j = 0; j < count.length; j++) {
-                count[j] += reached[j] ? 1 : 0;
+        int exits = rules.exits().length / 4;
+        int hatches = rules.hatches().length / 4;
+        int seatsHere = places.length / 4;
+        long[][] ofSeat = new long[seatsHere][exits + hatches];
+        for (int e = 0; e < exits; e++) {
+            long[] lacking = lacking(rules.exitWidth(), Arrays.copyOfRange(rules.exits(), 4 * e, 4 * e + 4), places);
+            for (int s = 0; s < seatsHere; s++) {
+                ofSeat[s][e] = lacking[s];
             }
         }
-        int least = Arrays.stream(count).min().orElse(rules.exitCount());
-        return (long) Math.max(0, rules.exitCount() - least) * rules.exitWidth();
+        if (hatches > 0) {
+            int[] both = Arrays.copyOf(places, places.length + rules.hatches().length);
+            System.arraycopy(rules.hatches(), 0, both, places.length, rules.hatches().length);
+            boolean[] reached = reached(rules.exitWidth(), starts(), both);
+            for (int h = 0; h < hatches; h++) {
+                for (int s = 0; s < seatsHere; s++) {
+                    ofSeat[s][exits + h] = reached[s] && reached[seatsHere + h] ? 0 : rules.exitWidth();
+                }
+            }
+        }
+        long most = 0;
+        for (long[] lacking : ofSeat) {
+            Arrays.sort(lacking);
+            long sum = 0;
+            for (int i = 0; i < rules.exitCount(); i++) {
+                sum += i < lacking.length ? lacking[i] : rules.exitWidth();
+            }
+            most = Math.max(most, sum);
+        }
+        return most;
+    }
+
+    private int[] starts() {
+        return rules.exits().length > 0 ? rules.exits() : rules.doors();
     }
 
     private boolean[] reached(int width, int[] doors, int[] places) {

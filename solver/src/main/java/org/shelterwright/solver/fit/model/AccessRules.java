@@ -22,6 +22,7 @@ import org.shelterwright.layouts.scene.Scene;
  * @param reach greatest height of a control
  * @param doors x0, y0, x1, y1 of each door, seen from above
  * @param exits the same of each exit in a wall
+ * @param hatches the same of each exit in roof or floor that is as wide as a way out
  */
 public record AccessRules(
         int walkway,
@@ -32,7 +33,8 @@ public record AccessRules(
         int seatHeadroom,
         int reach,
         int[] doors,
-        int[] exits) {
+        int[] exits,
+        int[] hatches) {
     static AccessRules of(Scene scene, Set<String> relaxed) {
         Size inside = scene.body().inside();
         int[] doors = scene.body().openings().stream()
@@ -44,10 +46,16 @@ public record AccessRules(
                 .filter(opening -> opening.exit() && opening.wall().upright())
                 .flatMapToInt(opening -> plan(opening, inside))
                 .toArray();
+        int exitWidth = length(scene, Figure.EXIT_WIDTH, 0);
+        int[] hatches = scene.body().openings().stream()
+                .filter(opening -> opening.exit() && !opening.wall().upright())
+                .filter(opening -> least(opening.area()) >= exitWidth)
+                .flatMapToInt(opening -> plan(opening, inside))
+                .toArray();
         int headroom = length(scene, Figure.WALKWAY_HEADROOM, 0);
         return new AccessRules(
                 headroom == 0 || relaxed.contains("access.walkway") ? 0 : length(scene, Figure.WALKWAY_WIDTH, 0),
-                headroom == 0 || relaxed.contains("access.way-out") ? 0 : length(scene, Figure.EXIT_WIDTH, 0),
+                headroom == 0 || relaxed.contains("access.way-out") ? 0 : exitWidth,
                 relaxed.contains("access.exit-count")
                         ? 1
                         : (int) Math.round(scene.rules().valueOr(Figure.EXIT_COUNT, 1)),
@@ -58,7 +66,12 @@ public record AccessRules(
                         ? Integer.MAX_VALUE
                         : length(scene, Figure.REACH_HIGHEST, Integer.MAX_VALUE),
                 doors,
-                exits);
+                exits,
+                hatches);
+    }
+
+    private static int least(Box area) {
+        return Math.min(area.x1() - area.x0(), area.y1() - area.y0());
     }
 
     private static int length(Scene scene, Figure figure, int otherwise) {
