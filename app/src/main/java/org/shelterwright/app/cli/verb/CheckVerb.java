@@ -35,7 +35,10 @@ import picocli.CommandLine.Parameters;
 public final class CheckVerb extends Verb {
     @Parameters(
             paramLabel = "FILE",
-            description = "Layout or brief (JSON), or a sample: sample:river-post, sample:water-lab, sample:too-much.")
+            description = {
+                "Layout or brief (JSON), or one of the samples",
+                "sample:river-post, sample:water-lab, sample:too-much."
+            })
     private String file = "";
 
     @Option(

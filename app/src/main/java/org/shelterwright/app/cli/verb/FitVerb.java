@@ -42,7 +42,10 @@ import picocli.CommandLine.Parameters;
 public final class FitVerb extends Verb {
     @Parameters(
             paramLabel = "FILE",
-            description = "Brief or layout (JSON), or a sample: sample:river-post, sample:water-lab, sample:too-much.")
+            description = {
+                "Brief or layout (JSON), or one of the samples",
+                "sample:river-post, sample:water-lab, sample:too-much."
+            })
     private String file = "";
 
     @Option(
