@@ -56,25 +56,50 @@ public final class TestLayout {
     public static Layout riverPost() {
         TestLayout test = new TestLayout();
         test.furnish();
+        return test.layout();
+    }
+
+    private Layout layout() {
         Brief brief = new Brief(
                 "river-post",
                 "River Post",
                 "box-4200",
                 null,
                 null,
-                test.units,
+                units,
                 2,
                 List.of(),
-                List.of(),
+                List.of("shelter-common"),
                 Map.of(),
                 List.of(),
                 "Invented for the Varn Valley Flood Service.");
         return new Layout(
                 brief,
-                new Parts(body(), null, null, test.items),
-                test.placements,
+                new Parts(body(), null, null, items),
+                placements,
                 List.of(),
                 new Provenance("Shelterwright 0.1.0", 4207L, 400_000L));
+    }
+
+    /** Small boxes in two tiers, so many that references need leaders. */
+    public static Layout crowded(int count) {
+        TestLayout test = new TestLayout();
+        test.item(
+                "box",
+                ItemKind.CRATE,
+                Material.WOOD,
+                Size.ofMm(150, 150, 300),
+                List.of(),
+                List.of(),
+                5.0,
+                Surface.FLOOR);
+        for (int i = 0; i < count; i++) {
+            int place = i / 2;
+            int x = 20 + place % 20 * 205;
+            int y = place / 20 == 0 ? 10 + place % 3 * 200 : WIDTH - 160 - place % 4 * 160;
+            test.unit("box-" + i, "Box " + (i + 1), "box", Place.onFloor(pose(x, y, i % 2 * 300, QuarterTurn.R90)));
+        }
+        return test.layout();
     }
 
     private void furnish() {

@@ -28,6 +28,16 @@ final class Balloons {
     private static final double FARTHEST = 90;
     private static final int TURNS = 32;
 
+    /** Where on a unit a leader may end, as shares of its width and height. */
+    private static final List<Spot> DOTS = List.of(
+            new Spot(0.5, 0.5),
+            new Spot(0.2, 0.8),
+            new Spot(0.8, 0.8),
+            new Spot(0.2, 0.2),
+            new Spot(0.8, 0.2),
+            new Spot(0.5, 0.9),
+            new Spot(0.5, 0.1));
+
     private final FreeSpace space;
     private final FlatView view;
     private final List<Shape> shapes = new ArrayList<>();
@@ -90,10 +100,16 @@ final class Balloons {
 
     private boolean beside(String unit, int number, List<Bounds> walls) {
         List<Bounds> parts = view.parts(unit);
-        if (parts.isEmpty()) {
-            return true;
-        }
-        Spot dot = parts.get(0).centre();
+        return parts.isEmpty()
+                || DOTS.stream().anyMatch(at -> {
+                    Bounds part = parts.get(0);
+                    Spot dot = new Spot(part.x0() + at.x() * part.width(), part.y0() + at.y() * part.height());
+                    return beside(dot, number, walls);
+                });
+    }
+
+    /** Sets a ring as near as it can be to the dot at the end of its leader. */
+    private boolean beside(Spot dot, int number, List<Bounds> walls) {
         double size = 2 * (RADIUS + CLEAR);
         for (double way = RADIUS + 2; way < FARTHEST; way += 2) {
             for (int turn = 0; turn < TURNS; turn++) {

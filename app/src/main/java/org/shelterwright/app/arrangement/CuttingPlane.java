@@ -2,6 +2,7 @@ package org.shelterwright.app.arrangement;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Label;
 import org.shelterwright.app.drawing.Label.Align;
 import org.shelterwright.app.drawing.Lines;
@@ -53,6 +54,7 @@ final class CuttingPlane {
         }
         shapes.add(letter);
         space.take(typeface.bounds(letter));
+        space.take(new Bounds(x - 0.5, Math.min(y, far) - 1, x + SHAFT, Math.max(y, far) + 1));
     }
 
     /** The arrow of view B, pointing down to a place. */

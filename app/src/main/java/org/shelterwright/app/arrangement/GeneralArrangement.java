@@ -3,6 +3,7 @@ package org.shelterwright.app.arrangement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Drawing;
@@ -29,6 +30,7 @@ import org.shelterwright.layouts.scene.Scene;
 public final class GeneralArrangement {
 
     private static final double GAP = 8;
+    private static final int COLUMNS = 2;
     private static final double LIST_WIDTH = PartsList.WIDTH;
 
     private final Typeface typeface;
@@ -56,11 +58,12 @@ public final class GeneralArrangement {
         double listHeight = plan.listBeside() ? PartsList.height(numbers.size()) + GAP : 0;
         boolean notesBeside =
                 plan.listBeside() && listHeight + notes.height() + GAP <= space.height() - TitleBlock.HEIGHT;
-        boolean second = !plan.listBeside() || !notesBeside;
+        List<List<Shape>> further = further(
+                plan.listBeside(), notesBeside, list, notes, scene.brief().units());
 
         List<Shape> first =
                 new ArrayList<>(new Views(typeface, scene, situation, plan, numbers, told.centre()).shapes());
-        Spot beside = new Spot(space.x1() - LIST_WIDTH, space.y0());
+        Spot beside = new Spot(space.x1() - LIST_WIDTH - SheetPlan.LIST_INSET, space.y0());
         if (plan.listBeside()) {
             first.add(new Group("parts list", list.shapes(beside, scene.brief().units())));
         }
@@ -69,34 +72,43 @@ public final class GeneralArrangement {
         }
         double taken = space.y0() + (notesBeside ? listHeight + notes.height() : listHeight);
         PictorialView.shape(scene, situation, plan, taken).ifPresent(first::add);
-        first.add(new Group("control bar", ControlBar.shapes(new Spot(space.x0() + GAP, space.y1() - 6))));
+        first.add(new Group(
+                "control bar",
+                ControlBar.shapes(new Spot(space.x1() - TitleBlock.WIDTH, space.y1() - TitleBlock.HEIGHT - 6))));
+        int count = 1 + further.size();
         List<Drawing> sheets = new ArrayList<>();
-        sheets.add(sheet(scene, told, plan.size(), "1:" + plan.scale(), second ? "1 / 2" : "1 / 1", first));
-        if (second) {
-            List<Shape> shapes = new ArrayList<>();
-            Spot corner =
-                    new Spot(SheetSize.A3.space().x0(), SheetSize.A3.space().y0());
-            double right = corner.x();
-            if (!plan.listBeside()) {
-                right = columns(list, scene.brief().units(), corner, shapes);
-            }
-            shapes.add(new Group("notes", notes.shapes(new Spot(right + GAP, corner.y() + GAP / 2))));
-            sheets.add(sheet(scene, told, SheetSize.A3, "–", "2 / 2", shapes));
+        sheets.add(sheet(scene, told, plan.size(), "1:" + plan.scale(), "1 / " + count, first));
+        for (List<Shape> shapes : further) {
+            sheets.add(sheet(scene, told, SheetSize.A3, "–", sheets.size() + 1 + " / " + count, shapes));
         }
         return sheets;
     }
 
-    /** Sets a long parts list in columns; gives where the last one ends (mm). */
-    private static double columns(PartsList list, List<UnitSpec> units, Spot corner, List<Shape> shapes) {
-        double height = SheetSize.A3.space().height() - TitleBlock.HEIGHT - GAP;
-        int most = (int) ((height - PartsList.height(0)) / (PartsList.height(1) - PartsList.height(0)));
-        Spot at = corner;
-        for (int from = 0; from < units.size(); from += most) {
-            List<UnitSpec> some = units.subList(from, Math.min(units.size(), from + most));
-            shapes.add(new Group("parts list", list.shapes(at, some)));
-            at = at.plus(LIST_WIDTH + GAP, 0);
+    /** What the first sheet has no room for, in columns on further sheets. */
+    private static List<List<Shape>> further(
+            boolean listBeside, boolean notesBeside, PartsList list, Notes notes, List<UnitSpec> units) {
+        Bounds space = SheetSize.A3.space();
+        List<Function<Spot, Shape>> columns = new ArrayList<>();
+        if (!listBeside) {
+            double height = space.height() - TitleBlock.HEIGHT - 2 * GAP;
+            int most = (int) ((height - PartsList.height(0)) / (PartsList.height(1) - PartsList.height(0)));
+            for (int from = 0; from < units.size(); from += most) {
+                List<UnitSpec> some = units.subList(from, Math.min(units.size(), from + most));
+                columns.add(corner -> new Group("parts list", list.shapes(corner, some)));
+            }
         }
-        return at.x() - GAP;
+        if (!notesBeside) {
+            columns.add(corner -> new Group("notes", notes.shapes(corner.plus(0, GAP / 2))));
+        }
+        List<List<Shape>> sheets = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
+            if (i % COLUMNS == 0) {
+                sheets.add(new ArrayList<>());
+            }
+            Spot corner = new Spot(space.x0() + GAP + i % COLUMNS * (LIST_WIDTH + GAP), space.y0() + GAP);
+            sheets.get(sheets.size() - 1).add(columns.get(i).apply(corner));
+        }
+        return sheets;
     }
 
     private Drawing sheet(Scene scene, Told told, SheetSize size, String scale, String number, List<Shape> content) {

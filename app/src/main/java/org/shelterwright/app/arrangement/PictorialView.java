@@ -20,8 +20,8 @@ import org.shelterwright.layouts.scene.Scene;
 final class PictorialView {
 
     private static final double GAP = 10;
-    private static final double LEAST_WIDTH = 90;
-    private static final double LEAST_HEIGHT = 55;
+    private static final double LEAST_SHARE = 80;
+    private static final double SLENDERNESS = 1.45;
 
     private PictorialView() {}
 
@@ -29,19 +29,30 @@ final class PictorialView {
     static Optional<Shape> shape(Scene scene, Situation situation, SheetPlan plan, double taken) {
         Bounds space = plan.size().space();
         Bounds section = SheetPlan.outside(plan.section(), scene.body());
-        double left = plan.listBeside() ? section.x0() : section.x1() + GAP;
-        double top = plan.listBeside() ? Math.max(section.y1(), taken) : taken;
-        Bounds area =
-                new Bounds(left, top + GAP + SheetPlan.NAME, space.x1() - GAP, space.y1() - TitleBlock.HEIGHT - GAP);
-        if (area.width() < LEAST_WIDTH || area.height() < LEAST_HEIGHT) {
+        double title = space.x1() - TitleBlock.WIDTH;
+        double list = plan.listBeside() ? taken : space.y0();
+        double head = GAP + SheetPlan.NAME;
+        double floor = space.y1() - TitleBlock.HEIGHT - 2 * GAP;
+        Bounds above = new Bounds(
+                plan.listBeside() ? section.x0() : section.x1() + GAP,
+                (plan.listBeside() ? Math.max(section.y1(), list) : list) + head,
+                space.x1() - GAP,
+                floor);
+        Bounds beside = new Bounds(section.x0(), section.y1() + head, title - GAP, space.y1() - GAP);
+        Bounds area = share(above) >= share(beside) ? above : beside;
+        if (share(area) < LEAST_SHARE) {
             return Optional.empty();
         }
         PictureModel model = PictureModel.of(scene, situation, Axonometry.FROM_REAR_RIGHT, false);
         Projection projection = Projection.fitting(Axonometry.FROM_REAR_RIGHT, model.points(), area);
         List<Shape> shapes = new ArrayList<>(new OrderedPainting(projection).shapes(model));
         Bounds drawn = Bounds.of(projection.spots(model.points()));
-        shapes.add(Lettering.bold(
-                "Pictorial view, not to scale", new Spot(Math.max(left, drawn.x0()), area.y0() - 2), 2.5));
+        shapes.add(Lettering.bold("Pictorial view, not to scale", new Spot(drawn.x0(), drawn.y0() - 4), 2.5));
         return Optional.of(new Group("pictorial view", shapes));
+    }
+
+    /** How wide a picture of usual slenderness comes out in an area (mm). */
+    private static double share(Bounds area) {
+        return Math.min(area.width(), area.height() * SLENDERNESS);
     }
 }

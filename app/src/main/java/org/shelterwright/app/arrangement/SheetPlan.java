@@ -32,12 +32,19 @@ record SheetPlan(
     private static final int[] SCALES = {10, 20, 25, 50, 100};
 
     /** Room above a view for its name (mm). */
-    static final double NAME = 8;
+    static final double NAME = 7;
 
     /** Room for running dimensions (mm). */
     static final double DIMENSIONS = 19;
 
+    /** How much nearer dimensions stand to a swing than to a wall (mm). */
+    static final double SAVED = 4;
+
+    /** Distance of the parts list from the frame, beyond the centring mark (mm). */
+    static final double LIST_INSET = 6;
+
     private static final double GAP = 8;
+    private static final double LEAST_GAP = 3;
 
     /** The largest scale at which all fits A3 or A2; the parts list goes to a second sheet before the scale goes down. */
     static SheetPlan of(Body body, int units) {
@@ -72,7 +79,7 @@ record SheetPlan(
             Bounds space = size.space();
             boolean tall = rows() <= space.height();
             boolean listFits = !beside
-                    || columns() + GAP + PartsList.WIDTH <= space.width()
+                    || columns() + GAP + PartsList.WIDTH + LIST_INSET <= space.width()
                             && PartsList.height(units) + GAP <= space.height() - TitleBlock.HEIGHT;
             boolean titleFits = space.width() - columnOne() - GAP >= TitleBlock.WIDTH
                     && GAP + columns() <= space.width()
@@ -120,12 +127,13 @@ record SheetPlan(
         }
 
         private double rows() {
-            return 3 * NAME + 2 * height + room(Face.LEFT) + width + room(Face.RIGHT) + GAP;
+            return 3 * NAME + 2 * height + room(Face.LEFT) + width + room(Face.RIGHT) + LEAST_GAP;
         }
 
         /** Room at a wall of the plan for swings and dimensions beyond them. */
         private double room(Face wall) {
-            return SheetPlan.swing(body, wall, scale) + DIMENSIONS;
+            double swing = SheetPlan.swing(body, wall, scale);
+            return swing > 0 ? swing + DIMENSIONS - SAVED : DIMENSIONS;
         }
 
         private double left() {

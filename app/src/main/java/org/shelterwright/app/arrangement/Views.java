@@ -60,8 +60,8 @@ final class Views {
         List<Shape> chains = new ArrayList<>(along(true));
         chains.addAll(along(false));
         chains.addAll(across());
-        view(plan.fromAbove(), null, "From above, roof cut away", chains);
         marks(section);
+        view(plan.fromAbove(), null, "From above, roof cut away", chains);
         return shapes;
     }
 
@@ -161,8 +161,10 @@ final class Views {
                 new Bounds(o.x0(), in.y1(), o.x1(), o.y1()));
     }
 
+    /** How much farther out dimensions stand where a door swings (mm). */
     private double swing(Face wall) {
-        return SheetPlan.swing(scene.body(), wall, plan.scale());
+        double swing = SheetPlan.swing(scene.body(), wall, plan.scale());
+        return swing > 0 ? swing - SheetPlan.SAVED : 0;
     }
 
     /** Units that are dimensioned in the views; those on or under another unit are found in the parts list. */

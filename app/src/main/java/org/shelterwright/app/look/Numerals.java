@@ -25,13 +25,14 @@ public final class Numerals {
         return grouped(Lengths.millimetres(micrometres));
     }
 
-    /** A figure with as many decimals as three or more significant digits need: 14 120, 9.81, 0.643, 47. */
+    /** A figure with three or more significant digits and no needless zeros: 14 120, 9.81, 0.643, 47, 0.4. */
     public static String short3(double value) {
         double size = Math.abs(value);
-        if (size >= 100 || value == Math.rint(value)) {
-            return of(value, 0);
-        }
-        return of(value, size >= 10 ? 1 : size >= 1 ? 2 : 3);
+        int decimals = size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
+        BigDecimal rounded = BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .stripTrailingZeros();
+        return grouped(rounded.scale() < 0 ? rounded.setScale(0, RoundingMode.UNNECESSARY) : rounded);
     }
 
     private static String grouped(BigDecimal value) {

@@ -24,8 +24,7 @@ public record Issue(Scene scene, Ledger ledger, Particulars particulars, String 
                     + " codes of the place.";
 
     /** The caution in one short line. */
-    public static final String SHORT_CAUTION =
-            "Planning aid: to be checked and released by the qualified people responsible.";
+    public static final String SHORT_CAUTION = "Planning aid: to be released by the qualified people responsible.";
 
     /** The mass statement, kept with the scene. */
     MassStatement masses() {

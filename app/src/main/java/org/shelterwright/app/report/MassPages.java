@@ -68,8 +68,8 @@ final class MassPages {
     private static final List<Column> LIMITS = List.of(
             new Column("Limit", "", 78, false),
             new Column("Governing load state", "", 92, false),
-            new Column("There", "", 27, true),
-            new Column("Allowed", "", 27, true),
+            new Column("Demand", "", 27, true),
+            new Column("Capacity", "", 27, true),
             new Column("Reserve", "", 25, true),
             new Column("Use", "", 13, true));
 

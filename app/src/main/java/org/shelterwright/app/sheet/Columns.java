@@ -21,7 +21,9 @@ public final class Columns {
     private static final double TEXT = 2;
     private static final double ROW = 4.9;
     private static final double LINE = 3.8;
-    private static final double HEAD = 9;
+    private static final double HEAD = 5.4;
+    private static final double PAD = 0.8;
+    private static final double TEXT_PAD = 2;
 
     private final Typeface typeface;
     private final List<Column> columns;
@@ -41,7 +43,9 @@ public final class Columns {
     }
 
     public void head(Flow flow) {
-        flow.add(HEAD, top -> {
+        double height =
+                HEAD + (columns.stream().allMatch(column -> column.lower().isEmpty()) ? 0 : LINE);
+        flow.add(height, top -> {
             List<Shape> shapes = new ArrayList<>();
             double x = flow.left();
             for (Column column : columns) {
@@ -54,8 +58,8 @@ public final class Columns {
             }
             shapes.add(Lines.of(
                     Pen.of(0.3, Role.TEXT.colour()),
-                    new Spot(flow.left(), top + HEAD - 0.8),
-                    new Spot(x, top + HEAD - 0.8)));
+                    new Spot(flow.left(), top + height - 0.8),
+                    new Spot(x, top + height - 0.8)));
             return shapes;
         });
     }
@@ -70,7 +74,7 @@ public final class Columns {
         Wrap wrap = new Wrap(typeface, Typeface.sizeOf(TEXT), weight);
         List<List<String>> lines = new ArrayList<>();
         for (int i = 0; i < cells.size(); i++) {
-            lines.add(wrap.lines(cells.get(i), columns.get(i).width() - 1.6));
+            lines.add(wrap.lines(cells.get(i), columns.get(i).width() - PAD - TEXT_PAD));
         }
         double height = ROW + LINE * (lines.stream().mapToInt(List::size).max().orElse(1) - 1);
         if (!flow.fits(height)) {
@@ -102,7 +106,7 @@ public final class Columns {
     }
 
     private static Label cell(Column column, double x, double base, String text, Weight weight) {
-        double at = column.figures() ? x + column.width() - 0.8 : x + 0.8;
+        double at = column.figures() ? x + column.width() - PAD : x + TEXT_PAD;
         return Lettering.of(text, new Spot(at, base), TEXT)
                 .with(weight)
                 .with(column.figures() ? Align.END : Align.START);

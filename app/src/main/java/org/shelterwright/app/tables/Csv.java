@@ -1,6 +1,5 @@
 package org.shelterwright.app.tables;
 
-import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -30,9 +29,9 @@ public final class Csv {
             return "";
         }
         if (value instanceof Number number) {
-            return new BigDecimal(number.toString()).toPlainString();
+            return Cells.number(number).toPlainString();
         }
-        String text = Guard.text((String) value);
+        String text = Cells.text((String) value);
         boolean quoted = text.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
         return quoted ? '"' + text.replace("\"", "\"\"") + '"' : text;
     }

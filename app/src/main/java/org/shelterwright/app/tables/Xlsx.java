@@ -30,7 +30,7 @@ public final class Xlsx {
     private static void fill(Worksheet sheet, Table table) {
         for (int column = 0; column < table.columns().size(); column++) {
             int widest = table.columns().get(column).length();
-            sheet.value(0, column, Guard.text(table.columns().get(column)));
+            sheet.value(0, column, Cells.text(table.columns().get(column)));
             sheet.style(0, column).bold().wrapText(true).set();
             for (int row = 0; row < table.rows().size(); row++) {
                 Object cell = table.rows().get(row).get(column);
@@ -44,9 +44,9 @@ public final class Xlsx {
 
     private static void put(Worksheet sheet, int row, int column, @Nullable Object cell) {
         if (cell instanceof Number number) {
-            sheet.value(row, column, number);
+            sheet.value(row, column, Cells.number(number));
         } else if (cell instanceof String text) {
-            sheet.value(row, column, Guard.text(text));
+            sheet.value(row, column, Cells.text(text));
         }
     }
 }
