@@ -15,9 +15,6 @@ public final class Annealer {
     /** How often in a round the limits on moments of mass are asked anew. */
     private static final int TOUCHES = 10;
 
-    /** Share of a round after which each move that would be made is walked; before, the floor is walked now and then. */
-    private static final double WALK_FROM = 0.3;
-
     private final State state;
     private final Dice dice;
     private final Meter meter;
@@ -79,7 +76,7 @@ public final class Annealer {
                 }
                 if (!walking && state.walked()) {
                     state.walk();
-                    walking = share >= WALK_FROM;
+                    walking = share >= schedule.walkFrom();
                 }
             }
             double threshold = -temperature * Math.log(1 - dice.share());

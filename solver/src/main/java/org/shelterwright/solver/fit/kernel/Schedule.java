@@ -8,8 +8,10 @@ package org.shelterwright.solver.fit.kernel;
  * @param cold temperature at its end (mm)
  * @param cheap prices at its beginning
  * @param dear prices at its end
+ * @param walkFrom share of the round after which each move that would be made is walked; before, the floor is walked now
+ *     and then
  */
-public record Schedule(long moves, double hot, double cold, Weights cheap, Weights dear) {
+public record Schedule(long moves, double hot, double cold, Weights cheap, Weights dear, double walkFrom) {
     /** Temperature when a share of the round is over. */
     double temperature(double share) {
         return hot * Math.pow(cold / hot, share);

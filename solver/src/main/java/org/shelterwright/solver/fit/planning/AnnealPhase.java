@@ -14,7 +14,7 @@ import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.Spot;
 
 /**
- * Second phase: rounds of annealing. Every second round begins afresh, the others warm up the best so far. It ends when
+ * Second phase: rounds of annealing. Every third round begins afresh, the others warm up the best so far. It ends when
  * the meter is over, or when every limit holds and several rounds brought nothing.
  */
 final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
@@ -24,6 +24,9 @@ final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
     private static final double WARM = 12;
     private static final double COLD = 0.4;
     private static final int PATIENCE = 3;
+
+    /** A fresh round and the warm ones that follow it. */
+    private static final int ROUNDS = 3;
 
     private final long roundMoves;
 
@@ -45,7 +48,7 @@ final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
         Annealer annealer = new Annealer(state, desk.dice(), desk.meter(), desk.planes(), desk.improved());
         int idle = 0;
         for (int round = 0; !desk.meter().over() && idle < PATIENCE; round++) {
-            boolean fresh = round % 2 == 0;
+            boolean fresh = round % ROUNDS == 0;
             if (round > 0) {
                 begin(state, fresh, best, desk.dice());
             }
@@ -54,7 +57,7 @@ final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
             Best ofRound = new Best();
             ofRound.offer(state);
             double hot = fresh ? HOT : WARM;
-            annealer.round(new Schedule(roundMoves, hot, COLD, fresh ? CHEAP : DEAR, DEAR), ofRound);
+            annealer.round(new Schedule(roundMoves, hot, COLD, fresh ? CHEAP : DEAR, DEAR, fresh ? 0.3 : 0), ofRound);
             desk.found().add(ofRound);
             boolean better = merge(best, ofRound);
             idle = better || !holds(best) ? 0 : idle + 1;
