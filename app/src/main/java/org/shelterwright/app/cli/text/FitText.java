@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.shelterwright.app.cli.terminal.Shown;
 import org.shelterwright.app.cli.terminal.TextTable;
 import org.shelterwright.app.cli.terminal.TextTable.Column;
 import org.shelterwright.layouts.ledger.Ledger;
@@ -98,7 +97,7 @@ public final class FitText {
         return ledger.rows().stream()
                 .filter(row -> use(row) > 0)
                 .max(Comparator.comparingDouble(FitText::use))
-                .map(row -> row.title() + ", " + Shown.use(row.use()))
+                .map(row -> row.title() + ", " + LedgerText.use(row))
                 .orElse("-");
     }
 

@@ -104,7 +104,7 @@ public final class LedgerText {
     }
 
     /** Where nothing is allowed there is no share of it; the figure in the row then only ranks it. */
-    private static String use(Row row) {
+    static String use(Row row) {
         Double capacity = row.capacity();
         return row.verdict() == Verdict.BROKEN && capacity != null && capacity <= 0 ? "over" : Shown.use(row.use());
     }
