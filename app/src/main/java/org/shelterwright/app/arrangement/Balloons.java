@@ -9,6 +9,7 @@ import org.shelterwright.app.drawing.Group;
 import org.shelterwright.app.drawing.Label.Align;
 import org.shelterwright.app.drawing.Label.Weight;
 import org.shelterwright.app.drawing.Lines;
+import org.shelterwright.app.drawing.Polygon;
 import org.shelterwright.app.drawing.Shape;
 import org.shelterwright.app.drawing.Spot;
 import org.shelterwright.app.look.Role;
@@ -100,12 +101,20 @@ final class Balloons {
 
     private boolean beside(String unit, int number, List<Bounds> walls) {
         List<Bounds> parts = view.parts(unit);
-        return parts.isEmpty()
+        boolean set = parts.isEmpty()
                 || DOTS.stream().anyMatch(at -> {
                     Bounds part = parts.get(0);
                     Spot dot = new Spot(part.x0() + at.x() * part.width(), part.y0() + at.y() * part.height());
                     return beside(dot, number, walls);
                 });
+        if (set && !parts.isEmpty() && !seen(unit, parts)) {
+            shapes.add(Polygon.of(parts.get(0), null, Weights.HIDDEN));
+        }
+        return set;
+    }
+
+    private boolean seen(String unit, List<Bounds> parts) {
+        return parts.stream().anyMatch(part -> view.shows(Bounds.around(part.centre(), 1, 1), unit));
     }
 
     /** Sets a ring as near as it can be to the dot at the end of its leader. */

@@ -27,7 +27,7 @@ final class DrawingNotes {
                         + " after ISO 8855). Dimensions lead to the rear right bottom corner of each unit.");
         notes.add(sizes(issue));
         notes.add(
-                "Long-dash double-dot lines: clear zones, swings, centroid lines, and what lies before a cut. Narrow 45°"
+                "Long-dash double-dot lines: clear zones, swings, centroid lines, and what lies before a cut. Dashed lines: units hidden under others. Narrow 45°"
                         + " hatching: cut surfaces. Wide hatching on the floor: clear zones.");
         notes.add(
                 "Hinge sides of outward opening doors are not part of the data; they are drawn at the right or rear jamb.");

@@ -19,6 +19,7 @@ public final class Weights {
     public static final Pen CUT_AWAY = Pen.of(0.22, Role.MUTED.colour()).with(LineType.LONG_DASH_DOUBLE_DOT);
     public static final Pen CUT = Pen.of(0.5, Role.EDGE.colour());
     public static final Pen VISIBLE = Pen.of(0.35, Role.EDGE.colour());
+    public static final Pen HIDDEN = Pen.of(0.18, Role.EDGE.colour()).with(LineType.DASHED);
     public static final Pen DETAIL = Pen.of(0.13, Role.EDGE.colour());
     public static final Pen THIN = Pen.of(0.18, Role.EDGE.colour());
     public static final Pen CUT_HATCH = Pen.of(0.13, Role.EDGE.colour());

@@ -18,7 +18,9 @@ import org.shelterwright.app.sheet.SheetSize;
 import org.shelterwright.app.type.Typeface;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Point;
+import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.samples.Samples;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -27,7 +29,16 @@ class GeneralArrangementTest {
     private final Typeface typeface = new Typeface();
 
     static Stream<Layout> layouts() {
-        return Stream.of(TestLayout.riverPost(), TestLayout.crowded(40), TestLayout.crowded(80));
+        return Stream.of(
+                TestLayout.riverPost(),
+                TestLayout.crowded(40),
+                TestLayout.crowded(80),
+                sample("river-post"),
+                sample("water-lab"));
+    }
+
+    private static Layout sample(String name) {
+        return LayoutFiles.read(Samples.layout(name).orElseThrow()).layout();
     }
 
     @ParameterizedTest
