@@ -70,7 +70,7 @@ final class CombinationMass extends NamedLimit implements Limit.OfTotals {
                 trailer.ownMass(),
                 trailer.roadModes(),
                 ratingKg,
-                "The trailer " + trailer.vehicle().name() + " weighs",
+                "The laden " + trailer.vehicle().name() + " weighs",
                 "");
     }
 }

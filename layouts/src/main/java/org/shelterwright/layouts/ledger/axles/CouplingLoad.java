@@ -34,7 +34,7 @@ final class CouplingLoad extends VehicleLimit {
         Coupling other = VehicleLoads.carrier(scene)
                 .map(carrier -> carrier.vehicle().coupling())
                 .orElse(null);
-        String what = "The trailer " + vehicle.vehicle().name() + " puts on its coupling";
+        String what = vehicle.vehicle().name() + " puts on its coupling";
         Double most = lower(own.verticalRatingKg(), other == null ? null : other.verticalRatingKg());
         RowDraft draft = rows.draft(this);
         rows.add(

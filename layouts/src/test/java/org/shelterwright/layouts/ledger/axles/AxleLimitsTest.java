@@ -205,8 +205,7 @@ class AxleLimitsTest {
         assertThat(least.verdict()).isEqualTo(Verdict.BROKEN);
         assertThat(least.excess()).isCloseTo(50, EXACT);
         assertThat(least.finding())
-                .isEqualTo(
-                        "The trailer Trailer puts on its coupling at least 100 kg, and needs 150 kg: 50 kg too little.");
+                .isEqualTo("Trailer puts on its coupling at least 100 kg, and needs 150 kg: 50 kg too little.");
         Row most = rows.stream().filter(row -> row != least).findFirst().orElseThrow();
         assertThat(most.capacity()).isEqualTo(100.0);
     }

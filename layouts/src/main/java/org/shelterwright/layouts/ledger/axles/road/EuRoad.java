@@ -133,7 +133,7 @@ final class EuRoad extends RoadRules {
                         vehicle.mass(),
                         vehicle.roadModes(),
                         allowed.getAsDouble(),
-                        "The trailer " + name + " weighs",
+                        "The laden " + name + " weighs",
                         ""));
             }
             return;
@@ -185,20 +185,20 @@ final class EuRoad extends RoadRules {
                 rows.draft(this, "96/53/EC: length of " + name),
                 outside.length(),
                 Directive9653.LENGTH_MM,
-                name + " is long",
+                "The length of " + name,
                 null));
         rows.add(size(
                 rows.draft(this, "96/53/EC: width of " + name),
                 outside.width(),
                 Directive9653.WIDTH_MM,
-                name + " is wide",
+                "The width of " + name,
                 null));
         if (outside.height() > 0) {
             rows.add(size(
                     rows.draft(this, "96/53/EC: height of " + name),
                     outside.height(),
                     Directive9653.HEIGHT_MM,
-                    name + " is high",
+                    "The height of " + name,
                     null));
         }
         if (vehicle.isTrailer()) {
@@ -218,7 +218,7 @@ final class EuRoad extends RoadRules {
                                     draft,
                                     length,
                                     Directive9653.ROAD_TRAIN_MM,
-                                    "Carrier and trailer are at most",
+                                    "The length of carrier and trailer",
                                     null));
         });
     }

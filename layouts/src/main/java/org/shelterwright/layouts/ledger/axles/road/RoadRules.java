@@ -56,8 +56,8 @@ abstract class RoadRules extends NamedLimit implements Limit.OfTotals {
                         mm,
                         allowedMm,
                         "mm",
-                        what + " " + Amounts.number(mm, 1) + " mm outside; allowed are " + Amounts.number(allowedMm, 1)
-                                + " mm.");
+                        what + " measures " + Amounts.number(mm, 1) + " mm outside; allowed are "
+                                + Amounts.number(allowedMm, 1) + " mm.");
     }
 
     /** The vehicle names of a list of axles, each once. */

@@ -68,7 +68,7 @@ final class UsRoad extends RoadRules {
                     rows.draft(this, "23 CFR 658: width of " + name),
                     Outside.of(scene, vehicle).width(),
                     WIDTH_MM,
-                    name + " is wide",
+                    "The width of " + name,
                     WIDTH));
         }
     }
@@ -81,7 +81,7 @@ final class UsRoad extends RoadRules {
                 RoadAxle.load(group),
                 group.get(group.size() - 1).vehicle().roadModes(),
                 allowedLb * BridgeFormula.KG_PER_LB,
-                (group.size() == 1 ? "The axle " : "The axles ") + what + (group.size() == 1 ? " bears" : " bear"),
+                "The " + what + (group.size() == 1 ? " bears" : " bear"),
                 lb(allowedLb));
     }
 
@@ -119,7 +119,7 @@ final class UsRoad extends RoadRules {
                 RoadAxle.load(worst),
                 worst.get(worst.size() - 1).vehicle().roadModes(),
                 allowed * BridgeFormula.KG_PER_LB,
-                "The " + worst.size() + " axles " + RoadAxle.names(worst) + " of " + vehicles(worst) + ", "
+                "The " + worst.size() + " axles from " + RoadAxle.names(worst) + " of " + vehicles(worst) + ", "
                         + Amounts.mm(distance * 1e-6) + " apart, bear",
                 lb(allowed));
     }

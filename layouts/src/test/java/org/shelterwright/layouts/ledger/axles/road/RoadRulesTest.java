@@ -69,7 +69,8 @@ class RoadRulesTest {
 
         assertThat(find(rows, "length").verdict()).isEqualTo(Verdict.BROKEN);
         assertThat(find(rows, "width").excess()).isCloseTo(1, EXACT);
-        assertThat(find(rows, "width").finding()).isEqualTo("Truck is wide 2551 mm outside; allowed are 2550 mm.");
+        assertThat(find(rows, "width").finding())
+                .isEqualTo("The width of Truck measures 2551 mm outside; allowed are 2550 mm.");
     }
 
     @Test
@@ -178,7 +179,7 @@ class RoadRulesTest {
         Row bridge = find(rows, "bridge");
         assertThat(bridge.capacity()).isCloseTo(BridgeFormula.formulaLb(13, 2) * LB, EXACT);
         assertThat(bridge.demand()).isCloseTo(5100, EXACT);
-        assertThat(bridge.finding()).contains("The 2 axles axle 1 to axle 2 of Truck, 4000 mm apart, bear");
+        assertThat(bridge.finding()).contains("The 2 axles from axle 1 to axle 2 of Truck, 4000 mm apart, bear");
         assertThat(find(rows, "width of Truck").capacity()).isCloseTo(2590.8, EXACT);
         assertThat(rows).hasSize(3 + 1 + 1 + 2);
     }
