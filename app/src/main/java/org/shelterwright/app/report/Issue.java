@@ -35,15 +35,17 @@ public record Issue(Scene scene, Ledger ledger, Particulars particulars, String 
         return scene.brief().name();
     }
 
-    /** Program and version, seed and moves of the search, and data. */
+    /** Program and version, seed and moves of the search; also the version that searched, if it was another. */
     public String madeWith() {
         Provenance provenance = scene.layout().provenance();
-        String origin = provenance == null
-                ? "laid out by hand"
-                : "laid out with " + provenance.program()
-                        + (provenance.seed() == null ? "" : ", seed " + provenance.seed())
-                        + (provenance.moves() == null ? "" : ", " + provenance.moves() + " moves");
-        return program + "; " + origin;
+        if (provenance == null) {
+            return program + ", laid out by hand";
+        }
+        String searched = program.endsWith(" " + provenance.program()) ? "" : ", laid out with " + provenance.program();
+        return program
+                + searched
+                + (provenance.seed() == null ? "" : ", seed " + provenance.seed())
+                + (provenance.moves() == null ? "" : ", " + provenance.moves() + " moves");
     }
 
     /** The verdicts in words, the worst first, such as "1 broken, 2 close, 40 met". */
