@@ -21,6 +21,9 @@ public final class StandardFitter implements Fitter {
     /** How often the live ledger is asked to mend one layout. */
     private static final int ASKINGS = 400;
 
+    /** How many of the best by their own score are mended, beside the best by its ledger. */
+    private static final int MOST_STARTS = 2;
+
     private final Checker checker;
 
     public StandardFitter(Checker checker) {
@@ -58,10 +61,12 @@ public final class StandardFitter implements Fitter {
             FitRequest request,
             StopSignal stop) {
         List<Choice.Found> all = new ArrayList<>();
-        for (FitOption option : options) {
-            LedgerRepair repair = new LedgerRepair(checker, problem, option.layout(), request.seed());
-            all.add(new Choice.Found(
-                    repair.mend(ASKINGS, stop::stopped), option.score().soft()));
+        List<Choice.Found> starts = new ArrayList<>(found.subList(0, Math.min(MOST_STARTS, found.size())));
+        starts.add(
+                new Choice.Found(options.get(0).layout(), options.get(0).score().soft()));
+        for (Choice.Found start : starts) {
+            LedgerRepair repair = new LedgerRepair(checker, problem, start.layout(), request.seed());
+            all.add(new Choice.Found(repair.mend(ASKINGS, stop::stopped), start.soft()));
         }
         all.addAll(found);
         return all;

@@ -234,15 +234,9 @@ public final class Annealer {
             trial.undo();
             return false;
         }
-        if (walking) {
-            long hard = state.waysHard();
-            long medium = state.waysMedium();
-            state.walk();
-            if (trial.change() > threshold) {
-                trial.undo();
-                state.ways(hard, medium);
-                return false;
-            }
+        if (walking && !state.walk(threshold - trial.change() + state.waysCost())) {
+            trial.undo();
+            return false;
         }
         return true;
     }

@@ -9,9 +9,18 @@ import org.shelterwright.solver.fit.model.Plane;
 public final class Planes {
     private static final int A_ROW = 4;
 
+    /** A constant and four moments in each of two situations. */
+    private static final int FACTORS = 9;
+
+    /** Less than this is rounding (thousandths of a mm or kg). */
+    private static final double ROUNDING = 1e-6;
+
     private final MomentLimits limits;
     private final MomentLimits.Register register = new MomentLimits.Register();
     private final List<List<Plane>> ofRow = new ArrayList<>();
+    private double[] factors = {};
+    private int[] ends = {};
+    private boolean[] hard = {};
 
     public Planes(MomentLimits limits) {
         this.limits = limits;
@@ -34,23 +43,50 @@ public final class Planes {
                 planes.remove(0);
             }
         }
+        flatten();
         state.follow(this);
     }
 
-    /** Sums what the rows lack at these moments on station and on the road (thousandths): hard first, then medium. */
-    void assess(long sx, long sy, long sz, long sxy, long rx, long ry, long rz, long rxy, long[] sums) {
+    private void flatten() {
+        int count = ofRow.stream().mapToInt(List::size).sum();
+        factors = new double[FACTORS * count];
+        ends = new int[ofRow.size()];
+        hard = new boolean[ofRow.size()];
+        int at = 0;
+        for (int row = 0; row < ofRow.size(); row++) {
+            for (Plane plane : ofRow.get(row)) {
+                factors[at] = plane.constant();
+                factors[at + (plane.onStation() ? 1 : 5)] = plane.x();
+                factors[at + (plane.onStation() ? 2 : 6)] = plane.y();
+                factors[at + (plane.onStation() ? 3 : 7)] = plane.z();
+                factors[at + (plane.onStation() ? 4 : 8)] = plane.xy();
+                at += FACTORS;
+            }
+            ends[row] = at;
+            hard[row] = register.hard(row);
+        }
+    }
+
+    /**
+     * Sums what the rows lack (thousandths): hard first, then medium.
+     *
+     * @param moments Mx, My, Mz, Mxy on station, then the same on the road
+     */
+    void assess(double[] moments, long[] sums) {
         sums[0] = 0;
         sums[1] = 0;
-        for (int row = 0; row < ofRow.size(); row++) {
-            List<Plane> planes = ofRow.get(row);
+        int at = 0;
+        for (int row = 0; row < ends.length; row++) {
             double least = 0;
-            for (int i = 0; i < planes.size(); i++) {
-                Plane plane = planes.get(i);
-                double margin = plane.onStation() ? plane.at(sx, sy, sz, sxy) : plane.at(rx, ry, rz, rxy);
+            for (; at < ends[row]; at += FACTORS) {
+                double margin = factors[at];
+                for (int i = 1; i < FACTORS; i++) {
+                    margin += factors[at + i] * moments[i - 1];
+                }
                 least = Math.min(least, margin);
             }
-            if (least < -1e-6) {
-                sums[register.hard(row) ? 0 : 1] += Math.max(1, Math.round(-least));
+            if (least < -ROUNDING) {
+                sums[hard[row] ? 0 : 1] += Math.max(1, Math.round(-least));
             }
         }
     }

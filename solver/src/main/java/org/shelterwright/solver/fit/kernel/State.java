@@ -137,23 +137,33 @@ public final class State {
 
     /** Walks the floor and takes what it finds into the score. */
     public void walk() {
+        walk(Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Walks the floor and takes what it finds into the score, unless it costs too much.
+     *
+     * @param allowed greatest cost of interest (mm)
+     * @return false if it costs more; the score is then as before
+     */
+    boolean walk(double allowed) {
         if (ways.asked()) {
-            ways.walk();
+            if (!ways.walk(weights, allowed)) {
+                return false;
+            }
             ways(ways.hard(), ways.medium());
         }
+        return true;
+    }
+
+    /** Cost of what walking the floor found last (mm). */
+    double waysCost() {
+        return weights.cost(waysHard, waysMedium, 0);
     }
 
     /** Whether walking the floor matters at all. */
     boolean walked() {
         return ways.asked();
-    }
-
-    long waysHard() {
-        return waysHard;
-    }
-
-    long waysMedium() {
-        return waysMedium;
     }
 
     /**

@@ -27,6 +27,7 @@ final class Totals {
     private final int middle;
     private final long[] sums = new long[2 * COUNT];
     private final long[] probed = new long[2 * COUNT];
+    private final double[] moments = new double[8];
     private final long[] lacking = new long[2];
     private @Nullable Planes planes;
     private long hard;
@@ -135,16 +136,11 @@ final class Totals {
         long mass = probed[COUNT + MASS];
         probedSoft = mass == 0 ? 0 : Math.abs(probed[COUNT + Y] / mass - middle) + probed[COUNT + Z] / mass / 2;
         if (planes != null) {
-            planes.assess(
-                    probed[X],
-                    probed[Y],
-                    probed[Z],
-                    probed[XY],
-                    probed[COUNT + X],
-                    probed[COUNT + Y],
-                    probed[COUNT + Z],
-                    probed[COUNT + XY],
-                    lacking);
+            for (int i = 0; i < 4; i++) {
+                moments[i] = probed[X + i];
+                moments[4 + i] = probed[COUNT + X + i];
+            }
+            planes.assess(moments, lacking);
         }
     }
 }

@@ -11,16 +11,17 @@ import org.shelterwright.solver.fit.model.Slot;
 
 /**
  * Walks the floor of a state: what lacks in the width of the ways to work places and service zones (medium), and of the
- * ways out (hard). Exact at the full width; what lacks is told in thirds of it. Not for several threads.
+ * ways out (hard). Exact at the full width; what lacks is told in eighths of it. Not for several threads.
  */
 final class Ways {
-    private static final int STEPS = 3;
+    private static final int STEPS = 8;
 
     private final State state;
     private final FitProblem problem;
     private final AccessRules rules;
     private final WalkwayQuery query = new WalkwayQuery();
     private final boolean anySeat;
+    private final boolean anyDrawer;
     private int[] obstacles = new int[256];
     private int[] targets = new int[64];
     private int[] seats = new int[16];
@@ -34,6 +35,9 @@ final class Ways {
         this.state = state;
         this.problem = state.problem();
         this.rules = problem.access();
+        this.anyDrawer = problem.slots().stream()
+                .flatMap(slot -> slot.options().stream())
+                .anyMatch(option -> option.drawers().length > 0);
         this.anySeat = problem.slots().stream()
                 .flatMap(slot -> slot.options().stream())
                 .anyMatch(option -> Arrays.asList(option.station().purposes()).contains(Purpose.SEAT));
@@ -52,40 +56,61 @@ final class Ways {
         return medium;
     }
 
-    /** Walks the present state. Cost: some 0.1 ms for 60 units, more where ways lack. */
-    void walk() {
+    /**
+     * Walks the present state. Cost: some 0.1 ms for 60 units, more where ways lack.
+     *
+     * @param weights what a millimetre costs
+     * @param allowed the amounts are of interest only up to this cost (mm)
+     * @return false as soon as they cost more; they are then not complete
+     */
+    boolean walk(Weights weights, double allowed) {
         hard = 0;
         medium = 0;
         gather(false);
         if (rules.walkway() > 0) {
-            medium = Arrays.stream(lacking(rules.walkway(), rules.doors(), Arrays.copyOf(targets, targetCount)))
-                    .sum();
-        }
-        if (rules.exitWidth() > 0 && seatCount > 0) {
-            gather(true);
-            int[] places = Arrays.copyOf(seats, seatCount);
-            hard = Arrays.stream(lacking(rules.exitWidth(), starts(), places)).sum();
-            if (seatCount > 4 && rules.exitCount() > 1) {
-                hard += missingExits(places);
+            int[] places = Arrays.copyOf(targets, targetCount);
+            double each = weights.cost(0, rules.walkway() / STEPS, 0);
+            long[] lacking = lacking(rules.walkway(), rules.doors(), places, allowed / each);
+            medium = Arrays.stream(lacking).sum();
+            if (weights.cost(0, medium, 0) > allowed) {
+                return false;
             }
         }
+        if (rules.exitWidth() > 0 && seatCount > 0) {
+            if (anyDrawer) {
+                gather(true);
+            }
+            int[] places = Arrays.copyOf(seats, seatCount);
+            if (seatCount > 4 && rules.exitCount() > 1 && rules.exits().length > 0) {
+                severalExits(places);
+            } else {
+                hard = Arrays.stream(lacking(rules.exitWidth(), starts(), places, Double.MAX_VALUE))
+                        .sum();
+            }
+        }
+        return weights.cost(hard, medium, 0) <= allowed;
     }
 
-    /** What lacks in the width of the way to each place, in thirds of the width. */
-    private long[] lacking(int width, int[] doors, int[] places) {
+    /**
+     * What lacks in the width of the way to each place, in eighths of the width.
+     *
+     * @param most if more places than this are not reached at full width, the rest is not looked at
+     */
+    private long[] lacking(int width, int[] doors, int[] places, double most) {
         long[] lacking = new long[places.length / 4];
         Arrays.fill(lacking, width);
         for (int step = 1; step <= STEPS; step++) {
             int tried = (int) ((long) width * (STEPS + 1 - step) / STEPS);
             boolean[] reached = reached(tried, doors, places);
-            boolean all = true;
+            int missed = 0;
             for (int i = 0; i < reached.length; i++) {
                 if (reached[i]) {
                     lacking[i] = Math.min(lacking[i], width - tried);
+                } else {
+                    missed++;
                 }
-                all &= reached[i];
             }
-            if (all) {
+            if (missed == 0 || missed > most) {
                 break;
             }
         }
@@ -93,16 +118,17 @@ final class Ways {
     }
 
     /**
-     * What lacks to the nearest exits of the work place that lacks most. A hatch is reached by who is reached from where it
-     * is reached.
+     * The way out of each work place to its nearest exit, and what lacks to the nearest exits of the work place that lacks
+     * most. A hatch is reached by who is reached from where it is reached.
      */
-    private long missingExits(int[] places) {
+    private void severalExits(int[] places) {
         int exits = rules.exits().length / 4;
         int hatches = rules.hatches().length / 4;
         int seatsHere = places.length / 4;
         long[][] ofSeat = new long[seatsHere][exits + hatches];
         for (int e = 0; e < exits; e++) {
-            long[] lacking = lacking(rules.exitWidth(), Arrays.copyOfRange(rules.exits(), 4 * e, 4 * e + 4), places);
+            int[] exit = Arrays.copyOfRange(rules.exits(), 4 * e, 4 * e + 4);
+            long[] lacking = lacking(rules.exitWidth(), exit, places, Double.MAX_VALUE);
             for (int s = 0; s < seatsHere; s++) {
                 ofSeat[s][e] = lacking[s];
             }
@@ -120,13 +146,14 @@ final class Ways {
         long most = 0;
         for (long[] lacking : ofSeat) {
             Arrays.sort(lacking);
+            hard += lacking[0];
             long sum = 0;
             for (int i = 0; i < rules.exitCount(); i++) {
                 sum += i < lacking.length ? lacking[i] : rules.exitWidth();
             }
             most = Math.max(most, sum);
         }
-        return most;
+        hard += most;
     }
 
     private int[] starts() {

@@ -6,9 +6,4 @@ package org.shelterwright.solver.fit.model;
  * @param row number of the row
  * @param onStation whether the moments are those on station
  */
-public record Plane(int row, boolean onStation, double constant, double x, double y, double z, double xy) {
-    /** The margin (thousandths) that the tangent tells for these moments. */
-    public double at(double mx, double my, double mz, double mxy) {
-        return constant + x * mx + y * my + z * mz + xy * mxy;
-    }
-}
+public record Plane(int row, boolean onStation, double constant, double x, double y, double z, double xy) {}
