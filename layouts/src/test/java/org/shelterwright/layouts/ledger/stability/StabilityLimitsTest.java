@@ -8,7 +8,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shelterwright.catalog.carrier.Carrier.Kind;
+import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.Tank;
+import org.shelterwright.catalog.source.MassBasis;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Size;
 import org.shelterwright.layouts.ledger.Limit;
@@ -161,6 +163,75 @@ class StabilityLimitsTest {
                         .orElseThrow()
                         .capacity())
                 .isCloseTo(1.5, within(1e-12));
+    }
+
+    @Test
+    void whatTipsTooEarlySaysHowToMendIt() {
+        // given a track of 2000 mm and a centre 1250 mm above ground, with ± 50 kg of 5000 kg 2 m above ground
+        MassData box = new MassData(1000.0, Point.ofMm(500, 500, 500), MassBasis.WEIGHED, null, 50.0, null);
+        Rig rig = empty(2000, 1100)
+                .limit(Figure.STATIC_STABILITY_FACTOR, 0.9)
+                .limit(Figure.TILT_ANGLE, 45)
+                .limit(Figure.SIDE_SLOPE, 1)
+                .limit(Figure.GRADE, 2)
+                .put("box", Rig.item("box", Size.ofMm(1000, 1000, 1000), box), Rig.at(2000, 500, 300), null);
+        double highest = (5000 * 1.1 + 1050 * 2) / 6050;
+        double nominal = (5000 * 1.1 + 1000 * 2) / 6000;
+
+        Row factor = rig.row(new StaticFactor());
+        Row tilt = rig.row(new TiltAngle());
+
+        assertThat(factor.verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(factor.capacity()).isCloseTo(1 / highest, within(1e-9));
+        assertThat(factor.nominal()).isCloseTo(1 / nominal, within(1e-9));
+        assertThat(factor.finding())
+                .isEqualTo(
+                        "The centre of mass of Truck lies up to 1256 mm above ground, on a track of 2000 mm: factor 0.796,"
+                                + " needed 0.9.");
+        assertThat(factor.mend()).isEqualTo("Bring the centre of mass 145 mm lower.");
+        assertThat(tilt.capacity()).isCloseTo(Math.toDegrees(Math.atan(1 / highest)), within(1e-9));
+        assertThat(tilt.nominal()).isCloseTo(Math.toDegrees(Math.atan(1 / nominal)), within(1e-9));
+        assertThat(tilt.mend()).isEqualTo("Put heavy units lower and nearer to the middle plane.");
+        assertThat(rig.row(new SideSlope()).mend()).isEqualTo("Put heavy units lower and nearer to the middle plane.");
+        assertThat(rig.row(new SideSlope()).nominal()).isCloseTo(1 / nominal, within(1e-9));
+        assertThat(rig.row(new SideSlope()).finding())
+                .isEqualTo("Truck tips on a side slope of 79.6 %, and must stand on 100 %.");
+        assertThat(rig.row(new Grade()).mend()).isEqualTo("Move mass to the rear, or lower.");
+    }
+
+    @Test
+    void whatHoldsNeedsNoMending() {
+        Rig rig = empty(2000, 1000)
+                .limit(Figure.STATIC_STABILITY_FACTOR, 0.9)
+                .limit(Figure.TILT_ANGLE, 40)
+                .limit(Figure.SIDE_SLOPE, 0.9)
+                .limit(Figure.CENTRE_HEIGHT_TO_TRACK, 0.6)
+                .limit(Figure.GRADE, 1);
+
+        for (Limit limit : StabilityLimits.all()) {
+            assertThat(rig.row(limit).verdict()).as(limit.id()).isNotEqualTo(Verdict.BROKEN);
+            assertThat(rig.row(limit).mend()).as(limit.id()).isNull();
+            assertThat(rig.row(limit).state()).isEqualTo("on the road");
+        }
+    }
+
+    @Test
+    void aTrailerWhosePartCannotBeToldBlocksTheCarrier() {
+        Rig rig = new Rig()
+                .limit(Figure.TILT_ANGLE, 20)
+                .carrier(TestCarrier.truck().build())
+                .trailer(TestCarrier.centreAxleTrailer().build());
+
+        List<Row> rows = rig.rows(new TiltAngle());
+
+        assertThat(rows.stream()
+                        .filter(row -> row.title().equals("Tilt angle of Truck"))
+                        .findFirst()
+                        .orElseThrow()
+                        .finding())
+                .isEqualTo(
+                        "What stands on Truck cannot be told: the carrier Truck draws a trailer but has no coupling. Give"
+                                + " it in carrier truck.");
     }
 
     private static Rig empty(int track, int heightMm) {
