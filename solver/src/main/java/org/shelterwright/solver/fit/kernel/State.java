@@ -39,11 +39,13 @@ public final class State {
     private final long[] ownSoft;
     private final WishCosts wishes;
     private final Totals totals;
+    private final BerthLoads berths;
     private final Ways ways;
     private Weights weights = Weights.STRICT;
     private long hard;
     private long medium;
     private long soft;
+    private long overloaded;
     private long waysHard;
     private long waysMedium;
     private int unplaced;
@@ -56,6 +58,7 @@ public final class State {
     private long probedOwnHard;
     private long probedOwnMedium;
     private long probedOwnSoft;
+    private long probedOverload;
 
     public State(FitProblem problem) {
         this.problem = problem;
@@ -75,6 +78,7 @@ public final class State {
         this.ownSoft = new long[n];
         this.wishes = new WishCosts(problem, this);
         this.totals = new Totals(problem, this);
+        this.berths = new BerthLoads(problem, this);
         this.ways = new Ways(this);
     }
 
@@ -106,7 +110,7 @@ public final class State {
     /** Cost of the whole state at the present prices (mm). */
     public double cost() {
         return weights.cost(
-                hard + totals.hard() + waysHard,
+                hard + overloaded + totals.hard() + waysHard,
                 medium + totals.medium() + waysMedium,
                 soft + wishes.total() + totals.soft());
     }
@@ -114,7 +118,7 @@ public final class State {
     /** Amounts of the three levels (µm); a slot without a place counts as much as a metre of overlap. */
     public Amounts score() {
         return new Amounts(
-                hard + totals.hard() + waysHard + UNPLACED * unplaced,
+                hard + overloaded + totals.hard() + waysHard + UNPLACED * unplaced,
                 medium + totals.medium() + waysMedium,
                 soft + wishes.total() + totals.soft());
     }
@@ -184,8 +188,9 @@ public final class State {
                 ? weights.cost(pairs.rowHard(slot) + ownHard[slot], pairs.rowMedium(slot) + ownMedium[slot], 0)
                 : 0;
         totals.probe(slot, candidate, px, py, pz);
+        probedOverload = berths.changes(slot, candidate) ? berths.excess(slot, candidate) : overloaded;
         double change = weights.cost(
-                        probedOwnHard + totals.probedHard() - totals.hard(),
+                        probedOwnHard + probedOverload - overloaded + totals.probedHard() - totals.hard(),
                         probedOwnMedium + totals.probedMedium() - totals.medium(),
                         probedOwnSoft
                                 - ownSoft[slot]
@@ -210,6 +215,7 @@ public final class State {
         }
         hard += probedOwnHard - ownHard[slot] + pairs.probedHard() - pairs.rowHard(slot);
         medium += probedOwnMedium - ownMedium[slot] + pairs.probedMedium() - pairs.rowMedium(slot);
+        overloaded = probedOverload;
         soft += probedOwnSoft - ownSoft[slot];
         ownHard[slot] = probedOwnHard;
         ownMedium[slot] = probedOwnMedium;
@@ -225,6 +231,27 @@ public final class State {
         unplaced -= placed[slot] ? 0 : 1;
         placed[slot] = true;
         reaches.set(slot, after, probedX, probedY, probedZ);
+        if (guests[slot] > 0) {
+            lookAtGuests(slot);
+        }
+    }
+
+    /** What a unit carries may look another way than it does, now that it has moved. */
+    private void lookAtGuests(int host) {
+        for (int j = 0; j < n; j++) {
+            Option.Berth berth = placed[j] ? option[j].berth() : null;
+            if (berth != null && berth.slot() == host) {
+                long now = askew(option[j]);
+                soft += now - ownSoft[j];
+                ownSoft[j] = now;
+            }
+        }
+    }
+
+    private long askew(Option candidate) {
+        Option.Berth berth = candidate.berth();
+        boolean askew = berth != null && placed[berth.slot()] && option[berth.slot()].turn() != candidate.turn();
+        return askew ? ASKEW : 0;
     }
 
     /** Puts a slot at a spot. */
@@ -238,6 +265,7 @@ public final class State {
         if (!placed[slot]) {
             return;
         }
+        overloaded = berths.changes(slot, null) ? berths.excess(slot, null) : overloaded;
         hard -= ownHard[slot] + pairs.rowHard(slot);
         medium -= ownMedium[slot] + pairs.rowMedium(slot);
         soft -= ownSoft[slot];
@@ -341,9 +369,7 @@ public final class State {
                 mediumAmount += Math.max(0, pz + height - problem.access().reach());
             }
         }
-        Option.Berth berth = candidate.berth();
-        boolean askew = berth != null && placed[berth.slot()] && option[berth.slot()].turn() != candidate.turn();
-        probedOwnSoft = askew ? ASKEW : 0;
+        probedOwnSoft = askew(candidate);
         probedOwnHard = hardAmount;
         probedOwnMedium = mediumAmount;
     }
