@@ -7,6 +7,7 @@ import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.LedgerBuilder;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
+import org.shelterwright.layouts.ledger.fit.FitLimits;
 import org.shelterwright.layouts.rules.RuleSet;
 import org.shelterwright.layouts.rules.Rules;
 import org.shelterwright.layouts.scene.Scene;
@@ -24,6 +25,7 @@ public final class Checker {
     /** All limits that this program knows, with its built-in rule sets. */
     public static Checker standard() {
         List<Limit> limits = new ArrayList<>();
+        limits.addAll(FitLimits.all());
         return new Checker(new LimitBook(limits), List.of());
     }
 

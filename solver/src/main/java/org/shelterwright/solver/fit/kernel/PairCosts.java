@@ -1,0 +1,166 @@
+package org.shelterwright.solver.fit.kernel;
+
+import java.util.Arrays;
+import org.shelterwright.catalog.item.Purpose;
+import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.solver.fit.model.FitProblem;
+import org.shelterwright.solver.fit.model.Option;
+import org.shelterwright.solver.fit.model.PairTerms;
+import org.shelterwright.solver.fit.model.Slot;
+
+/** What each two slots do to each other, kept in a table, with the sums of its rows. */
+final class PairCosts {
+    private final State state;
+    private final Reaches reaches;
+    private final int n;
+    private final boolean[] onStation;
+    private final boolean[] onTheRoad;
+    private final int[] hard;
+    private final int[] medium;
+    private final long[] rowHard;
+    private final long[] rowMedium;
+    private final int[] newHard;
+    private final int[] newMedium;
+    private final Reaches candidate;
+    private long probedHard;
+    private long probedMedium;
+    private int foundHard;
+    private int foundMedium;
+
+    PairCosts(FitProblem problem, State state, Reaches reaches) {
+        this.state = state;
+        this.reaches = reaches;
+        this.n = problem.size();
+        this.hard = new int[n * n];
+        this.medium = new int[n * n];
+        this.rowHard = new long[n];
+        this.rowMedium = new long[n];
+        this.newHard = new int[n];
+        this.newMedium = new int[n];
+        this.onStation = new boolean[n];
+        this.onTheRoad = new boolean[n];
+        this.candidate = new Reaches(problem);
+        for (Slot slot : problem.slots()) {
+            onStation[slot.index()] = slot.onStation();
+            onTheRoad[slot.index()] = slot.onTheRoad();
+        }
+    }
+
+    long rowHard(int slot) {
+        return rowHard[slot];
+    }
+
+    long rowMedium(int slot) {
+        return rowMedium[slot];
+    }
+
+    long probedHard() {
+        return probedHard;
+    }
+
+    long probedMedium() {
+        return probedMedium;
+    }
+
+    /** Adds the pair costs of a candidate place to a change found so far; infinite once it is above the bound. */
+    double probe(int slot, Option option, int x, int y, int z, double change, double bound) {
+        Weights weights = state.weights();
+        candidate.set(0, option, x, y, z);
+        int x0 = candidate.x0[0];
+        int y0 = candidate.y0[0];
+        int z0 = candidate.z0[0];
+        int x1 = candidate.x1[0];
+        int y1 = candidate.y1[0];
+        int z1 = candidate.z1[0];
+        Arrays.fill(newHard, 0);
+        Arrays.fill(newMedium, 0);
+        long sumHard = 0;
+        long sumMedium = 0;
+        double cost = change;
+        for (int j = 0; j < n; j++) {
+            if (reaches.x0[j] <= x1
+                    && x0 <= reaches.x1[j]
+                    && reaches.y0[j] <= y1
+                    && y0 <= reaches.y1[j]
+                    && reaches.z0[j] <= z1
+                    && z0 <= reaches.z1[j]
+                    && j != slot
+                    && state.placed[j]) {
+                pair(slot, option, j, state.option[j], state.x[j] - x, state.y[j] - y, state.z[j] - z);
+                if ((foundHard | foundMedium) != 0) {
+                    newHard[j] = foundHard;
+                    newMedium[j] = foundMedium;
+                    sumHard += foundHard;
+                    sumMedium += foundMedium;
+                    cost += weights.cost(foundHard, foundMedium, 0);
+                    if (cost > bound) {
+                        return Double.POSITIVE_INFINITY;
+                    }
+                }
+            }
+        }
+        probedHard = sumHard;
+        probedMedium = sumMedium;
+        return cost;
+    }
+
+    /** The worse of both situations counts, term by term, as in the ledger. */
+    private void pair(int i, Option a, int j, Option b, int dx, int dy, int dz) {
+        foundHard = 0;
+        foundMedium = 0;
+        boolean station = onStation[i] && onStation[j];
+        boolean road = onTheRoad[i] && onTheRoad[j];
+        if (station) {
+            add(a, b, Situation.ON_STATION, dx, dy, dz);
+        }
+        if (road && !(station && a.steady() && b.steady())) {
+            int hardSoFar = foundHard;
+            int mediumSoFar = foundMedium;
+            foundHard = 0;
+            foundMedium = 0;
+            add(a, b, Situation.ON_THE_ROAD, dx, dy, dz);
+            foundHard = Math.max(foundHard, hardSoFar);
+            foundMedium = Math.max(foundMedium, mediumSoFar);
+        }
+        if (road) {
+            foundHard += SHARED_HOLE * PairTerms.sharedHoles(a, b, dx, dy, dz);
+        }
+    }
+
+    /** What a hole that two units need counts (µm). */
+    private static final int SHARED_HOLE = 20_000;
+
+    private void add(Option a, Option b, Situation situation, int dx, int dy, int dz) {
+        foundHard += PairTerms.overlap(a, b, situation, dx, dy, dz);
+        foundMedium += PairTerms.intrusion(a, b, situation, dx, dy, dz)
+                + PairTerms.shared(a, b, situation, Purpose.SEAT, Purpose.SEAT, dx, dy, dz)
+                + PairTerms.shared(a, b, situation, Purpose.EXIT, Purpose.SWING, dx, dy, dz);
+    }
+
+    /** Takes over the costs scored last. */
+    void commit(int slot) {
+        for (int j = 0; j < n; j++) {
+            int at = slot * n + j;
+            if (hard[at] != newHard[j]) {
+                rowHard[j] += newHard[j] - hard[at];
+                hard[at] = newHard[j];
+                hard[j * n + slot] = newHard[j];
+            }
+            if (medium[at] != newMedium[j]) {
+                rowMedium[j] += newMedium[j] - medium[at];
+                medium[at] = newMedium[j];
+                medium[j * n + slot] = newMedium[j];
+            }
+        }
+        rowHard[slot] = probedHard;
+        rowMedium[slot] = probedMedium;
+    }
+
+    void clear(int slot) {
+        Arrays.fill(newHard, 0);
+        Arrays.fill(newMedium, 0);
+        probedHard = 0;
+        probedMedium = 0;
+        commit(slot);
+    }
+}

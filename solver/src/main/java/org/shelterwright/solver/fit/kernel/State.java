@@ -1,0 +1,251 @@
+package org.shelterwright.solver.fit.kernel;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.space.QuarterTurn;
+import org.shelterwright.solver.fit.FitScore;
+import org.shelterwright.solver.fit.model.FitProblem;
+import org.shelterwright.solver.fit.model.Option;
+import org.shelterwright.solver.fit.model.Slot;
+import org.shelterwright.solver.fit.model.Spot;
+
+/**
+ * Where every slot is, with all costs kept up to date. A move is first scored ({@link #probe}) and then made
+ * ({@link #commit}); a scored move that is not made leaves no trace. Amounts are in µm, costs in mm. Not for several
+ * threads.
+ */
+public final class State {
+    private final FitProblem problem;
+    private final int n;
+    final Option[] option;
+    final int[] optionNumber;
+    final int[] x;
+    final int[] y;
+    final int[] z;
+    final boolean[] placed;
+    private final int[] guests;
+    private final Reaches reaches;
+    private final PairCosts pairs;
+    private final long[] ownHard;
+    private final long[] ownMedium;
+    private final WishCosts wishes;
+    private final Totals totals;
+    private Weights weights = Weights.STRICT;
+    private long hard;
+    private long medium;
+    private long extraMedium;
+
+    private int probed = -1;
+    private int probedOption;
+    private int probedX;
+    private int probedY;
+    private int probedZ;
+    private long probedOwnHard;
+    private long probedOwnMedium;
+
+    public State(FitProblem problem) {
+        this.problem = problem;
+        this.n = problem.size();
+        this.option = new Option[n];
+        this.optionNumber = new int[n];
+        this.x = new int[n];
+        this.y = new int[n];
+        this.z = new int[n];
+        this.placed = new boolean[n];
+        this.guests = new int[n];
+        this.reaches = new Reaches(problem);
+        this.pairs = new PairCosts(problem, this, reaches);
+        this.ownHard = new long[n];
+        this.ownMedium = new long[n];
+        this.wishes = new WishCosts(problem, this);
+        this.totals = new Totals(problem, this);
+    }
+
+    public FitProblem problem() {
+        return problem;
+    }
+
+    public Weights weights() {
+        return weights;
+    }
+
+    /** Sets what the levels cost from now on. */
+    public void price(Weights changed) {
+        weights = changed;
+    }
+
+    public boolean isPlaced(int slot) {
+        return placed[slot];
+    }
+
+    public int guestsOf(int slot) {
+        return guests[slot];
+    }
+
+    public QuarterTurn turn(int slot) {
+        return option[slot].turn();
+    }
+
+    /** Cost of the whole state at the present prices (mm). */
+    public double cost() {
+        return weights.cost(
+                hard + totals.hard(), medium + totals.medium() + extraMedium, wishes.total() + totals.soft());
+    }
+
+    /** Amounts of the three levels (µm). */
+    public FitScore score() {
+        return new FitScore(
+                hard + totals.hard(), medium + totals.medium() + extraMedium, wishes.total() + totals.soft());
+    }
+
+    /** Sets the part of the medium level that is found by walking, not by terms (µm). */
+    void extraMedium(long amount) {
+        extraMedium = amount;
+    }
+
+    long extraMedium() {
+        return extraMedium;
+    }
+
+    /**
+     * Scores putting a slot at a place, or moving it there.
+     *
+     * @param bound the move is of no interest if it costs more than this
+     * @return change of the cost (mm); infinite if above the bound
+     */
+    public double probe(int slot, int optionIndex, int px, int py, int pz, double bound) {
+        Option candidate = problem.slot(slot).options().get(optionIndex);
+        probed = slot;
+        probedOption = optionIndex;
+        probedX = px;
+        probedY = py;
+        probedZ = pz;
+        own(slot, candidate, px, py, pz);
+        double before = placed[slot]
+                ? weights.cost(pairs.rowHard(slot) + ownHard[slot], pairs.rowMedium(slot) + ownMedium[slot], 0)
+                : 0;
+        totals.probe(slot, candidate, px, py, pz);
+        double change = weights.cost(
+                        probedOwnHard + totals.probedHard() - totals.hard(),
+                        probedOwnMedium + totals.probedMedium() - totals.medium(),
+                        totals.probedSoft() - totals.soft() + wishes.probe(slot, candidate, px, py, pz))
+                - before;
+        return change > bound ? Double.POSITIVE_INFINITY : pairs.probe(slot, candidate, px, py, pz, change, bound);
+    }
+
+    /** Makes the move that was scored last; its bound must not have been exceeded. */
+    public void commit() {
+        int slot = probed;
+        Option after = problem.slot(slot).options().get(probedOption);
+        Option.Berth left = placed[slot] ? option[slot].berth() : null;
+        if (left != null) {
+            guests[left.slot()]--;
+        }
+        Option.Berth taken = after.berth();
+        if (taken != null) {
+            guests[taken.slot()]++;
+        }
+        hard += probedOwnHard - ownHard[slot] + pairs.probedHard() - pairs.rowHard(slot);
+        medium += probedOwnMedium - ownMedium[slot] + pairs.probedMedium() - pairs.rowMedium(slot);
+        ownHard[slot] = probedOwnHard;
+        ownMedium[slot] = probedOwnMedium;
+        pairs.commit(slot);
+        wishes.commit();
+        totals.commit();
+        option[slot] = after;
+        optionNumber[slot] = probedOption;
+        x[slot] = probedX;
+        y[slot] = probedY;
+        z[slot] = probedZ;
+        placed[slot] = true;
+        reaches.set(slot, after, probedX, probedY, probedZ);
+    }
+
+    /** Puts a slot at a spot. */
+    public void put(int slot, Spot spot) {
+        probe(slot, spot.option(), spot.x(), spot.y(), spot.z(), Double.POSITIVE_INFINITY);
+        commit();
+    }
+
+    /** Takes a slot out; it then costs nothing. */
+    public void remove(int slot) {
+        if (!placed[slot]) {
+            return;
+        }
+        hard -= ownHard[slot] + pairs.rowHard(slot);
+        medium -= ownMedium[slot] + pairs.rowMedium(slot);
+        ownHard[slot] = 0;
+        ownMedium[slot] = 0;
+        pairs.clear(slot);
+        placed[slot] = false;
+        wishes.remove(slot);
+        totals.remove(slot);
+        Option.Berth left = option[slot].berth();
+        if (left != null) {
+            guests[left.slot()]--;
+        }
+    }
+
+    /** The spot of a slot; {@code null} if it is not placed. */
+    public @Nullable Spot spot(int slot) {
+        return placed[slot] ? new Spot(optionNumber[slot], x[slot], y[slot], z[slot]) : null;
+    }
+
+    /** The spots of all slots. */
+    public @Nullable Spot[] spots() {
+        @Nullable Spot[] spots = new Spot[n];
+        for (int i = 0; i < n; i++) {
+            spots[i] = spot(i);
+        }
+        return spots;
+    }
+
+    /** Puts all slots at the given spots; those without one are taken out. */
+    public void restore(@Nullable Spot[] spots) {
+        for (int i = 0; i < n; i++) {
+            Spot spot = spots[i];
+            if (spot == null) {
+                remove(i);
+            } else if (!spot.equals(spot(i))) {
+                put(i, spot);
+            }
+        }
+    }
+
+    /** Slots that break something, by their own or in a pair (µm, hard and medium together). */
+    public long trouble(int slot) {
+        return placed[slot]
+                ? ownHard[slot] + ownMedium[slot] + pairs.rowHard(slot) + pairs.rowMedium(slot)
+                : Long.MAX_VALUE;
+    }
+
+    /** The slots that are in one another's way with this one; fills the array and gives their count. */
+    int neighbours(int slot, int[] found) {
+        return reaches.touching(slot, placed, found);
+    }
+
+    private void own(int slot, Option candidate, int px, int py, int pz) {
+        var terms = problem.bodyTerms();
+        Slot its = problem.slot(slot);
+        long hardAmount = 0;
+        long mediumAmount = 0;
+        for (Situation situation : SITUATIONS) {
+            if (its.in(situation)) {
+                hardAmount += terms.outside(candidate, situation, px, py, pz);
+                hardAmount += terms.intrusion(candidate, situation, px, py, pz);
+                mediumAmount += terms.zoneIntrusion(candidate, situation, px, py, pz);
+                mediumAmount += terms.doorSwing(candidate, situation, px, py, pz);
+            }
+        }
+        probedOwnHard = hardAmount;
+        probedOwnMedium = mediumAmount;
+    }
+
+    static final Situation[] SITUATIONS = Situation.values();
+
+    @Override
+    public String toString() {
+        return score() + " " + Arrays.toString(spots());
+    }
+}

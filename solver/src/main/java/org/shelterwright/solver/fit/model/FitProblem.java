@@ -1,0 +1,160 @@
+package org.shelterwright.solver.fit.model;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.space.Point;
+import org.shelterwright.catalog.space.Pose;
+import org.shelterwright.catalog.space.Size;
+import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.layout.Pin;
+import org.shelterwright.layouts.layout.Place;
+import org.shelterwright.layouts.layout.Placement;
+import org.shelterwright.layouts.scene.Scene;
+
+/**
+ * A brief compiled for the search: its slots with their options, the obstacles of the body, the wishes. Immutable; shared
+ * by all lanes.
+ */
+public final class FitProblem {
+    private final Scene scene;
+    private final List<Slot> slots;
+    private final Map<String, Integer> stationSlot;
+    private final Map<String, Integer> roadSlot;
+    private final List<WishTerm> wishes;
+    private final BodyTerms bodyTerms;
+
+    FitProblem(
+            Scene scene,
+            List<Slot> slots,
+            Map<String, Integer> stationSlot,
+            Map<String, Integer> roadSlot,
+            List<WishTerm> wishes) {
+        this.scene = scene;
+        this.slots = List.copyOf(slots);
+        this.stationSlot = Map.copyOf(stationSlot);
+        this.roadSlot = Map.copyOf(roadSlot);
+        this.wishes = List.copyOf(wishes);
+        this.bodyTerms = new BodyTerms(scene.body());
+    }
+
+    /**
+     * Compiles a layout: its brief is the question, its pinned placements are kept, the others are a first idea.
+     *
+     * @throws IllegalArgumentException if a wish names an unknown unit or lacks a figure
+     */
+    public static FitProblem of(Scene scene) {
+        return new ProblemCompiler(scene).compile();
+    }
+
+    public Scene scene() {
+        return scene;
+    }
+
+    public Size inside() {
+        return scene.body().inside();
+    }
+
+    public List<Slot> slots() {
+        return slots;
+    }
+
+    public Slot slot(int index) {
+        return slots.get(index);
+    }
+
+    public int size() {
+        return slots.size();
+    }
+
+    /** The slot of a unit in a situation. */
+    public int slotOf(String unit, Situation situation) {
+        Integer slot = (situation == Situation.ON_STATION ? stationSlot : roadSlot).get(unit);
+        if (slot == null) {
+            throw new IllegalArgumentException("There is no unit \"" + unit + "\".");
+        }
+        return slot;
+    }
+
+    public List<WishTerm> wishes() {
+        return wishes;
+    }
+
+    public BodyTerms bodyTerms() {
+        return bodyTerms;
+    }
+
+    /**
+     * Writes spots back into a layout.
+     *
+     * @param spots one for each slot; {@code null}: not placed
+     * @return the layout; a unit of which a spot is missing is left out
+     */
+    public Layout layout(@Nullable Spot[] spots) {
+        Map<String, Placement> placements = new LinkedHashMap<>();
+        for (var unit : scene.brief().units()) {
+            int station = slotOf(unit.id(), Situation.ON_STATION);
+            int road = slotOf(unit.id(), Situation.ON_THE_ROAD);
+            Spot standing = spots[station];
+            Spot stowed = spots[road];
+            if (standing != null && stowed != null) {
+                Placement before = scene.layout().placements().get(unit.id());
+                Pin pin = before == null ? Pin.NONE : before.pin();
+                Place place = place(station, standing);
+                placements.put(
+                        unit.id(),
+                        new Placement(unit.id(), place, road == station ? null : place(road, stowed), pin));
+            }
+        }
+        return scene.layout().withPlacements(placements);
+    }
+
+    private Place place(int slot, Spot spot) {
+        Option option = slots.get(slot).options().get(spot.option());
+        Option.Berth berth = option.berth();
+        String host = berth == null ? null : slots.get(berth.slot()).unit().id();
+        return new Place(option.surface(), host, new Pose(new Point(spot.x(), spot.y(), spot.z()), option.turn()));
+    }
+
+    /** The spots of the placements that the start layout has and that fit an option; {@code null} for the others. */
+    public @Nullable Spot[] start() {
+        @Nullable Spot[] spots = new Spot[slots.size()];
+        for (Slot slot : slots) {
+            Placement placement = scene.layout().placements().get(slot.unit().id());
+            if (placement != null) {
+                Place place = placement.in(slot.onStation() ? Situation.ON_STATION : Situation.ON_THE_ROAD);
+                spots[slot.index()] = spot(slot, place);
+            }
+        }
+        return spots;
+    }
+
+    private @Nullable Spot spot(Slot slot, Place place) {
+        Point at = place.pose().at();
+        for (int o = 0; o < slot.options().size(); o++) {
+            Option option = slot.options().get(o);
+            Option.Berth berth = option.berth();
+            String host = berth == null ? null : slots.get(berth.slot()).unit().id();
+            if (option.surface() == place.surface()
+                    && option.turn() == place.pose().yaw()
+                    && java.util.Objects.equals(host, place.host())) {
+                return new Spot(o, at.x(), at.y(), at.z());
+            }
+        }
+        return null;
+    }
+
+    /** Units without any way to mount them, by id, with the situation. */
+    public List<Slot> unmountable() {
+        List<Slot> found = new ArrayList<>();
+        for (Slot slot : slots) {
+            if (slot.options().isEmpty()) {
+                found.add(slot);
+            }
+        }
+        return found;
+    }
+}

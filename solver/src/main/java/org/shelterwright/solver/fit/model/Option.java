@@ -1,0 +1,99 @@
+package org.shelterwright.solver.fit.model;
+
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.item.Surface;
+import org.shelterwright.catalog.space.Point;
+import org.shelterwright.catalog.space.QuarterTurn;
+import org.shelterwright.catalog.space.Size;
+import org.shelterwright.solver.fit.places.AnchorSet;
+
+/**
+ * One way to mount the unit of a slot: a surface, a turn, and the anchors that these leave. On or under a unit, the
+ * anchors are relative to the low corner of the host, one set for each turn of the host.
+ */
+public final class Option {
+    private final Surface surface;
+    private final QuarterTurn turn;
+    private final Size size;
+    private final Shape station;
+    private final Shape road;
+    private final boolean steady;
+    private final AnchorSet[] anchors;
+    private final @Nullable Berth berth;
+    private final int[] holes;
+    private final Point centre;
+
+    /**
+     * A place that a host offers.
+     *
+     * @param slot slot of the host
+     * @param number number of the support or stowage among those of the host
+     * @param ratingKg what it bears; {@code null} if not known
+     */
+    public record Berth(int slot, int number, @Nullable Double ratingKg) {}
+
+    Option(
+            Surface surface,
+            QuarterTurn turn,
+            Size size,
+            Shape station,
+            Shape road,
+            AnchorSet[] anchors,
+            @Nullable Berth berth,
+            int[] holes,
+            Point centre) {
+        this.surface = surface;
+        this.turn = turn;
+        this.size = size;
+        this.station = station;
+        this.road = road;
+        this.steady = station.sameParts(road);
+        this.anchors = anchors;
+        this.berth = berth;
+        this.holes = holes;
+        this.centre = centre;
+    }
+
+    public Surface surface() {
+        return surface;
+    }
+
+    public QuarterTurn turn() {
+        return turn;
+    }
+
+    /** Turned size. */
+    public Size size() {
+        return size;
+    }
+
+    public Shape shape(Situation situation) {
+        return situation == Situation.ON_STATION ? station : road;
+    }
+
+    /** Whether it fills and keeps free the same on station and on the road. */
+    public boolean steady() {
+        return steady;
+    }
+
+    /** Where the low corner may be: in the frame of the body, or relative to the host standing at the given turn. */
+    public AnchorSet anchors(QuarterTurn hostTurn) {
+        return anchors[berth == null ? 0 : hostTurn.ordinal()];
+    }
+
+    /** The place at its host; {@code null} on floor, wall and roof. */
+    public @Nullable Berth berth() {
+        return berth;
+    }
+
+    /** Where its fixings meet surfaces, relative to the low corner (three ints each). */
+    int[] holes() {
+        return holes;
+    }
+
+    /** Centre of mass, relative to the low corner; the middle of the size if it is not known. */
+    public Point centre() {
+        return centre;
+    }
+}
