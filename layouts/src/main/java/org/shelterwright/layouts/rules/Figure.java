@@ -10,6 +10,7 @@ public enum Figure {
     STEP_HEIGHT("access.step-height", "mm", "Height of solids that are stepped over"),
     EXIT_WIDTH("access.exit-width", "mm", "Least width of a way out"),
     EXIT_COUNT("access.exit-count", "", "Least number of ways out when more than one person works inside"),
+    SEAT_HEADROOM("access.seat-headroom", "mm", "Least height above the floor that stays free at a work place"),
     REACH_HIGHEST("access.reach-highest", "mm", "Greatest height of a control above the floor"),
     PERSON_MASS("mass.person", "kg", "Mass of one person"),
     GROWTH_ESTIMATED("mass.growth-estimated", "share", "Growth of an estimated mass"),

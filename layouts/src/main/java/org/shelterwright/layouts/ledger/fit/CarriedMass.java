@@ -1,6 +1,5 @@
 package org.shelterwright.layouts.ledger.fit;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -13,10 +12,12 @@ import org.shelterwright.layouts.scene.Scene;
  * The mass that a unit puts on what carries it: its own, its tanks full, and all that rests on or under it.
  *
  * @param massKg the part that is known (kg)
+ * @param units the unit and all that rests on or under it
  * @param unknown names of the units whose mass is not stated
  */
-record CarriedMass(double massKg, List<String> unknown) {
+record CarriedMass(double massKg, List<PlacedUnit> units, List<String> unknown) {
     CarriedMass {
+        units = List.copyOf(units);
         unknown = List.copyOf(unknown);
     }
 
@@ -33,22 +34,19 @@ record CarriedMass(double massKg, List<String> unknown) {
                 }
             }
         }
-        double massKg = 0;
-        List<String> unknown = new ArrayList<>();
-        for (PlacedUnit one : scene.units()) {
-            if (carried.contains(one.id())) {
-                Double own = one.item().mass().massKg();
-                massKg += own == null ? 0 : own;
-                massKg += one.item().tanks().stream().mapToDouble(Tank::fullKg).sum();
-                if (own == null) {
-                    unknown.add(one.name());
-                }
-            }
-        }
-        return new CarriedMass(massKg, unknown);
+        List<PlacedUnit> units =
+                scene.units().stream().filter(one -> carried.contains(one.id())).toList();
+        List<String> unknown = units.stream()
+                .filter(one -> one.item().mass().massKg() == null)
+                .map(PlacedUnit::name)
+                .toList();
+        return new CarriedMass(units.stream().mapToDouble(CarriedMass::fullKg).sum(), units, unknown);
     }
 
-    boolean known() {
-        return unknown.isEmpty();
+    /** Mass of one unit with its tanks full (kg); what is not stated counts as zero. */
+    static double fullKg(PlacedUnit unit) {
+        Double own = unit.item().mass().massKg();
+        return (own == null ? 0 : own)
+                + unit.item().tanks().stream().mapToDouble(Tank::fullKg).sum();
     }
 }

@@ -20,6 +20,9 @@ public final class FitLimits {
                 new RestsOnSupport(),
                 new OnHardPoints(),
                 new OneBoltPerHole(),
-                new SupportRating());
+                new SupportRating(),
+                new FixingShear(),
+                new FixingPullOut(),
+                new PullOutPerMetre());
     }
 }

@@ -21,6 +21,12 @@ public final class Best {
         return true;
     }
 
+    /** Takes over what another has. */
+    public void take(Best other) {
+        score = other.score;
+        spots = other.spots;
+    }
+
     public @Nullable FitScore score() {
         return score;
     }

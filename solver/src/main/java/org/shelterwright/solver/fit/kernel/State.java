@@ -16,6 +16,9 @@ import org.shelterwright.solver.fit.model.Spot;
  * threads.
  */
 public final class State {
+    private static final Situation[] SITUATIONS = Situation.values();
+    private static final long UNPLACED = 1_000_000;
+
     private final FitProblem problem;
     private final int n;
     final Option[] option;
@@ -35,6 +38,7 @@ public final class State {
     private long hard;
     private long medium;
     private long extraMedium;
+    private int unplaced;
 
     private int probed = -1;
     private int probedOption;
@@ -47,6 +51,7 @@ public final class State {
     public State(FitProblem problem) {
         this.problem = problem;
         this.n = problem.size();
+        this.unplaced = n;
         this.option = new Option[n];
         this.optionNumber = new int[n];
         this.x = new int[n];
@@ -93,10 +98,10 @@ public final class State {
                 hard + totals.hard(), medium + totals.medium() + extraMedium, wishes.total() + totals.soft());
     }
 
-    /** Amounts of the three levels (µm). */
+    /** Amounts of the three levels (µm); a slot without a place counts as much as a metre of overlap. */
     public FitScore score() {
         return new FitScore(
-                hard + totals.hard(), medium + totals.medium() + extraMedium, wishes.total() + totals.soft());
+                hard + totals.hard() + UNPLACED * unplaced, medium + totals.medium() + extraMedium, wishes.total() + totals.soft());
     }
 
     /** Sets the part of the medium level that is found by walking, not by terms (µm). */
@@ -158,6 +163,7 @@ public final class State {
         x[slot] = probedX;
         y[slot] = probedY;
         z[slot] = probedZ;
+        unplaced -= placed[slot] ? 0 : 1;
         placed[slot] = true;
         reaches.set(slot, after, probedX, probedY, probedZ);
     }
@@ -179,6 +185,7 @@ public final class State {
         ownMedium[slot] = 0;
         pairs.clear(slot);
         placed[slot] = false;
+        unplaced++;
         wishes.remove(slot);
         totals.remove(slot);
         Option.Berth left = option[slot].berth();
@@ -241,8 +248,6 @@ public final class State {
         probedOwnHard = hardAmount;
         probedOwnMedium = mediumAmount;
     }
-
-    static final Situation[] SITUATIONS = Situation.values();
 
     @Override
     public String toString() {

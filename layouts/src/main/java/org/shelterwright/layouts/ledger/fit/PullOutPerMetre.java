@@ -1,0 +1,127 @@
+package org.shelterwright.layouts.ledger.fit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.shelterwright.catalog.body.HardPoint;
+import org.shelterwright.catalog.body.HoleGrid;
+import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.source.Source;
+import org.shelterwright.catalog.space.Axis;
+import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Lengths;
+import org.shelterwright.layouts.ledger.Limit;
+import org.shelterwright.layouts.ledger.NamedLimit;
+import org.shelterwright.layouts.ledger.Row;
+import org.shelterwright.layouts.ledger.RowDraft;
+import org.shelterwright.layouts.ledger.Rows;
+import org.shelterwright.layouts.ledger.Severity;
+import org.shelterwright.layouts.ledger.Subject;
+import org.shelterwright.layouts.ledger.fit.HungLoad.OnFixing;
+import org.shelterwright.layouts.ledger.mend.Wording;
+import org.shelterwright.layouts.scene.PlacedUnit;
+import org.shelterwright.layouts.scene.Scene;
+
+/**
+ * What hangs on any one metre of a rail or drillable zone: max over windows of 1 m along it (ends included) of the sum of
+ * the pulls of {@link HungLoad} &lt;= its pull-out strength per metre (N). One row for each hard point that bears a pull.
+ *
+ * <p>Source: the strength of the hard points of the body in the catalog.
+ */
+final class PullOutPerMetre extends NamedLimit implements Limit.OfTotals {
+    PullOutPerMetre() {
+        super(
+                "fit.hung-per-metre",
+                Subject.FIT,
+                "Wall and roof load per metre",
+                Severity.HARD,
+                Source.stated("Catalog", "strength of the hard points of the body"),
+                "No unit hangs on a wall or under the roof.");
+    }
+
+    private record Pull(PlacedUnit unit, int at, double pullN) {}
+
+    private record Window(double pullN, Set<String> units, Situation situation) {}
+
+    @Override
+    public void assess(Scene scene, Rows rows) {
+        Map<HardPoint, Window> worst = new LinkedHashMap<>();
+        Set<String> missing = new LinkedHashSet<>();
+        for (Situation situation : Situation.values()) {
+            Map<HardPoint, List<Pull>> pulls = new LinkedHashMap<>();
+            for (HungLoad load : HungLoad.all(scene, situation)) {
+                missing.addAll(load.missing());
+                for (OnFixing fixing : load.fixings()) {
+                    HardPoint hardPoint = fixing.hardPoint();
+                    if (hardPoint != null && fixing.pullN() > 0) {
+                        int at = fixing.fixing().at().along(along(hardPoint));
+                        pulls.computeIfAbsent(hardPoint, key -> new ArrayList<>())
+                                .add(new Pull(load.unit(), at, fixing.pullN()));
+                    }
+                }
+            }
+            pulls.forEach((hardPoint, all) ->
+                    worst.merge(hardPoint, heaviest(all, situation), (a, b) -> b.pullN() > a.pullN() ? b : a));
+        }
+        worst.forEach((hardPoint, window) -> rows.add(row(rows, hardPoint, window, missing)));
+    }
+
+    private Row row(Rows rows, HardPoint hardPoint, Window window, Set<String> missing) {
+        RowDraft draft = rows.draft(this, "Load per metre of " + hardPoint.name())
+                .units(List.copyOf(window.units()))
+                .place(hardPoint.outline())
+                .state(Wording.situation(window.situation()));
+        Double capacityN = hardPoint.strength().pullOutPerMetreN();
+        if (capacityN == null) {
+            return draft.mend("State the strength of " + hardPoint.name() + " in the body.")
+                    .notAssessed("The pull-out strength per metre of " + hardPoint.name() + " is not stated.");
+        }
+        if (!missing.isEmpty()) {
+            return draft.mend("State it in the catalog.")
+                    .notAssessed(Wording.list(List.copyOf(missing)) + (missing.size() == 1 ? " is" : " are")
+                            + " not stated.");
+        }
+        if (window.pullN() > capacityN) {
+            draft.mend("Spread what hangs there over a greater length or several rails.");
+        }
+        return draft.atMost(
+                window.pullN(),
+                capacityN,
+                "N",
+                Wording.list(List.copyOf(window.units())) + " pull on the most laden metre, at rest.");
+    }
+
+    private static Window heaviest(List<Pull> pulls, Situation situation) {
+        Window heaviest = new Window(-1, Set.of(), situation);
+        for (Pull first : pulls) {
+            double sumN = 0;
+            Set<String> units = new LinkedHashSet<>();
+            for (Pull pull : pulls) {
+                if (pull.at() >= first.at() && pull.at() - first.at() <= Lengths.M) {
+                    sumN += pull.pullN();
+                    units.add(pull.unit().id());
+                }
+            }
+            if (sumN > heaviest.pullN()) {
+                heaviest = new Window(sumN, units, situation);
+            }
+        }
+        return heaviest;
+    }
+
+    /** The axis along a hard point: that of its holes, or the longest of a zone. */
+    private static Axis along(HardPoint hardPoint) {
+        if (hardPoint instanceof HoleGrid grid) {
+            return grid.along();
+        }
+        Box area = hardPoint.outline();
+        Axis longest = Axis.X;
+        for (Axis axis : Axis.values()) {
+            longest = area.extent(axis) > area.extent(longest) ? axis : longest;
+        }
+        return longest;
+    }
+}
