@@ -7,7 +7,9 @@ import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.LedgerBuilder;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
+import org.shelterwright.layouts.ledger.access.AccessLimits;
 import org.shelterwright.layouts.ledger.fit.FitLimits;
+import org.shelterwright.layouts.ledger.mass.MassLimits;
 import org.shelterwright.layouts.rules.RuleSet;
 import org.shelterwright.layouts.rules.Rules;
 import org.shelterwright.layouts.scene.Scene;
@@ -26,6 +28,8 @@ public final class Checker {
     public static Checker standard() {
         List<Limit> limits = new ArrayList<>();
         limits.addAll(FitLimits.all());
+        limits.addAll(AccessLimits.all());
+        limits.addAll(MassLimits.all());
         return new Checker(new LimitBook(limits), List.of());
     }
 

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.layouts.brief.Brief;
@@ -20,6 +22,7 @@ public final class Scene {
     private final List<PlacedUnit> units;
     private final Map<String, PlacedUnit> byId;
     private final List<UnitSpec> toPlace;
+    private final Map<Class<?>, Object> derived = new ConcurrentHashMap<>(4);
 
     private Scene(Layout layout, Rules rules, List<PlacedUnit> units, List<UnitSpec> toPlace) {
         this.layout = layout;
@@ -96,5 +99,20 @@ public final class Scene {
 
     public Optional<PlacedUnit> unit(String id) {
         return Optional.ofNullable(byId.get(id));
+    }
+
+    /**
+     * Something that several limits need of this scene, made once and then kept with it.
+     *
+     * @param type what it is; one value of each type is kept
+     * @param maker makes it; may be called twice if two threads ask at once, so it must always make the same
+     */
+    public <T> T derived(Class<T> type, Function<Scene, T> maker) {
+        Object kept = derived.get(type);
+        if (kept == null) {
+            kept = maker.apply(this);
+            derived.put(type, kept);
+        }
+        return type.cast(kept);
     }
 }

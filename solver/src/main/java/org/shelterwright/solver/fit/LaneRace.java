@@ -55,6 +55,9 @@ final class LaneRace {
     }
 
     private List<Best> runLane(int number) {
+        if (number > 0 && stop.stopped()) {
+            return List.of();
+        }
         Long moves = budget.moves();
         long share = moves == null ? Long.MAX_VALUE / LANES : Math.max(1, moves / LANES);
         var time = budget.time();
@@ -76,10 +79,12 @@ final class LaneRace {
     /** The planning engine needs a call to end its local search; the annealing asks for itself. */
     private void watch(Lane lane, long end) {
         try {
-            while (!stop.stopped() && System.nanoTime() <= end) {
+            while (true) {
                 TimeUnit.MILLISECONDS.sleep(LOOK_MS);
+                if (stop.stopped() || System.nanoTime() > end) {
+                    lane.end();
+                }
             }
-            lane.end();
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
         }
@@ -90,8 +95,8 @@ final class LaneRace {
         List<Best> rest = new ArrayList<>();
         for (Future<List<Best>> future : futures) {
             List<Best> found = await(future);
-            first.add(found.get(0));
-            rest.addAll(found.subList(1, found.size()));
+            found.stream().limit(1).forEach(first::add);
+            found.stream().skip(1).forEach(rest::add);
         }
         first.addAll(rest);
         return first;

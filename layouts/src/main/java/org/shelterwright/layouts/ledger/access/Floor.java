@@ -8,6 +8,7 @@ import org.shelterwright.catalog.body.Intrusion;
 import org.shelterwright.catalog.body.Opening;
 import org.shelterwright.catalog.item.ItemKind;
 import org.shelterwright.catalog.item.MovablePart;
+import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
@@ -87,6 +88,11 @@ record Floor(Scene scene, int headroom, int step) {
             }
         }
         return targets;
+    }
+
+    /** The seat zones among the targets: where people work. */
+    List<PlacedZone> seats() {
+        return targets().stream().filter(zone -> zone.purpose() == Purpose.SEAT).toList();
     }
 
     /** The doors by which people come in. */

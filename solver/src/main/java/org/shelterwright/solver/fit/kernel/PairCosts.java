@@ -1,15 +1,18 @@
 package org.shelterwright.solver.fit.kernel;
 
 import java.util.Arrays;
-import org.shelterwright.catalog.item.Purpose;
-import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.Option;
 import org.shelterwright.solver.fit.model.PairTerms;
+import org.shelterwright.solver.fit.model.Shape;
 import org.shelterwright.solver.fit.model.Slot;
 
 /** What each two slots do to each other, kept in a table, with the sums of its rows. */
 final class PairCosts {
+    /** What a hole that two units need counts (µm). */
+    private static final int SHARED_HOLE = 20_000;
+
     private final State state;
     private final Reaches reaches;
     private final int n;
@@ -104,37 +107,53 @@ final class PairCosts {
         return cost;
     }
 
-    /** The worse of both situations counts, term by term, as in the ledger. */
+    /** The worse of both situations counts, limit by limit, as in the ledger. */
     private void pair(int i, Option a, int j, Option b, int dx, int dy, int dz) {
         foundHard = 0;
         foundMedium = 0;
         boolean station = onStation[i] && onStation[j];
         boolean road = onTheRoad[i] && onTheRoad[j];
+        boolean aOnB = a.berth() != null && standsOn(a, j);
+        boolean bOnA = b.berth() != null && standsOn(b, i);
+        int overlap = 0;
+        int ofA = 0;
+        int ofB = 0;
         if (station) {
-            add(a, b, Situation.ON_STATION, dx, dy, dz);
+            Shape sa = a.station();
+            Shape sb = b.station();
+            overlap = PairTerms.overlap(sa, sb, dx, dy, dz);
+            ofA = PairTerms.zonesFree(sa, sb, b.seat(), bOnA, dx, dy, dz);
+            ofB = PairTerms.zonesFree(sb, sa, a.seat(), aOnB, -dx, -dy, -dz);
+            foundMedium = PairTerms.seatsApart(a, b, dx, dy, dz) + PairTerms.exitsCrossed(a, b, dx, dy, dz);
         }
         if (road && !(station && a.steady() && b.steady())) {
-            int hardSoFar = foundHard;
-            int mediumSoFar = foundMedium;
-            foundHard = 0;
-            foundMedium = 0;
-            add(a, b, Situation.ON_THE_ROAD, dx, dy, dz);
-            foundHard = Math.max(foundHard, hardSoFar);
-            foundMedium = Math.max(foundMedium, mediumSoFar);
+            Shape sa = a.road();
+            Shape sb = b.road();
+            overlap = Math.max(overlap, PairTerms.overlap(sa, sb, dx, dy, dz));
+            ofA = Math.max(ofA, PairTerms.zonesFree(sa, sb, b.seat(), bOnA, dx, dy, dz));
+            ofB = Math.max(ofB, PairTerms.zonesFree(sb, sa, a.seat(), aOnB, -dx, -dy, -dz));
         }
-        if (road) {
-            foundHard += SHARED_HOLE * PairTerms.sharedHoles(a, b, dx, dy, dz);
-        }
+        foundHard = overlap + (road ? SHARED_HOLE * PairTerms.sharedHoles(a, b, dx, dy, dz) : 0);
+        foundMedium += ofA + ofB;
     }
 
-    /** What a hole that two units need counts (µm). */
-    private static final int SHARED_HOLE = 20_000;
-
-    private void add(Option a, Option b, Situation situation, int dx, int dy, int dz) {
-        foundHard += PairTerms.overlap(a, b, situation, dx, dy, dz);
-        foundMedium += PairTerms.intrusion(a, b, situation, dx, dy, dz)
-                + PairTerms.shared(a, b, situation, Purpose.SEAT, Purpose.SEAT, dx, dy, dz)
-                + PairTerms.shared(a, b, situation, Purpose.EXIT, Purpose.SWING, dx, dy, dz);
+    /** Whether an option puts its unit on top of an owner, directly or on something that stands there. */
+    private boolean standsOn(Option option, int owner) {
+        Option at = option;
+        for (int links = 0; links < n; links++) {
+            Option.Berth berth = at.berth();
+            if (berth == null) {
+                return false;
+            }
+            if (berth.slot() == owner) {
+                return at.surface() == Surface.ON_UNIT;
+            }
+            if (!state.placed[berth.slot()]) {
+                return false;
+            }
+            at = state.option[berth.slot()];
+        }
+        return false;
     }
 
     /** Takes over the costs scored last. */

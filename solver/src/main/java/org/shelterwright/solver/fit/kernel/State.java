@@ -2,11 +2,12 @@ package org.shelterwright.solver.fit.kernel;
 
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
-import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.QuarterTurn;
 import org.shelterwright.solver.fit.FitScore;
+import org.shelterwright.solver.fit.model.BodyTerms;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.Option;
+import org.shelterwright.solver.fit.model.Shape;
 import org.shelterwright.solver.fit.model.Slot;
 import org.shelterwright.solver.fit.model.Spot;
 
@@ -16,7 +17,6 @@ import org.shelterwright.solver.fit.model.Spot;
  * threads.
  */
 public final class State {
-    private static final Situation[] SITUATIONS = Situation.values();
     private static final long UNPLACED = 1_000_000;
 
     private final FitProblem problem;
@@ -208,16 +208,29 @@ public final class State {
         return spots;
     }
 
-    /** Puts all slots at the given spots; those without one are taken out. */
+    /** Puts all slots at the given spots, hosts before guests; those without a spot are taken out. */
     public void restore(@Nullable Spot[] spots) {
+        boolean[] done = new boolean[n];
         for (int i = 0; i < n; i++) {
-            Spot spot = spots[i];
-            if (spot == null) {
-                remove(i);
-            } else if (!spot.equals(spot(i))) {
-                put(i, spot);
-            }
+            restore(i, spots, done);
         }
+    }
+
+    private void restore(int slot, @Nullable Spot[] spots, boolean[] done) {
+        if (done[slot]) {
+            return;
+        }
+        done[slot] = true;
+        Spot spot = spots[slot];
+        if (spot == null) {
+            remove(slot);
+            return;
+        }
+        Option.Berth berth = problem.slot(slot).options().get(spot.option()).berth();
+        if (berth != null) {
+            restore(berth.slot(), spots, done);
+        }
+        put(slot, spot);
     }
 
     /** Slots that break something, by their own or in a pair (µm, hard and medium together). */
@@ -232,18 +245,29 @@ public final class State {
         return reaches.touching(slot, placed, found);
     }
 
+    /** What the unit alone breaks; the worse of both situations counts, limit by limit. */
     private void own(int slot, Option candidate, int px, int py, int pz) {
-        var terms = problem.bodyTerms();
+        BodyTerms terms = problem.bodyTerms();
         Slot its = problem.slot(slot);
-        long hardAmount = 0;
-        long mediumAmount = 0;
-        for (Situation situation : SITUATIONS) {
-            if (its.in(situation)) {
-                hardAmount += terms.outside(candidate, situation, px, py, pz);
-                hardAmount += terms.intrusion(candidate, situation, px, py, pz);
-                mediumAmount += terms.zoneIntrusion(candidate, situation, px, py, pz);
-                mediumAmount += terms.doorSwing(candidate, situation, px, py, pz);
-            }
+        Shape first = its.onStation() ? candidate.station() : candidate.road();
+        Shape second = its.onTheRoad() ? candidate.road() : candidate.station();
+        boolean one = first == second || candidate.steady();
+        long hardAmount = terms.outside(first, px, py, pz);
+        if (!one) {
+            hardAmount = Math.max(hardAmount, terms.outside(second, px, py, pz));
+        }
+        for (int i = 0; i < terms.intrusions(); i++) {
+            int depth = terms.intrusion(i, first, px, py, pz);
+            hardAmount += one ? depth : Math.max(depth, terms.intrusion(i, second, px, py, pz));
+        }
+        for (int i = 0; i < terms.swings(); i++) {
+            int depth = terms.doorBlocked(i, first, px, py, pz);
+            hardAmount += one ? depth : Math.max(depth, terms.doorBlocked(i, second, px, py, pz));
+            hardAmount += its.onStation() ? terms.exitCrossed(i, candidate.station(), px, py, pz) : 0;
+        }
+        long mediumAmount = terms.zonesInside(first, px, py, pz);
+        if (!one) {
+            mediumAmount = Math.max(mediumAmount, terms.zonesInside(second, px, py, pz));
         }
         probedOwnHard = hardAmount;
         probedOwnMedium = mediumAmount;

@@ -34,13 +34,17 @@ final class Trial {
         return state.cost() - costBefore;
     }
 
+    /** Puts everything back, hosts before what they carry. */
     void undo() {
-        for (int i = slots.size() - 1; i >= 0; i--) {
-            Spot spot = before.get(i);
-            if (spot == null) {
-                state.remove(slots.get(i));
-            } else {
-                state.put(slots.get(i), spot);
+        for (int i = 0; i < slots.size(); i++) {
+            int slot = slots.get(i);
+            if (slots.indexOf(slot) == i) {
+                Spot spot = before.get(i);
+                if (spot == null) {
+                    state.remove(slot);
+                } else {
+                    state.put(slot, spot);
+                }
             }
         }
         slots.clear();

@@ -23,6 +23,7 @@ public final class Option {
     private final @Nullable Berth berth;
     private final int[] holes;
     private final Point centre;
+    private final boolean seat;
 
     /**
      * A place that a host offers.
@@ -42,7 +43,8 @@ public final class Option {
             AnchorSet[] anchors,
             @Nullable Berth berth,
             int[] holes,
-            Point centre) {
+            Point centre,
+            boolean seat) {
         this.surface = surface;
         this.turn = turn;
         this.size = size;
@@ -53,6 +55,7 @@ public final class Option {
         this.berth = berth;
         this.holes = holes;
         this.centre = centre;
+        this.seat = seat;
     }
 
     public Surface surface() {
@@ -70,6 +73,19 @@ public final class Option {
 
     public Shape shape(Situation situation) {
         return situation == Situation.ON_STATION ? station : road;
+    }
+
+    public Shape station() {
+        return station;
+    }
+
+    public Shape road() {
+        return road;
+    }
+
+    /** Whether it is a seat. */
+    public boolean seat() {
+        return seat;
     }
 
     /** Whether it fills and keeps free the same on station and on the road. */

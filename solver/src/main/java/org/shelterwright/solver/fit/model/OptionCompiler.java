@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.item.ItemKind;
 import org.shelterwright.catalog.item.Mounting;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.item.Surface;
@@ -166,6 +167,7 @@ final class OptionCompiler {
                 anchors,
                 berth,
                 holes,
-                turn.apply(local, item.size()));
+                turn.apply(local, item.size()),
+                item.kind() == ItemKind.SEAT);
     }
 }

@@ -1,18 +1,17 @@
 package org.shelterwright.solver.fit.model;
 
 import org.shelterwright.catalog.item.Purpose;
-import org.shelterwright.catalog.item.Situation;
 
 /**
- * The compiled pair limits: what two units do to each other, as a depth (µm) for each situation that both share. A test
- * holds each equal to its limit class.
+ * The compiled pair limits: what two units do to each other, as a depth (µm) in one situation. A test holds each equal to
+ * its limit class. The shift is always that of the second against the first (µm).
  */
 public final class PairTerms {
     private PairTerms() {}
 
-    /** Depth to which solids of one stand in solids of the other. The shift is that of b against a (µm). */
-    public static int overlap(Option a, Option b, Situation situation, int dx, int dy, int dz) {
-        return Depths.greatest(a.shape(situation).solids(), b.shape(situation).solids(), dx, dy, dz);
+    /** Depth to which solids of one stand in solids of the other. */
+    public static int overlap(Shape a, Shape b, int dx, int dy, int dz) {
+        return Depths.greatest(a.solids(), b.solids(), dx, dy, dz);
     }
 
     /** How many holes of the body both need; only for units that touch or overlap. */
@@ -30,39 +29,58 @@ public final class PairTerms {
         return shared;
     }
 
-    /** Depth to which solids of one stand in clear zones of the other, both ways. */
-    public static int intrusion(Option a, Option b, Situation situation, int dx, int dy, int dz) {
-        Shape sa = a.shape(situation);
-        Shape sb = b.shape(situation);
-        return zones(sa, sb, dx, dy, dz) + zones(sb, sa, -dx, -dy, -dz);
-    }
-
-    private static int zones(Shape keeper, Shape other, int dx, int dy, int dz) {
-        int sum = 0;
-        int[] zones = keeper.zones();
-        int[] solids = other.solids();
+    /**
+     * Depth to which solids of an intruder stand in clear zones of an owner.
+     *
+     * @param seat whether the intruder is a seat, which may stand in seat zones
+     * @param onTop whether the intruder stands on the owner, and so may stand in its service zones
+     */
+    public static int zonesFree(Shape owner, Shape intruder, boolean seat, boolean onTop, int dx, int dy, int dz) {
+        int worst = 0;
+        int[] zones = owner.zones();
+        int[] solids = intruder.solids();
         for (int i = 0; i < zones.length; i += 6) {
-            int worst = 0;
+            Purpose purpose = owner.purposes()[i / 6];
+            if (purpose == Purpose.SEAT && seat || purpose == Purpose.SERVICE && onTop) {
+                continue;
+            }
             for (int j = 0; j < solids.length; j += 6) {
                 worst = Math.max(worst, Depths.depth(zones, i, solids, j, dx, dy, dz));
             }
-            sum += worst;
         }
-        return sum;
+        return worst;
     }
 
-    /** Depth to which zones of two purposes share space, either way. */
-    public static int shared(
-            Option a, Option b, Situation situation, Purpose one, Purpose other, int dx, int dy, int dz) {
-        Shape sa = a.shape(situation);
-        Shape sb = b.shape(situation);
+    /** Depth to which two seat zones share space; a seat drawn up to a work place is no second place. */
+    public static int seatsApart(Option a, Option b, int dx, int dy, int dz) {
+        if (a.seat() != b.seat()) {
+            return 0;
+        }
+        int worst = 0;
+        Shape one = a.station();
+        Shape other = b.station();
+        for (int i = 0; i < one.purposes().length; i++) {
+            for (int j = 0; j < other.purposes().length && one.purposes()[i] == Purpose.SEAT; j++) {
+                if (other.purposes()[j] == Purpose.SEAT) {
+                    worst = Math.max(worst, Depths.depth(one.zones(), 6 * i, other.zones(), 6 * j, dx, dy, dz));
+                }
+            }
+        }
+        return worst;
+    }
+
+    /** Sum of the depths to which movable parts of one move through exit zones of the other. */
+    public static int exitsCrossed(Option a, Option b, int dx, int dy, int dz) {
         int sum = 0;
-        for (int i = 0; i < sa.purposes().length; i++) {
-            for (int j = 0; j < sb.purposes().length; j++) {
-                Purpose pa = sa.purposes()[i];
-                Purpose pb = sb.purposes()[j];
-                if (pa == one && pb == other || pa == other && pb == one) {
-                    sum += Depths.depth(sa.zones(), 6 * i, sb.zones(), 6 * j, dx, dy, dz);
+        Shape one = a.station();
+        Shape other = b.station();
+        for (int i = 0; i < one.purposes().length; i++) {
+            Purpose wanted = one.purposes()[i] == Purpose.EXIT
+                    ? Purpose.SWING
+                    : one.purposes()[i] == Purpose.SWING ? Purpose.EXIT : null;
+            for (int j = 0; j < other.purposes().length && wanted != null; j++) {
+                if (other.purposes()[j] == wanted) {
+                    sum += Depths.depth(one.zones(), 6 * i, other.zones(), 6 * j, dx, dy, dz);
                 }
             }
         }

@@ -13,6 +13,7 @@ import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForage
 import org.optaplanner.core.config.phase.custom.CustomPhaseConfig;
 import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
 import org.optaplanner.core.config.solver.SolverConfig;
+import org.optaplanner.core.config.solver.monitoring.MonitoringConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
 import org.shelterwright.solver.fit.FitScore;
 import org.shelterwright.solver.fit.kernel.Best;
@@ -60,6 +61,7 @@ public final class Lane {
                 .withSolutionClass(FitPlan.class)
                 .withEntityClasses(Stand.class)
                 .withRandomSeed(seed)
+                .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
                 .withScoreDirectorFactory(
                         new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(PlanScore.class))
                 .withPhases(

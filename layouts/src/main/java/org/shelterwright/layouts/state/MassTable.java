@@ -1,0 +1,130 @@
+package org.shelterwright.layouts.state;
+
+import java.util.Arrays;
+import org.shelterwright.catalog.space.Lengths;
+import org.shelterwright.catalog.space.Point;
+
+/**
+ * The masses of one holder in one situation, as arrays: each with its range (kg), its centre (m) and the range of the
+ * centre on each axis (m). Masses that a load state sets come with the number of their fill; others have -1.
+ */
+final class MassTable {
+    private int count;
+    private double[] least = new double[64];
+    private double[] nominal = new double[64];
+    private double[] most = new double[64];
+    private double[] x = new double[64];
+    private double[] y = new double[64];
+    private double[] z = new double[64];
+    private double[] off = new double[64];
+    private int[] fill = new int[64];
+
+    /** Adds a mass that is there in every load state. */
+    void addFixed(double massKg, double uncertaintyKg, double x, double y, double z, double off) {
+        add(Math.max(0, massKg - uncertaintyKg), massKg, massKg + uncertaintyKg, x, y, z, off, -1);
+    }
+
+    void addFixed(double massKg, double uncertaintyKg, Point centre, int offUm) {
+        addFixed(
+                massKg,
+                uncertaintyKg,
+                Lengths.metres(centre.x()),
+                Lengths.metres(centre.y()),
+                Lengths.metres(centre.z()),
+                Lengths.metres(offUm));
+    }
+
+    /** Adds a mass that a load state sets between two values. */
+    void addFill(int number, double leastKg, double fullKg, Point centre) {
+        add(
+                leastKg,
+                fullKg,
+                fullKg,
+                Lengths.metres(centre.x()),
+                Lengths.metres(centre.y()),
+                Lengths.metres(centre.z()),
+                0,
+                number);
+    }
+
+    private void add(
+            double leastKg,
+            double nominalKg,
+            double mostKg,
+            double px,
+            double py,
+            double pz,
+            double range,
+            int number) {
+        if (count == least.length) {
+            grow();
+        }
+        least[count] = leastKg;
+        nominal[count] = nominalKg;
+        most[count] = mostKg;
+        x[count] = px;
+        y[count] = py;
+        z[count] = pz;
+        off[count] = range;
+        fill[count] = number;
+        count++;
+    }
+
+    private void grow() {
+        int size = 2 * count;
+        least = Arrays.copyOf(least, size);
+        nominal = Arrays.copyOf(nominal, size);
+        most = Arrays.copyOf(most, size);
+        x = Arrays.copyOf(x, size);
+        y = Arrays.copyOf(y, size);
+        z = Arrays.copyOf(z, size);
+        off = Arrays.copyOf(off, size);
+        fill = Arrays.copyOf(fill, size);
+    }
+
+    int count() {
+        return count;
+    }
+
+    int fill(int i) {
+        return fill[i];
+    }
+
+    double least(int i) {
+        return least[i];
+    }
+
+    double nominal(int i) {
+        return nominal[i];
+    }
+
+    double most(int i) {
+        return most[i];
+    }
+
+    double x(int i) {
+        return x[i];
+    }
+
+    double y(int i) {
+        return y[i];
+    }
+
+    double z(int i) {
+        return z[i];
+    }
+
+    double off(int i) {
+        return off[i];
+    }
+
+    /** Whether it holds the same masses at the same places. */
+    boolean sameAs(MassTable other) {
+        return count == other.count
+                && Arrays.equals(x, 0, count, other.x, 0, count)
+                && Arrays.equals(y, 0, count, other.y, 0, count)
+                && Arrays.equals(z, 0, count, other.z, 0, count)
+                && Arrays.equals(nominal, 0, count, other.nominal, 0, count)
+                && Arrays.equals(fill, 0, count, other.fill, 0, count);
+    }
+}
