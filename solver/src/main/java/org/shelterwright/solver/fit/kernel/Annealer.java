@@ -111,12 +111,10 @@ public final class Annealer {
     private boolean one(int slot, double threshold) {
         if (state.guestsOf(slot) > 0) {
             trial.begin();
-            boolean whole =
-                    trial.moveWithGuests(slot, proposals.option(), proposals.x(), proposals.y(), proposals.z());
+            boolean whole = trial.moveWithGuests(slot, proposals.option(), proposals.x(), proposals.y(), proposals.z());
             return settle(whole, threshold);
         }
-        double change = state.probe(
-                slot, proposals.option(), proposals.x(), proposals.y(), proposals.z(), threshold);
+        double change = state.probe(slot, proposals.option(), proposals.x(), proposals.y(), proposals.z(), threshold);
         if (change > threshold) {
             return false;
         }

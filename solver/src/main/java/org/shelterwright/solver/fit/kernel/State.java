@@ -101,7 +101,9 @@ public final class State {
     /** Amounts of the three levels (µm); a slot without a place counts as much as a metre of overlap. */
     public FitScore score() {
         return new FitScore(
-                hard + totals.hard() + UNPLACED * unplaced, medium + totals.medium() + extraMedium, wishes.total() + totals.soft());
+                hard + totals.hard() + UNPLACED * unplaced,
+                medium + totals.medium() + extraMedium,
+                wishes.total() + totals.soft());
     }
 
     /** Sets the part of the medium level that is found by walking, not by terms (µm). */

@@ -105,8 +105,7 @@ public final class FitProblem {
                 Pin pin = before == null ? Pin.NONE : before.pin();
                 Place place = place(station, standing);
                 placements.put(
-                        unit.id(),
-                        new Placement(unit.id(), place, road == station ? null : place(road, stowed), pin));
+                        unit.id(), new Placement(unit.id(), place, road == station ? null : place(road, stowed), pin));
             }
         }
         return scene.layout().withPlacements(placements);

@@ -64,9 +64,7 @@ final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
     private static void begin(State state, boolean fresh, Best best, Dice dice) {
         @Nullable Spot @Nullable [] spots = best.spots();
         if (fresh || spots == null) {
-            state.problem().slots().stream()
-                    .filter(slot -> slot.movable())
-                    .forEach(slot -> state.remove(slot.index()));
+            state.problem().slots().stream().filter(slot -> slot.movable()).forEach(slot -> state.remove(slot.index()));
             new Construction(state, dice).placeAll(1);
         } else {
             state.restore(spots);

@@ -39,12 +39,7 @@ public final class Lane {
      * @param improved hears of each new best score of this lane
      */
     public Lane(
-            FitProblem problem,
-            int number,
-            long seed,
-            long moves,
-            BooleanSupplier asked,
-            Consumer<FitScore> improved) {
+            FitProblem problem, int number, long seed, long moves, BooleanSupplier asked, Consumer<FitScore> improved) {
         long polish = Math.max(1, Math.min(200_000, moves / POLISH_SHARE));
         Meter meter = new Meter(Math.max(1, moves - polish), () -> ended || asked.getAsBoolean());
         this.desk = new LaneDesk(problem, number, Dice.of(seed, number), meter, improved);
@@ -68,13 +63,12 @@ public final class Lane {
                         new CustomPhaseConfig().withCustomPhaseCommands(new GreedyPhase()),
                         new CustomPhaseConfig().withCustomPhaseCommands(new AnnealPhase(roundMoves)),
                         new LocalSearchPhaseConfig()
-                                .withMoveSelectorConfig(new MoveIteratorFactoryConfig()
-                                        .withMoveIteratorFactoryClass(PlaceMoves.class))
+                                .withMoveSelectorConfig(
+                                        new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(PlaceMoves.class))
                                 .withAcceptorConfig(
                                         new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE_ACCEPTANCE))
                                 .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
-                                .withTerminationConfig(
-                                        new TerminationConfig().withScoreCalculationCountLimit(polish)));
+                                .withTerminationConfig(new TerminationConfig().withScoreCalculationCountLimit(polish)));
     }
 
     /**

@@ -9,8 +9,13 @@ import org.shelterwright.solver.fit.planted.PlantedFit;
 
 public class Probe {
     public static void main(String[] a) {
-        int units = Integer.parseInt(a[0]); double slack = Double.parseDouble(a[1]); int seeds = Integer.parseInt(a[2]);
-        double hot = Double.parseDouble(a[3]), cold = Double.parseDouble(a[4]), ch = Double.parseDouble(a[5]), dh = Double.parseDouble(a[6]);
+        int units = Integer.parseInt(a[0]);
+        double slack = Double.parseDouble(a[1]);
+        int seeds = Integer.parseInt(a[2]);
+        double hot = Double.parseDouble(a[3]),
+                cold = Double.parseDouble(a[4]),
+                ch = Double.parseDouble(a[5]),
+                dh = Double.parseDouble(a[6]);
         long round = Long.parseLong(a[7]);
         Checker checker = new Checker(new LimitBook(FitLimits.all()), List.of());
         for (int seed = 1; seed <= seeds; seed++) {
@@ -25,7 +30,14 @@ public class Probe {
             Construction c = new Construction(s, dice);
             long tried = c.placeAll(0.3);
             long t2 = System.nanoTime();
-            System.out.printf("seed %d compile %d ms greedy %d ms tried %d %s unmountable %d%n", seed, (t1 - t0) / 1000000, (t2 - t1) / 1000000, tried, s.score(), p.unmountable().size());
+            System.out.printf(
+                    "seed %d compile %d ms greedy %d ms tried %d %s unmountable %d%n",
+                    seed,
+                    (t1 - t0) / 1000000,
+                    (t2 - t1) / 1000000,
+                    tried,
+                    s.score(),
+                    p.unmountable().size());
             Meter m = new Meter(60_000_000, () -> System.nanoTime() - t2 > 20_000_000_000L);
             Best best = new Best();
             Annealer an = new Annealer(s, dice, m, x -> {});
@@ -33,7 +45,9 @@ public class Probe {
             while (!m.over()) {
                 an.round(new Schedule(round, hot, cold, new Weights(ch, ch), new Weights(dh, dh)), best);
                 r++;
-                System.out.printf("  round %d %s best %s moves %d in %d ms%n", r, s.score(), best.score(), m.used(), (System.nanoTime() - t2) / 1000000);
+                System.out.printf(
+                        "  round %d %s best %s moves %d in %d ms%n",
+                        r, s.score(), best.score(), m.used(), (System.nanoTime() - t2) / 1000000);
                 if (best.score().hard() + best.score().medium() == 0) break;
             }
             var lay = p.layout(best.spots());
