@@ -14,6 +14,7 @@ import org.shelterwright.layouts.brief.Wish;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.layout.Placement;
+import org.shelterwright.layouts.rules.Figure;
 
 /**
  * A brief with a known solution. Two banks along the side walls of a body are cut into pieces, along the wall and in
@@ -58,9 +59,15 @@ public record PlantedFit(Layout question, Layout solution) {
         return asking(PlantedWishes.of(solution), question.brief().limits());
     }
 
-    /** The same fit with other figures set by the brief. */
-    public PlantedFit withLimits(Map<String, Double> limits) {
-        return asking(question.brief().wishes(), limits);
+    /** The same fit with a walkway wanted from the door to every service zone, which the known solution has. */
+    public PlantedFit withWalkways() {
+        return asking(
+                question.brief().wishes(),
+                Map.of(
+                        Figure.WALKWAY_WIDTH.id(), 600.0,
+                        Figure.WALKWAY_HEADROOM.id(), 1900.0,
+                        Figure.EXIT_WIDTH.id(), 600.0,
+                        Figure.EXIT_COUNT.id(), 1.0));
     }
 
     /** Share of the area of the side walls that the known solution leaves free. */
