@@ -7,6 +7,16 @@ package org.shelterwright.catalog.json;
  * @param sentence what is wrong, with its value, the limit and what to do
  */
 public record Problem(String where, String sentence) {
+    private static final int LONGEST = 1_000;
+    private static final int TAIL = 300;
+
+    /** A sentence that quotes a very long text is cut in its middle. */
+    public Problem {
+        if (sentence.length() > LONGEST) {
+            sentence = sentence.substring(0, LONGEST - TAIL) + " … " + sentence.substring(sentence.length() - TAIL);
+        }
+    }
+
     public String text() {
         return where + ": " + sentence;
     }

@@ -34,6 +34,11 @@ public record Wish(
         /** The named units touch the given wall. */
         ALONG_WALL,
         /** The named units follow each other along the given wall, from rear to front or from right to left. */
-        ORDER_ALONG_WALL
+        ORDER_ALONG_WALL;
+
+        /** Least number of units that it makes sense for. */
+        public int leastUnits() {
+            return this == FACING || this == ALONG_WALL ? 1 : 2;
+        }
     }
 }

@@ -7,10 +7,13 @@ import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.LedgerBuilder;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
+import org.shelterwright.layouts.ledger.axles.AxleLimits;
 import org.shelterwright.layouts.ledger.access.AccessLimits;
 import org.shelterwright.layouts.ledger.fit.FitLimits;
 import org.shelterwright.layouts.ledger.mass.MassLimits;
+import org.shelterwright.layouts.ledger.stability.StabilityLimits;
 import org.shelterwright.layouts.rules.RuleSet;
+import org.shelterwright.layouts.rules.RuleSets;
 import org.shelterwright.layouts.rules.Rules;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -30,7 +33,9 @@ public final class Checker {
         limits.addAll(FitLimits.all());
         limits.addAll(AccessLimits.all());
         limits.addAll(MassLimits.all());
-        return new Checker(new LimitBook(limits), List.of());
+        limits.addAll(AxleLimits.all());
+        limits.addAll(StabilityLimits.all());
+        return new Checker(new LimitBook(limits), RuleSets.builtIn());
     }
 
     public LimitBook book() {

@@ -1,22 +1,43 @@
 package org.shelterwright.layouts.ledger;
 
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
 /** Every limit of a layout, answered: broken first, then close, not assessed and met; the tightest first in each. */
 public record Ledger(List<Row> rows) {
-    private static final Comparator<Row> ORDER = Comparator.comparing(Row::verdict)
-            .thenComparing(row -> row.use() == null ? 0 : row.use(), Comparator.reverseOrder())
-            .thenComparing(Row::limit)
-            .thenComparing(row -> String.join(" ", row.units()))
-            .thenComparing(Row::title)
-            .thenComparing(Row::state)
-            .thenComparing(Row::finding);
-
     public Ledger {
-        rows = rows.stream().sorted(ORDER).toList();
+        Row[] sorted = rows.toArray(new Row[0]);
+        Arrays.sort(sorted, Ledger::compare);
+        rows = List.of(sorted);
+    }
+
+    /** Live ledgers sort at every move: plain comparisons, the telling ones first. */
+    private static int compare(Row a, Row b) {
+        int order = a.verdict().compareTo(b.verdict());
+        order = order != 0 ? order : Double.compare(use(b), use(a));
+        order = order != 0 ? order : a.limit().compareTo(b.limit());
+        order = order != 0 ? order : compare(a.units(), b.units());
+        order = order != 0 ? order : a.title().compareTo(b.title());
+        order = order != 0 ? order : a.state().compareTo(b.state());
+        return order != 0 ? order : a.finding().compareTo(b.finding());
+    }
+
+    private static int compare(List<String> a, List<String> b) {
+        int shared = Math.min(a.size(), b.size());
+        for (int i = 0; i < shared; i++) {
+            int order = a.get(i).compareTo(b.get(i));
+            if (order != 0) {
+                return order;
+            }
+        }
+        return Integer.compare(a.size(), b.size());
+    }
+
+    private static double use(Row row) {
+        Double use = row.use();
+        return use == null ? 0 : use;
     }
 
     /** The worst verdict of all rows; met if there are none. */

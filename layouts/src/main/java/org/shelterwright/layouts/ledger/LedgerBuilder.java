@@ -1,31 +1,45 @@
 package org.shelterwright.layouts.ledger;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 
 /**
- * Keeps the ledger of a scene, and after a change runs again only what the change can touch. A fresh builder's first
- * ledger is the full ledger; {@link #full} makes one in one call.
+ * Keeps the ledger of a scene, and after a change runs again only what the change can touch: limits of a unit for the
+ * units that moved, limits of a pair for the pairs with one of them, limits of totals and of the whole always. What rests
+ * on a moved unit, in any number of steps, counts as moved. A fresh builder's first ledger is the full ledger; {@link
+ * #full} makes one in one call.
  *
- * <p>Not for several threads.
+ * <p>Cost of an update after one move: the number of units for each pair limit, and what the touched limits cost. Not for
+ * several threads.
  */
 public final class LedgerBuilder {
-    private final LimitBook book;
-    private final Map<Long, List<Row>> ofUnits = new HashMap<>();
-    private final Map<Long, List<Row>> ofPairs = new HashMap<>();
+    private final List<Limit> limits;
+    private final List<Kept> kept = new ArrayList<>();
     private @Nullable Scene last;
 
     public LedgerBuilder(LimitBook book) {
-        this.book = book;
+        limits = book.limits();
+        limits.forEach(limit -> kept.add(new Kept()));
+    }
+
+    /** Rows of one local limit: by unit, or by pair, that has any. The order of keys is that of a full run. */
+    private static final class Kept {
+        private final Map<Long, List<Row>> rows = new TreeMap<>();
+
+        void put(long key, List<Row> found) {
+            if (found.isEmpty()) {
+                rows.remove(key);
+            } else {
+                rows.put(key, found);
+            }
+        }
     }
 
     /** Answers every limit of a scene from scratch. */
@@ -39,125 +53,99 @@ public final class LedgerBuilder {
      * @param scene any scene; reuse needs one that {@link Scene#with} made from the last
      */
     public Ledger update(Scene scene) {
-        Set<Integer> changed = changed(scene);
+        BitSet changed = changed(scene);
+        List<PlacedUnit[]> meeting = meeting(scene, changed);
         double closeShare = scene.rules().valueOr(Figure.CLOSE_SHARE, 0.9);
         List<Row> rows = new ArrayList<>();
-        List<Limit> limits = book.limits();
-        for (int i = 0; i < limits.size(); i++) {
-            rows.addAll(rowsOf(i, limits.get(i), scene, changed, closeShare));
+        for (int i = 0; i < kept.size(); i++) {
+            addRows(limits.get(i), kept.get(i), scene, changed, meeting, closeShare, rows);
         }
         last = scene;
         return new Ledger(rows);
     }
 
-    private List<Row> rowsOf(int number, Limit limit, Scene scene, Set<Integer> changed, double closeShare) {
-        Rows found = new Rows(closeShare);
+    private static void addRows(
+            Limit limit,
+            Kept kept,
+            Scene scene,
+            BitSet changed,
+            List<PlacedUnit[]> meeting,
+            double closeShare,
+            List<Row> all) {
+        int before = all.size();
         if (limit instanceof Limit.OfUnit ofUnit) {
-            unitRows(number, ofUnit, scene, changed, closeShare, found);
-        } else if (limit instanceof Limit.OfPair ofPair) {
-            pairRows(number, ofPair, scene, changed, closeShare, found);
-        } else if (limit instanceof Limit.OfTotals ofTotals) {
-            ofTotals.assess(scene, found);
-        } else if (limit instanceof Limit.OfWhole ofWhole) {
-            ofWhole.assess(scene, found);
-        }
-        if (found.list().isEmpty()) {
-            found.add(found.draft(limit).held(limit.heldSentence()));
-        }
-        return found.list();
-    }
-
-    private void unitRows(
-            int number, Limit.OfUnit limit, Scene scene, Set<Integer> changed, double closeShare, Rows found) {
-        for (PlacedUnit unit : scene.units()) {
-            long key = key(number, unit.index(), 0);
-            if (changed.contains(unit.index()) || !ofUnits.containsKey(key)) {
+            for (int i = changed.nextSetBit(0); i >= 0; i = changed.nextSetBit(i + 1)) {
                 Rows rows = new Rows(closeShare);
-                limit.assess(scene, unit, rows);
-                ofUnits.put(key, rows.list());
+                ofUnit.assess(scene, scene.units().get(i), rows);
+                kept.put(i, rows.list());
             }
-            ofUnits.getOrDefault(key, List.of()).forEach(found::add);
+            kept.rows.values().forEach(all::addAll);
+        } else if (limit instanceof Limit.OfPair ofPair) {
+            kept.rows.keySet().removeIf(key -> changed.get(first(key)) || changed.get(second(key)));
+            for (PlacedUnit[] pair : meeting) {
+                Rows rows = new Rows(closeShare);
+                ofPair.assess(scene, pair[0], pair[1], rows);
+                kept.put(key(pair[0].index(), pair[1].index()), rows.list());
+            }
+            kept.rows.values().forEach(all::addAll);
+        } else {
+            Rows rows = new Rows(closeShare);
+            if (limit instanceof Limit.OfTotals ofTotals) {
+                ofTotals.assess(scene, rows);
+            } else if (limit instanceof Limit.OfWhole ofWhole) {
+                ofWhole.assess(scene, rows);
+            }
+            all.addAll(rows.list());
+        }
+        if (all.size() == before) {
+            all.add(new Rows(closeShare).draft(limit).held(limit.heldSentence()));
         }
     }
 
-    private void pairRows(
-            int number, Limit.OfPair limit, Scene scene, Set<Integer> changed, double closeShare, Rows found) {
+    /** The pairs with a changed unit whose reaches overlap or touch, the lower index first. */
+    private static List<PlacedUnit[]> meeting(Scene scene, BitSet changed) {
         List<PlacedUnit> units = scene.units();
-        for (int i = 0; i < units.size(); i++) {
-            for (int j = i + 1; j < units.size(); j++) {
-                long key = key(number, i, j);
-                if (last == null || changed.contains(i) || changed.contains(j)) {
-                    ofPairs.remove(key);
-                    if (meet(units.get(i), units.get(j))) {
-                        Rows rows = new Rows(closeShare);
-                        limit.assess(scene, units.get(i), units.get(j), rows);
-                        if (!rows.list().isEmpty()) {
-                            ofPairs.put(key, rows.list());
-                        }
-                    }
-                }
-                List<Row> rows = ofPairs.get(key);
-                if (rows != null) {
-                    rows.forEach(found::add);
+        List<PlacedUnit[]> pairs = new ArrayList<>();
+        for (int i = changed.nextSetBit(0); i >= 0; i = changed.nextSetBit(i + 1)) {
+            PlacedUnit unit = units.get(i);
+            for (int j = 0; j < units.size(); j++) {
+                boolean seen = j <= i && changed.get(j);
+                if (!seen && unit.meets(units.get(j))) {
+                    pairs.add(i < j ? new PlacedUnit[] {unit, units.get(j)} : new PlacedUnit[] {units.get(j), unit});
                 }
             }
         }
+        return pairs;
     }
 
-    private static boolean meet(PlacedUnit a, PlacedUnit b) {
-        for (Situation situation : Situation.values()) {
-            var ra = a.reach(situation);
-            var rb = b.reach(situation);
-            if (ra.x0() <= rb.x1()
-                    && rb.x0() <= ra.x1()
-                    && ra.y0() <= rb.y1()
-                    && rb.y0() <= ra.y1()
-                    && ra.z0() <= rb.z1()
-                    && rb.z0() <= ra.z1()) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private Set<Integer> changed(Scene scene) {
+    private BitSet changed(Scene scene) {
         Scene before = last;
-        Set<Integer> changed = new HashSet<>();
+        List<PlacedUnit> units = scene.units();
+        BitSet changed = new BitSet(units.size());
         if (before == null
-                || before.units().size() != scene.units().size()
+                || before.units().size() != units.size()
                 || before.rules() != scene.rules()
-                || before.body() != scene.body()) {
-            ofUnits.clear();
-            ofPairs.clear();
-            last = null;
-            scene.units().forEach(unit -> changed.add(unit.index()));
+                || before.layout().parts() != scene.layout().parts()) {
+            kept.forEach(limit -> limit.rows.clear());
+            changed.set(0, units.size());
             return changed;
         }
-        for (PlacedUnit unit : scene.units()) {
-            if (before.units().get(unit.index()) != unit) {
-                changed.add(unit.index());
-            }
+        for (int i = 0; i < units.size(); i++) {
+            changed.set(i, before.units().get(i) != units.get(i));
         }
-        addGuests(scene, changed);
+        scene.guestsOf(changed).stream().forEach(changed::set);
         return changed;
     }
 
-    /** A unit mounted on or under a moved one is judged again: its limits look at its host. */
-    private static void addGuests(Scene scene, Set<Integer> changed) {
-        for (PlacedUnit unit : scene.units()) {
-            for (Situation situation : Situation.values()) {
-                String host = unit.place(situation).host();
-                if (host != null
-                        && scene.unit(host)
-                                .map(found -> changed.contains(found.index()))
-                                .orElse(false)) {
-                    changed.add(unit.index());
-                }
-            }
-        }
+    private static long key(int first, int second) {
+        return ((long) first << 32) | second;
     }
 
-    private static long key(int limit, int i, int j) {
-        return ((long) limit << 40) | ((long) i << 20) | j;
+    private static int first(long key) {
+        return (int) (key >> 32);
+    }
+
+    private static int second(long key) {
+        return (int) key;
     }
 }

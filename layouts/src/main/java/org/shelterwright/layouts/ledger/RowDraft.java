@@ -54,7 +54,7 @@ public final class RowDraft {
         return this;
     }
 
-    public RowDraft mend(String sentence) {
+    public RowDraft mend(@Nullable String sentence) {
         mend = sentence;
         return this;
     }

@@ -1,15 +1,15 @@
 package org.shelterwright.layouts.scene;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import org.shelterwright.catalog.item.ClearZone;
+import org.shelterwright.catalog.item.Fixing;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.MovablePart;
 import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.layout.Place;
@@ -21,7 +21,8 @@ public final class PlacedUnit {
     private final UnitSpec spec;
     private final Item item;
     private final Placement placement;
-    private final Map<Situation, Shape> shapes = new EnumMap<>(Situation.class);
+    private final Shape station;
+    private final Shape road;
 
     private record Shape(Box outline, List<Box> solids, List<PlacedZone> zones, Box reach) {}
 
@@ -30,9 +31,8 @@ public final class PlacedUnit {
         this.spec = spec;
         this.item = item;
         this.placement = placement;
-        for (Situation situation : Situation.values()) {
-            shapes.put(situation, shape(situation));
-        }
+        station = shape(Situation.ON_STATION);
+        road = shape(Situation.ON_THE_ROAD);
     }
 
     /** Its number among the placed units of the scene, from zero. */
@@ -70,35 +70,45 @@ public final class PlacedUnit {
 
     /** The least cuboid that holds its size. */
     public Box outline(Situation situation) {
-        return shape0(situation).outline();
+        return in(situation).outline();
     }
 
     /** What it fills. */
     public List<Box> solids(Situation situation) {
-        return shape0(situation).solids();
+        return in(situation).solids();
     }
 
     /** What it keeps free, sweeps of movable parts included. */
     public List<PlacedZone> zones(Situation situation) {
-        return shape0(situation).zones();
+        return in(situation).zones();
     }
 
-    /** The least cuboid that holds its solids and zones: beyond it, it meets no other unit. */
+    /** The least cuboid that holds its size, zones and fixings: beyond it, it meets no other unit. */
     public Box reach(Situation situation) {
-        return shape0(situation).reach();
+        return in(situation).reach();
+    }
+
+    /** Whether the reaches of both overlap or touch in a situation: if in none, neither concerns the other. */
+    public boolean meets(PlacedUnit other) {
+        return touch(station.reach(), other.station.reach()) || touch(road.reach(), other.road.reach());
     }
 
     /** Whether it stands elsewhere, or is shaped otherwise, on the road than on station. */
     public boolean differsOnTheRoad() {
-        return !shape0(Situation.ON_STATION).equals(shape0(Situation.ON_THE_ROAD));
+        return !station.equals(road);
     }
 
-    private Shape shape0(Situation situation) {
-        Shape shape = shapes.get(situation);
-        if (shape == null) {
-            throw new IllegalStateException("Every situation has a shape.");
-        }
-        return shape;
+    private Shape in(Situation situation) {
+        return situation == Situation.ON_STATION ? station : road;
+    }
+
+    private static boolean touch(Box a, Box b) {
+        return a.x0() <= b.x1()
+                && b.x0() <= a.x1()
+                && a.y0() <= b.y1()
+                && b.y0() <= a.y1()
+                && a.z0() <= b.z1()
+                && b.z0() <= a.z1();
     }
 
     private Shape shape(Situation situation) {
@@ -121,6 +131,10 @@ public final class PlacedUnit {
         Box reach = outline;
         for (PlacedZone zone : zones) {
             reach = reach.hull(zone.box());
+        }
+        for (Fixing fixing : item.fixings()) {
+            Point at = pose.apply(fixing.at(), item.size());
+            reach = reach.hull(Box.between(at, at));
         }
         return new Shape(outline, solids, List.copyOf(zones), reach);
     }

@@ -1,17 +1,20 @@
 package org.shelterwright.layouts.scene;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.layout.Place;
 import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.rules.Rules;
 
@@ -95,6 +98,32 @@ public final class Scene {
     /** The units that have no place yet. */
     public List<UnitSpec> toPlace() {
         return toPlace;
+    }
+
+    /**
+     * The units that rest on or under any of the given ones in any situation, in any number of steps, with those given;
+     * all by index. Cost: the number of units times the longest chain.
+     */
+    public BitSet guestsOf(BitSet hosts) {
+        BitSet found = (BitSet) hosts.clone();
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (PlacedUnit unit : units) {
+                if (!found.get(unit.index())
+                        && (rests(unit.placement().station(), found)
+                                || rests(unit.placement().road(), found))) {
+                    found.set(unit.index());
+                    more = true;
+                }
+            }
+        }
+        return found;
+    }
+
+    private boolean rests(@Nullable Place place, BitSet hosts) {
+        PlacedUnit host = place == null || place.host() == null ? null : byId.get(place.host());
+        return host != null && hosts.get(host.index());
     }
 
     public Optional<PlacedUnit> unit(String id) {

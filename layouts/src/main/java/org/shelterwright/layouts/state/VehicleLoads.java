@@ -2,11 +2,13 @@ package org.shelterwright.layouts.state;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.carrier.Axle;
 import org.shelterwright.catalog.carrier.Carrier;
+import org.shelterwright.catalog.carrier.Carrier.Kind;
 import org.shelterwright.catalog.carrier.Coupling;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.layouts.scene.Scene;
@@ -24,7 +26,7 @@ public final class VehicleLoads {
     private final AxleStatics statics;
     private final Influence trailerCoupling;
     private final List<Mode> modes;
-    private final @Nullable String why;
+    private final @Nullable String whyNotStanding;
 
     private VehicleLoads(Scene scene, Holder holder, Carrier vehicle) {
         this.holder = holder;
@@ -33,7 +35,9 @@ public final class VehicleLoads {
         Carrier drawn = isTrailer() ? null : scene.trailer().orElse(null);
         AxleStatics ofDrawn = drawn == null ? null : AxleStatics.of(drawn);
         this.trailerCoupling = ofDrawn == null ? Influence.NONE : ofDrawn.coupling();
-        this.why = statics.why() != null || ofDrawn == null ? statics.why() : whyNotDrawing(ofDrawn);
+        this.whyNotStanding = drawn == null || ofDrawn == null || drawn.kind() != Kind.CENTRE_AXLE_TRAILER
+                ? null
+                : whyNotDrawing(ofDrawn);
         this.modes = LoadStates.of(scene).modes().stream()
                 .filter(mode -> mode.trailer() || !isTrailer())
                 .toList();
@@ -74,9 +78,14 @@ public final class VehicleLoads {
         return statics.groups();
     }
 
+    /** Why what stands on the vehicle cannot be told, since its trailer's part cannot; empty if it can. */
+    public Optional<String> whyNotStanding() {
+        return Optional.ofNullable(whyNotStanding);
+    }
+
     /** Why axle loads cannot be told; empty if they can. */
-    public Optional<String> why() {
-        return Optional.ofNullable(why);
+    public Optional<String> whyNoAxleLoads() {
+        return Optional.ofNullable(statics.why()).or(this::whyNotStanding);
     }
 
     /** The modes in which this vehicle is there: of a trailer, those with it coupled. */
@@ -96,6 +105,25 @@ public final class VehicleLoads {
     /** Mass of the vehicle with all that it carries, without what a trailer puts on its coupling (kg). */
     public Quantity ownMass() {
         return own(Influence.MASS, tare(Axle::tareKg));
+    }
+
+    /** Mass of the carrier of a scene and, where it is coupled, of the trailer (kg). */
+    public static Optional<Quantity> combination(Scene scene) {
+        return carrier(scene)
+                .map(one -> trailer(scene)
+                        .map(drawn -> one.ownMass().plus(drawn.ownMass()))
+                        .orElse(one.ownMass()));
+    }
+
+    /** Mass on those axles that are such (kg). */
+    public Quantity axleLoads(Predicate<Axle> such) {
+        Quantity sum = Quantity.ofBody(Influence.NONE);
+        for (int i = 0; i < vehicle.axles().size(); i++) {
+            if (such.test(vehicle.axles().get(i))) {
+                sum = sum.plus(axleLoad(i));
+            }
+        }
+        return sum;
     }
 
     /** Mass on an axle (kg). */

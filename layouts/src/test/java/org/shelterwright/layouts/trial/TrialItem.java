@@ -45,13 +45,14 @@ public final class TrialItem {
     private @Nullable Integer lowestAbove;
     private @Nullable Integer highestAbove;
     private boolean loose = true;
-    private MassData mass;
+    private MassData mass = new MassData(null, null, MassBasis.WEIGHED, 0.0, 0.0, null);
     private @Nullable Double stackingKg;
 
     private TrialItem(String id, Size size) {
         this.id = id;
         this.size = size;
-        this.mass = MassData.of(10, new Point(size.x() / 2, size.y() / 2, size.z() / 2), MassBasis.WEIGHED);
+        this.mass = new MassData(
+                10.0, new Point(size.x() / 2, size.y() / 2, size.z() / 2), MassBasis.WEIGHED, 0.0, 0.0, null);
     }
 
     /** Takes whole millimetres. */
@@ -134,7 +135,7 @@ public final class TrialItem {
     }
 
     public TrialItem mass(@Nullable Double massKg, @Nullable Point centre) {
-        mass = new MassData(massKg, centre, MassBasis.WEIGHED, null, null, null);
+        mass = new MassData(massKg, centre, MassBasis.WEIGHED, 0.0, 0.0, null);
         return this;
     }
 

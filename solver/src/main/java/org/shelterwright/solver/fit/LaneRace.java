@@ -10,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.model.FitProblem;
+import org.shelterwright.solver.fit.model.MomentLimits;
 import org.shelterwright.solver.fit.planning.Lane;
 
 /** Runs a fixed number of lanes on some threads; what comes out does not depend on how many. */
@@ -20,14 +21,16 @@ final class LaneRace {
     private static final int LOOK_MS = 20;
 
     private final FitProblem problem;
+    private final MomentLimits limits;
     private final long seed;
     private final Budget budget;
     private final int threads;
     private final Pulse pulse;
     private final StopSignal stop;
 
-    LaneRace(FitProblem problem, long seed, Budget budget, int threads, Pulse pulse, StopSignal stop) {
+    LaneRace(FitProblem problem, MomentLimits limits, long seed, Budget budget, int threads, Pulse pulse, StopSignal stop) {
         this.problem = problem;
+        this.limits = limits;
         this.seed = seed;
         this.budget = budget;
         this.threads = Math.min(threads, LANES);
@@ -64,7 +67,7 @@ final class LaneRace {
         int turns = (LANES + threads - 1) / threads;
         long end = time == null ? Long.MAX_VALUE : System.nanoTime() + (long) (0.95 * time.toNanos() / turns);
         Lane lane = new Lane(
-                problem, number, seed, share, () -> stop.stopped() || System.nanoTime() > end, pulse::improved);
+                problem, limits, number, seed, share, () -> stop.stopped() || System.nanoTime() > end, pulse::improved);
         pulse.watch(lane);
         Thread watch = new Thread(() -> watch(lane, end), "fit-watch");
         watch.setDaemon(true);

@@ -7,6 +7,7 @@ import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.solver.fit.distinct.Choice;
 import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.model.FitProblem;
+import org.shelterwright.solver.fit.model.MomentLimits;
 
 /**
  * Finds places by greedy construction, annealing and local search in several independent lanes, and offers only layouts
@@ -23,14 +24,18 @@ public final class StandardFitter implements Fitter {
     public FitResult fit(FitRequest request, FitObserver observer, StopSignal stop) {
         Pulse pulse = new Pulse(observer);
         FitProblem problem = FitProblem.of(checker.scene(request.start()));
-        List<Best> bests =
-                new LaneRace(problem, request.seed(), request.budget(), request.threads(), pulse, stop).run();
+        MomentLimits limits = new MomentLimits(checker.book());
+        LaneRace race =
+                new LaneRace(problem, limits, request.seed(), request.budget(), request.threads(), pulse, stop);
+        List<Best> bests = race.run();
         List<FitOption> options = new Choice(checker).choose(found(problem, bests), request.alternatives());
         pulse.tell(true);
-        return new FitResult(options, null, pulse.moves(), pulse.elapsed());
+        WhyNot whyNot = new WhyNotFinder(checker, problem, limits).explain(request, options, stop);
+        return new FitResult(options, whyNot, pulse.moves(), pulse.elapsed());
     }
 
-    private static List<Choice.Found> found(FitProblem problem, List<Best> bests) {
+    /** The layouts of what lanes found, the best by their own score first. */
+    static List<Choice.Found> found(FitProblem problem, List<Best> bests) {
         List<Best> ordered = new ArrayList<>(bests);
         ordered.sort(Comparator.comparing(Best::score, Comparator.nullsLast(Comparator.naturalOrder())));
         List<Choice.Found> found = new ArrayList<>();

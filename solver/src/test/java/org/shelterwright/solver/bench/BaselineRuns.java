@@ -65,7 +65,7 @@ final class BaselineRuns {
 
     private void run(Case one) {
         long seed = setting.seed();
-        PlantedFit fit = PlantedFit.of(seed, one.units(), one.slack()).withWishes();
+        PlantedFit fit = PlantedFit.of(seed, one.units(), one.slack()).withWishes().withoutWalkways();
         FitProblem problem = FitProblem.of(checker.scene(fit.question()));
         @Nullable Spot[] start = Start.greedy(problem, seed);
         String free = Math.round(100 * one.slack()) + " %";

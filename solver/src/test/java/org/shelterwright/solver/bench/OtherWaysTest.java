@@ -23,7 +23,7 @@ class OtherWaysTest {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3})
     void constraintStreamsScoreAnyPlacesAsTheSearchDoes(long seed) {
-        FitProblem problem = problem(PlantedFit.of(seed, 12, 0.1).withWishes());
+        FitProblem problem = problem(PlantedFit.of(seed, 12, 0.1).withWishes().withoutWalkways());
         Dice dice = Dice.of(seed, 9);
         StreamSearch streams = new StreamSearch(problem);
         for (int i = 0; i < 20; i++) {
@@ -38,7 +38,7 @@ class OtherWaysTest {
 
     @Test
     void constraintStreamsFindALooseFitThatTheLedgerConfirms() {
-        FitProblem problem = problem(PlantedFit.of(1, 6, 0.4).withWishes());
+        FitProblem problem = problem(PlantedFit.of(1, 6, 0.4).withWishes().withoutWalkways());
 
         var found = new StreamSearch(problem).run(Start.greedy(problem, 1), 1, Duration.ofSeconds(2));
 
@@ -48,7 +48,7 @@ class OtherWaysTest {
 
     @Test
     void exactSolverFindsALooseFitThatTheLedgerConfirms() {
-        FitProblem problem = problem(PlantedFit.of(1, 6, 0.4).withWishes());
+        FitProblem problem = problem(PlantedFit.of(1, 6, 0.4).withWishes().withoutWalkways());
 
         var found = new ExactSearch(problem).run(Start.greedy(problem, 1), 1, Duration.ofSeconds(4), 2);
 
@@ -60,7 +60,7 @@ class OtherWaysTest {
 
     @Test
     void exactSolverKeepsWhatThereIsToKeep() {
-        PlantedFit fit = PlantedFit.of(2, 5, 0.2).withWishes();
+        PlantedFit fit = PlantedFit.of(2, 5, 0.2).withWishes().withoutWalkways();
         FitProblem solved = problem(new PlantedFit(fit.solution(), fit.solution()));
 
         var found = new ExactSearch(solved).run(solved.start(), 1, Duration.ofSeconds(4), 2);

@@ -83,7 +83,7 @@ final class ExitCount extends NamedLimit implements Limit.OfWhole {
     }
 
     private static List<WidestWays> byExit(Floor floor) {
-        List<Rect> free = FreeFloor.of(floor.room(), floor.obstaclesWithDrawersOut());
+        List<Rect> free = EscapeFloor.of(floor);
         List<WidestWays> byExit = new ArrayList<>();
         for (WayIn exit : floor.exits()) {
             byExit.add(new WidestWays(free, List.of(exit)));

@@ -73,21 +73,23 @@ record Floor(Scene scene, int headroom, int step) {
         return obstacles;
     }
 
-    /** The zones that a person walks to: service and seat zones that reach down to the floor, inside the body. */
+    /** The zones that a person walks to, inside the body: seat zones, and service zones that reach down to the floor. */
     List<PlacedZone> targets() {
         List<PlacedZone> targets = new ArrayList<>();
         for (PlacedUnit unit : scene.units()) {
             for (PlacedZone zone : unit.zones(Situation.ON_STATION)) {
-                Box box = zone.box();
-                if (zone.purpose().reached()
-                        && box.z0() <= step
-                        && box.z1() > step
-                        && Rect.of(box).overlaps(room())) {
+                if (walkedTo(zone) && Rect.of(zone.box()).overlaps(room())) {
                     targets.add(zone);
                 }
             }
         }
         return targets;
+    }
+
+    private boolean walkedTo(PlacedZone zone) {
+        Box box = zone.box();
+        return zone.purpose() == Purpose.SEAT
+                || zone.purpose() == Purpose.SERVICE && box.z0() <= step && box.z1() > step;
     }
 
     /** The seat zones among the targets: where people work. */

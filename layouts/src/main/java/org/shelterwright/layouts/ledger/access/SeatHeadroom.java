@@ -25,8 +25,8 @@ import org.shelterwright.layouts.scene.PlacedZone;
 import org.shelterwright.layouts.scene.Scene;
 
 /**
- * Over the seat zone of every work place the height stays free that a seated person needs: least height above the bottom
- * of the zone of a solid over it, or of the roof &gt;= the set height, on station. The owner's own solids and seats do not
+ * Over the seat zone of every work place the height stays free that a seated person needs: least height above the floor
+ * of a solid over it, or of the roof &gt;= the set height, on station. The owner's own solids and seats do not
  * count. One row for each seat zone.
  *
  * <p>Source: the rule set of the brief. Figure: {@link Figure#SEAT_HEADROOM}.
@@ -62,7 +62,7 @@ final class SeatHeadroom extends NamedLimit implements Limit.OfWhole {
 
     private void assess(Scene scene, Rows rows, PlacedZone seat, Rule rule) {
         Ceiling ceiling = ceiling(scene, seat);
-        int there = Math.max(0, ceiling.z() - seat.box().z0());
+        int there = Math.max(0, ceiling.z());
         int needed = Floor.micrometres(rule.value());
         RowDraft draft = rows.draft(this, "Headroom at " + seat.owner().name() + ": " + seat.name())
                 .units(seat.owner())
@@ -83,7 +83,8 @@ final class SeatHeadroom extends NamedLimit implements Limit.OfWhole {
                 needed / 1e3,
                 there / 1e3,
                 "mm",
-                "Over " + ZoneWords.of(seat) + " " + Wording.mm(there) + " are free, up to " + ceiling.name() + "."));
+                "At " + ZoneWords.of(seat) + " " + Wording.mm(there) + " above the floor are free, up to "
+                        + ceiling.name() + "."));
     }
 
     private static Ceiling ceiling(Scene scene, PlacedZone seat) {

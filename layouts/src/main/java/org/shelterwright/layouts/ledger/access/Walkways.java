@@ -22,7 +22,7 @@ import org.shelterwright.layouts.scene.Scene;
 /**
  * From a door, a person comes to every work place and every service zone that reaches down to the floor: the widest
  * square that can be slid there without turning &gt;= the width of walkways, on station. Exact by {@link WidestWays}. One
- * row for each zone.
+ * row for each zone, and one for the height of the body.
  *
  * <p>A square of width w holds the disc of diameter w, so a way for it is one for the disc; only diagonal gaps between two
  * corners are judged narrower than a disc would find them.
@@ -49,17 +49,25 @@ final class Walkways extends NamedLimit implements Limit.OfWhole {
             rows.add(UnsetFigure.row(rows, this, width.isEmpty() ? Figure.WALKWAY_WIDTH : Figure.WALKWAY_HEADROOM));
             return;
         }
+        rows.add(headroom(rows, scene, floor.get()));
         List<PlacedZone> targets = floor.get().targets();
-        if (targets.isEmpty()) {
-            rows.add(rows.draft(this).held(heldSentence()));
-            return;
-        }
         List<WayIn> doors = floor.get().doors();
         WidestWays ways =
                 new WidestWays(FreeFloor.of(floor.get().room(), floor.get().obstacles()), doors);
         for (PlacedZone target : targets) {
             rows.add(row(rows, floor.get(), width.get(), target, ways.to(Rect.of(target.box())), doors.isEmpty()));
         }
+    }
+
+    private Row headroom(Rows rows, Scene scene, Floor floor) {
+        int there = scene.body().inside().z();
+        RowDraft draft = rows.draft(this, "Headroom of the body");
+        scene.rules().rule(Figure.WALKWAY_HEADROOM).ifPresent(rule -> draft.source(rule.source()));
+        if (there < floor.headroom()) {
+            draft.mend("Use a higher body, or set a lower " + Figure.WALKWAY_HEADROOM.id() + " in the brief.");
+        }
+        return draft.atLeast(
+                floor.headroom() / 1e3, there / 1e3, "mm", "The body is " + Wording.mm(there) + " high inside.");
     }
 
     private Row row(Rows rows, Floor floor, Rule width, PlacedZone target, WidestWays.Way way, boolean noDoor) {

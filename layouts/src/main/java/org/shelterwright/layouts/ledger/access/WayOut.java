@@ -50,7 +50,7 @@ final class WayOut extends NamedLimit implements Limit.OfWhole {
             rows.add(rows.draft(this).held(heldSentence()));
             return;
         }
-        List<Rect> free = FreeFloor.of(floor.room(), floor.obstaclesWithDrawersOut());
+        List<Rect> free = EscapeFloor.of(floor);
         WidestWays ways = new WidestWays(free, floor.exits());
         int needed = Floor.micrometres(width.get().value());
         for (PlacedZone seat : seats) {

@@ -1,52 +1,80 @@
 package org.shelterwright.layouts.ledger.fit;
 
-import java.util.HashSet;
+import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Set;
+import java.util.OptionalDouble;
+import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.item.Tank;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
+import org.shelterwright.layouts.state.MassModel;
 
 /**
  * The mass that a unit puts on what carries it: its own, its tanks full, and all that rests on or under it.
  *
- * @param massKg the part that is known (kg)
+ * @param nominalKg as stated (kg); what is not stated counts as zero
+ * @param worstKg with growth and uncertainty (kg); what is not stated counts as zero
  * @param units the unit and all that rests on or under it
- * @param unknown names of the units whose mass is not stated
+ * @param missing what is not stated, in words
  */
-record CarriedMass(double massKg, List<PlacedUnit> units, List<String> unknown) {
+record CarriedMass(double nominalKg, double worstKg, List<PlacedUnit> units, List<String> missing) {
     CarriedMass {
         units = List.copyOf(units);
-        unknown = List.copyOf(unknown);
+        missing = List.copyOf(missing);
     }
 
     /** Cost: the number of units times the length of the chain. Units mounted in a circle are counted once. */
-    static CarriedMass of(Scene scene, PlacedUnit unit, Situation situation) {
-        Set<String> carried = new HashSet<>(Set.of(unit.id()));
-        boolean found = true;
-        while (found) {
-            found = false;
-            for (PlacedUnit other : scene.units()) {
-                String host = other.place(situation).host();
-                if (host != null && carried.contains(host)) {
-                    found |= carried.add(other.id());
-                }
+    static CarriedMass of(Scene scene, MassModel model, PlacedUnit unit, Situation situation) {
+        List<PlacedUnit> units = new ArrayList<>();
+        BitSet carried = new BitSet();
+        add(scene, unit, situation, carried, units);
+        double nominalKg = 0;
+        double worstKg = 0;
+        List<String> missing = new ArrayList<>();
+        for (PlacedUnit one : units) {
+            nominalKg += nominalKg(one);
+            worstKg += worstKg(model, one);
+            MassData mass = one.item().mass();
+            if (mass.massKg() == null) {
+                missing.add("the mass of " + one.name());
+            } else if (worst(model, mass).isEmpty()) {
+                missing.add("the growth or uncertainty of the mass of " + one.name());
             }
         }
-        List<PlacedUnit> units =
-                scene.units().stream().filter(one -> carried.contains(one.id())).toList();
-        List<String> unknown = units.stream()
-                .filter(one -> one.item().mass().massKg() == null)
-                .map(PlacedUnit::name)
-                .toList();
-        return new CarriedMass(units.stream().mapToDouble(CarriedMass::fullKg).sum(), units, unknown);
+        return new CarriedMass(nominalKg, worstKg, units, missing);
     }
 
-    /** Mass of one unit with its tanks full (kg); what is not stated counts as zero. */
-    static double fullKg(PlacedUnit unit) {
+    /** Mass of one unit with growth, uncertainty and full tanks (kg); what is not stated counts as zero. */
+    static double worstKg(MassModel model, PlacedUnit unit) {
+        return worst(model, unit.item().mass()).orElse(0) + tanksKg(unit);
+    }
+
+    private static double nominalKg(PlacedUnit unit) {
         Double own = unit.item().mass().massKg();
-        return (own == null ? 0 : own)
-                + unit.item().tanks().stream().mapToDouble(Tank::fullKg).sum();
+        return (own == null ? 0 : own) + tanksKg(unit);
+    }
+
+    private static OptionalDouble worst(MassModel model, MassData mass) {
+        OptionalDouble grownKg = model.grownKg(mass);
+        OptionalDouble uncertaintyKg = model.uncertaintyKg(mass);
+        return grownKg.isEmpty() || uncertaintyKg.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(grownKg.getAsDouble() + uncertaintyKg.getAsDouble());
+    }
+
+    private static double tanksKg(PlacedUnit unit) {
+        return unit.item().tanks().stream().mapToDouble(Tank::fullKg).sum();
+    }
+
+    private static void add(Scene scene, PlacedUnit unit, Situation situation, BitSet carried, List<PlacedUnit> units) {
+        carried.set(unit.index());
+        units.add(unit);
+        for (PlacedUnit other : scene.units()) {
+            if (unit.id().equals(other.place(situation).host()) && !carried.get(other.index())) {
+                add(scene, other, situation, carried, units);
+            }
+        }
     }
 }

@@ -6,7 +6,6 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.HardPoint;
 import org.shelterwright.catalog.body.Strength;
-import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.NamedLimit;
@@ -47,10 +46,8 @@ abstract class FixingLoad extends NamedLimit implements Limit.OfTotals {
     @Override
     public void assess(Scene scene, Rows rows) {
         Map<String, Row> worst = new LinkedHashMap<>();
-        for (Situation situation : Situation.values()) {
-            for (HungLoad load : HungLoad.all(scene, situation)) {
-                worst.merge(load.unit().id(), row(rows, load), FixingLoad::worse);
-            }
+        for (HungLoad load : HungLoad.all(scene)) {
+            worst.merge(load.unit().id(), row(rows, load), FixingLoad::worse);
         }
         worst.values().forEach(rows::add);
     }
@@ -61,9 +58,7 @@ abstract class FixingLoad extends NamedLimit implements Limit.OfTotals {
                 .place(load.unit().outline(load.situation()))
                 .state(Wording.situation(load.situation()));
         if (!load.missing().isEmpty()) {
-            return draft.mend("State it in the catalog.")
-                    .notAssessed(Wording.list(load.missing()) + (load.missing().size() == 1 ? " is" : " are")
-                            + " not stated.");
+            return Unstated.row(draft, load.missing());
         }
         if (load.fixings().isEmpty()) {
             return draft.mend("State the fixings of item " + load.unit().item().id() + ".")

@@ -14,11 +14,12 @@ import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
+import org.shelterwright.layouts.state.MassModel;
 
 /**
  * What the dead weight of a unit on a wall or under the roof puts on its fixings, at rest (1 g).
  *
- * <p>With W the weight of the unit, its tanks full, and of all that it carries, and n its fixings: under the roof each
+ * <p>With W the weight of the unit and of all that it carries, with growth, uncertainty and full tanks, and n its fixings: under the roof each
  * bears the pull W/n. On a wall each bears the shear W/n, and the pull M h / sum(h²), where M = sum over the carried
  * units of weight times the distance of the centre of mass from the wall, and h is the height of the fixing above the
  * lower edge of the unit, about which it would tip (rigid bracket on elastic bolts, common practice). Accelerations on
@@ -42,17 +43,25 @@ record HungLoad(PlacedUnit unit, Situation situation, List<OnFixing> fixings, Li
         missing = List.copyOf(missing);
     }
 
-    /** The loads of all units that hang on a wall or under the roof in a situation. */
-    static List<HungLoad> all(Scene scene, Situation situation) {
-        Landing landing = new Landing(scene.body().hardPoints());
-        List<HungLoad> all = new ArrayList<>();
-        for (PlacedUnit unit : scene.units()) {
-            Surface surface = unit.place(situation).surface();
-            if (surface == Surface.WALL || surface == Surface.ROOF) {
-                all.add(of(scene, landing, unit, situation));
+    /** The loads of all units that hang on a wall or under the roof, in both situations; kept with the scene. */
+    static List<HungLoad> all(Scene scene) {
+        return scene.derived(All.class, All::of).loads();
+    }
+
+    private record All(List<HungLoad> loads) {
+        static All of(Scene scene) {
+            Landing landing = new Landing(scene.body().hardPoints());
+            List<HungLoad> loads = new ArrayList<>();
+            for (Situation situation : Situation.values()) {
+                for (PlacedUnit unit : scene.units()) {
+                    Surface surface = unit.place(situation).surface();
+                    if (surface == Surface.WALL || surface == Surface.ROOF) {
+                        loads.add(HungLoad.of(scene, landing, unit, situation));
+                    }
+                }
             }
+            return new All(loads);
         }
-        return all;
     }
 
     private static HungLoad of(Scene scene, Landing landing, PlacedUnit unit, Situation situation) {
@@ -60,11 +69,11 @@ record HungLoad(PlacedUnit unit, Situation situation, List<OnFixing> fixings, Li
         List<PlacedFixing> fixings = PlacedFixing.of(unit, situation).stream()
                 .filter(fixing -> fixing.face() == mount)
                 .toList();
-        CarriedMass carried = CarriedMass.of(scene, unit, situation);
-        List<String> missing = new ArrayList<>(
-                carried.unknown().stream().map(name -> "the mass of " + name).toList());
+        MassModel model = new MassModel(scene.rules());
+        CarriedMass carried = CarriedMass.of(scene, model, unit, situation);
+        List<String> missing = new ArrayList<>(carried.missing());
         boolean roof = mount == Face.TOP;
-        double momentNm = roof ? 0 : momentNm(scene, carried, mount, situation, missing);
+        double momentNm = roof ? 0 : momentNm(scene, model, carried, mount, situation, missing);
         double leverSquares = fixings.stream()
                 .mapToDouble(fixing -> lever(unit, situation, fixing))
                 .map(lever -> lever * lever)
@@ -72,7 +81,7 @@ record HungLoad(PlacedUnit unit, Situation situation, List<OnFixing> fixings, Li
         if (!roof && leverSquares == 0 && !fixings.isEmpty()) {
             missing.add("a fixing above the lower edge of " + unit.name());
         }
-        double shareN = carried.massKg() * STANDARD_GRAVITY / Math.max(1, fixings.size());
+        double shareN = carried.worstKg() * STANDARD_GRAVITY / Math.max(1, fixings.size());
         List<OnFixing> loads = new ArrayList<>();
         for (PlacedFixing fixing : fixings) {
             double tippingN = leverSquares == 0 ? 0 : momentNm * lever(unit, situation, fixing) / leverSquares;
@@ -83,7 +92,7 @@ record HungLoad(PlacedUnit unit, Situation situation, List<OnFixing> fixings, Li
 
     /** Moment of the weights about the wall (N·m). */
     private static double momentNm(
-            Scene scene, CarriedMass carried, Face wall, Situation situation, List<String> missing) {
+            Scene scene, MassModel model, CarriedMass carried, Face wall, Situation situation, List<String> missing) {
         Axis axis = wall.axis();
         Box inside = scene.body().inside().box();
         double momentNm = 0;
@@ -95,7 +104,7 @@ record HungLoad(PlacedUnit unit, Situation situation, List<OnFixing> fixings, Li
             } else {
                 int at = unit.pose(situation).apply(centre, item.size()).along(axis);
                 int off = wall.sign() > 0 ? inside.high(axis) - at : at - inside.low(axis);
-                momentNm += CarriedMass.fullKg(unit) * STANDARD_GRAVITY * Lengths.metres(off);
+                momentNm += CarriedMass.worstKg(model, unit) * STANDARD_GRAVITY * Lengths.metres(off);
             }
         }
         return momentNm;

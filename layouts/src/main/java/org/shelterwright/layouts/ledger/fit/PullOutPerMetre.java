@@ -51,8 +51,17 @@ final class PullOutPerMetre extends NamedLimit implements Limit.OfTotals {
         Map<HardPoint, Window> worst = new LinkedHashMap<>();
         Set<String> missing = new LinkedHashSet<>();
         for (Situation situation : Situation.values()) {
-            Map<HardPoint, List<Pull>> pulls = new LinkedHashMap<>();
-            for (HungLoad load : HungLoad.all(scene, situation)) {
+            pulls(scene, situation, missing)
+                    .forEach((hardPoint, all) ->
+                            worst.merge(hardPoint, heaviest(all, situation), (a, b) -> b.pullN() > a.pullN() ? b : a));
+        }
+        worst.forEach((hardPoint, window) -> rows.add(row(rows, hardPoint, window, missing)));
+    }
+
+    private static Map<HardPoint, List<Pull>> pulls(Scene scene, Situation situation, Set<String> missing) {
+        Map<HardPoint, List<Pull>> pulls = new LinkedHashMap<>();
+        for (HungLoad load : HungLoad.all(scene)) {
+            if (load.situation() == situation) {
                 missing.addAll(load.missing());
                 for (OnFixing fixing : load.fixings()) {
                     HardPoint hardPoint = fixing.hardPoint();
@@ -63,10 +72,8 @@ final class PullOutPerMetre extends NamedLimit implements Limit.OfTotals {
                     }
                 }
             }
-            pulls.forEach((hardPoint, all) ->
-                    worst.merge(hardPoint, heaviest(all, situation), (a, b) -> b.pullN() > a.pullN() ? b : a));
         }
-        worst.forEach((hardPoint, window) -> rows.add(row(rows, hardPoint, window, missing)));
+        return pulls;
     }
 
     private Row row(Rows rows, HardPoint hardPoint, Window window, Set<String> missing) {
@@ -80,9 +87,7 @@ final class PullOutPerMetre extends NamedLimit implements Limit.OfTotals {
                     .notAssessed("The pull-out strength per metre of " + hardPoint.name() + " is not stated.");
         }
         if (!missing.isEmpty()) {
-            return draft.mend("State it in the catalog.")
-                    .notAssessed(Wording.list(List.copyOf(missing)) + (missing.size() == 1 ? " is" : " are")
-                            + " not stated.");
+            return Unstated.row(draft, List.copyOf(missing));
         }
         if (window.pullN() > capacityN) {
             draft.mend("Spread what hangs there over a greater length or several rails.");

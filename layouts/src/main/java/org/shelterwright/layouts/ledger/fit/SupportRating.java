@@ -16,10 +16,11 @@ import org.shelterwright.layouts.ledger.Subject;
 import org.shelterwright.layouts.ledger.mend.Wording;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
+import org.shelterwright.layouts.state.MassModel;
 
 /**
- * What stands on or hangs under a support weighs no more than its rating: sum of the masses of its guests, tanks full,
- * with all that they carry in turn &lt;= rating (kg). The heavier of both situations governs. A guest counts on the
+ * What stands on or hangs under a support weighs no more than its rating: sum of the masses of its guests, with growth,
+ * uncertainty and full tanks, and all that they carry in turn &lt;= rating (kg). The heavier of both situations governs. A guest counts on the
  * support that suits it best.
  *
  * <p>Source: the support ratings and stacking strengths of the items in the catalog.
@@ -35,13 +36,13 @@ final class SupportRating extends NamedLimit implements Limit.OfTotals {
                 "No unit carries another.");
     }
 
-    private record Load(Rest rest, List<PlacedUnit> guests, double massKg, List<String> unknown) {
+    private record Load(Rest rest, List<PlacedUnit> guests, double nominalKg, double worstKg, List<String> missing) {
         Load with(PlacedUnit guest, CarriedMass mass) {
             List<PlacedUnit> more = new ArrayList<>(guests);
             more.add(guest);
-            List<String> missing = new ArrayList<>(unknown);
-            missing.addAll(mass.unknown());
-            return new Load(rest, more, massKg + mass.massKg(), missing);
+            List<String> unknown = new ArrayList<>(missing);
+            unknown.addAll(mass.missing());
+            return new Load(rest, more, nominalKg + mass.nominalKg(), worstKg + mass.worstKg(), unknown);
         }
     }
 
@@ -51,8 +52,8 @@ final class SupportRating extends NamedLimit implements Limit.OfTotals {
         Map<String, Load> road = loads(scene, Situation.ON_THE_ROAD);
         road.forEach((support, load) -> {
             Load other = station.remove(support);
-            boolean same = other != null && other.massKg() == load.massKg();
-            boolean stationGoverns = other != null && other.massKg() > load.massKg();
+            boolean same = other != null && other.worstKg() == load.worstKg();
+            boolean stationGoverns = other != null && other.worstKg() > load.worstKg();
             String state =
                     same ? "always" : Wording.situation(stationGoverns ? Situation.ON_STATION : Situation.ON_THE_ROAD);
             rows.add(row(rows, stationGoverns && other != null ? other : load, state));
@@ -62,13 +63,14 @@ final class SupportRating extends NamedLimit implements Limit.OfTotals {
 
     private static Map<String, Load> loads(Scene scene, Situation situation) {
         Map<String, Load> loads = new LinkedHashMap<>();
+        MassModel model = new MassModel(scene.rules());
         for (PlacedUnit guest : scene.units()) {
             if (guest.place(situation).host() != null) {
                 Rest.of(scene, guest, situation).ifPresent(rest -> {
                     String key =
                             rest.support().host().id() + "/" + rest.support().name();
-                    Load load = loads.getOrDefault(key, new Load(rest, List.of(), 0, List.of()));
-                    loads.put(key, load.with(guest, CarriedMass.of(scene, guest, situation)));
+                    Load load = loads.getOrDefault(key, new Load(rest, List.of(), 0, 0, List.of()));
+                    loads.put(key, load.with(guest, CarriedMass.of(scene, model, guest, situation)));
                 });
             }
         }
@@ -91,16 +93,14 @@ final class SupportRating extends NamedLimit implements Limit.OfTotals {
                             + support.host().item().id() + ".")
                     .notAssessed("The rating of the support " + name + " is not stated.");
         }
-        if (!load.unknown().isEmpty()) {
-            return draft.mend("State the missing mass in the catalog.")
-                    .notAssessed("The mass of " + Wording.list(load.unknown()) + " on the support " + name
-                            + " is not stated.");
+        if (!load.missing().isEmpty()) {
+            return Unstated.row(draft, load.missing());
         }
-        if (load.massKg() > ratingKg) {
+        if (load.worstKg() > ratingKg) {
             draft.mend("Put something lighter on it, or choose a stronger support.");
         }
         return draft.atMost(
-                load.massKg(),
+                load.worstKg(),
                 ratingKg,
                 "kg",
                 "The support " + name + " carries "

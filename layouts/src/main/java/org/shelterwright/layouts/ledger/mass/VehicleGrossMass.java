@@ -1,8 +1,10 @@
 package org.shelterwright.layouts.ledger.mass;
 
+import java.util.List;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.NamedLimit;
+import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.RowDraft;
 import org.shelterwright.layouts.ledger.Rows;
 import org.shelterwright.layouts.ledger.Severity;
@@ -10,6 +12,7 @@ import org.shelterwright.layouts.ledger.Subject;
 import org.shelterwright.layouts.ledger.mend.Amounts;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.layouts.state.Extreme;
+import org.shelterwright.layouts.state.Gap;
 import org.shelterwright.layouts.state.LoadStates;
 import org.shelterwright.layouts.state.Quantity;
 import org.shelterwright.layouts.state.VehicleLoads;
@@ -39,13 +42,20 @@ final class VehicleGrossMass extends NamedLimit implements Limit.OfTotals {
             RowDraft draft = rows.draft(this, "Gross mass of " + name);
             Quantity mass = vehicle.mass();
             Extreme most = states.most(mass, vehicle.modes());
-            Double ratingKg = vehicle.vehicle().grossRatingKg();
-            rows.add(
-                    ratingKg == null
-                            ? draft.notAssessed("The carrier " + name + " has no gross rating. Give grossRatingKg in"
-                                    + " carrier " + vehicle.vehicle().id() + ". It weighs " + Amounts.kg(most.worst())
-                                    + " when laden.")
-                            : GrossRow.of(draft, scene, "The laden " + name, most, ratingKg, states.gaps(mass)));
+            rows.add(row(draft, scene, vehicle, most, states.gaps(mass)));
         }
+    }
+
+    private static Row row(RowDraft draft, Scene scene, VehicleLoads vehicle, Extreme most, List<Gap> gaps) {
+        String name = vehicle.vehicle().name();
+        Double ratingKg = vehicle.vehicle().grossRatingKg();
+        String why = vehicle.whyNotStanding().orElse(null);
+        if (why != null) {
+            return draft.notAssessed("What stands on " + name + " cannot be told: " + why + ".");
+        }
+        return ratingKg == null
+                ? draft.notAssessed("The carrier " + name + " has no gross rating. Give grossRatingKg in carrier "
+                        + vehicle.vehicle().id() + ". It weighs " + Amounts.kg(most.worst()) + " when laden.")
+                : GrossRow.of(draft, scene, "The laden " + name, most, ratingKg, gaps);
     }
 }

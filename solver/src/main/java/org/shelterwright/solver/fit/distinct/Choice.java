@@ -40,8 +40,7 @@ public final class Choice {
         List<FitOption> checked = new ArrayList<>();
         List<Layout> seen = new ArrayList<>();
         for (Found one : found) {
-            boolean twin = seen.stream()
-                    .anyMatch(layout -> layout.placements().equals(one.layout().placements()));
+            boolean twin = seen.stream().anyMatch(layout -> layout.placements().equals(one.layout().placements()));
             if (!twin && checked.size() < MOST_CHECKS) {
                 seen.add(one.layout());
                 Ledger ledger = checker.check(one.layout());
@@ -64,6 +63,7 @@ public final class Choice {
         boolean asGood = option.score().hard() <= best.hard() && option.score().medium() <= best.medium();
         return asGood
                 && chosen.stream()
-                        .allMatch(other -> Difference.between(option.layout(), other.layout()) >= LEAST_DIFFERENCE);
+                        .allMatch(other ->
+                                Difference.between(option.layout(), other.layout()) >= LEAST_DIFFERENCE);
     }
 }

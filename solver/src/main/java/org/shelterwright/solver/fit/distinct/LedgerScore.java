@@ -9,6 +9,7 @@ import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Severity;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.solver.fit.FitScore;
+import org.shelterwright.solver.fit.model.RowAmount;
 
 /** The score of a ledger: the sum of what its rows overstep, by the severity of their limits. */
 public final class LedgerScore {
@@ -18,7 +19,7 @@ public final class LedgerScore {
      * Scores a ledger.
      *
      * @param soft what the search says of wishes and centre of mass; the ledger does not judge these
-     * @return hard and medium in thousandths of each row's unit (mm, kg...), at least 1 a broken row
+     * @return hard and medium by {@link RowAmount}, at least 1 a broken row
      */
     public static FitScore of(Ledger ledger, LimitBook book, long soft) {
         Map<String, Severity> severities = new HashMap<>();
@@ -29,7 +30,7 @@ public final class LedgerScore {
         long medium = 0;
         for (Row row : ledger.rows()) {
             if (row.verdict() == Verdict.BROKEN) {
-                long excess = Math.max(1, Math.round(row.excess() * 1000));
+                long excess = RowAmount.excess(row);
                 if (severities.get(row.limit()) == Severity.MEDIUM) {
                     medium += excess;
                 } else {

@@ -12,9 +12,16 @@ import org.shelterwright.solver.fit.model.Slot;
 public final class Annealer {
     private static final int REPRICE = 512;
 
+    /** How often in a round the limits on moments of mass are asked anew. */
+    private static final int TOUCHES = 10;
+
+    /** Share of a round after which each move that would be made is walked; before, the floor is walked now and then. */
+    private static final double WALK_FROM = 0.5;
+
     private final State state;
     private final Dice dice;
     private final Meter meter;
+    private final Planes planes;
     private final Grounds grounds;
     private final Proposals proposals;
     private final Trial trial;
@@ -22,16 +29,19 @@ public final class Annealer {
     private final int[] movable;
     private final int[] near;
     private final Consumer<FitScore> improved;
+    private boolean walking;
 
     /**
      * Prepares annealing of a state.
      *
+     * @param planes the limits on moments of mass as far as this lane knows them
      * @param improved hears of each new best score
      */
-    public Annealer(State state, Dice dice, Meter meter, Consumer<FitScore> improved) {
+    public Annealer(State state, Dice dice, Meter meter, Planes planes, Consumer<FitScore> improved) {
         this.state = state;
         this.dice = dice;
         this.meter = meter;
+        this.planes = planes;
         this.improved = improved;
         this.grounds = new Grounds(state);
         this.proposals = new Proposals(state, dice, grounds);
@@ -54,22 +64,38 @@ public final class Annealer {
         FitScore lowest = best.score();
         long start = meter.used();
         long next = start;
+        long nextTouch = start;
+        walking = false;
+        state.walk();
         while (!meter.over() && meter.used() - start < schedule.moves()) {
             if (meter.used() >= next) {
                 double share = (double) (meter.used() - start) / schedule.moves();
                 temperature = schedule.temperature(share);
                 state.price(schedule.weights(share));
                 next += REPRICE;
+                if (meter.used() >= nextTouch) {
+                    planes.touch(state);
+                    nextTouch += Math.max(REPRICE, schedule.moves() / TOUCHES);
+                }
+                if (!walking && state.walked()) {
+                    state.walk();
+                    walking = share >= WALK_FROM;
+                }
             }
             double threshold = -temperature * Math.log(1 - dice.share());
             meter.tick();
-            if (move(threshold) && (lowest == null || state.score().compareTo(lowest) < 0)) {
+            if (move(threshold) && (walking || !state.walked()) && (lowest == null || state.score().compareTo(lowest) < 0)) {
                 best.offer(state);
                 lowest = best.score();
                 improved.accept(state.score());
             }
         }
         state.price(Weights.STRICT);
+        planes.touch(state);
+        state.walk();
+        if (best.offer(state)) {
+            improved.accept(state.score());
+        }
     }
 
     /** Tries one move; true if it was made. */
@@ -111,15 +137,28 @@ public final class Annealer {
     private boolean one(int slot, double threshold) {
         if (state.guestsOf(slot) > 0) {
             trial.begin();
-            boolean whole = trial.moveWithGuests(slot, proposals.option(), proposals.x(), proposals.y(), proposals.z());
+            boolean whole =
+                    trial.moveWithGuests(slot, proposals.option(), proposals.x(), proposals.y(), proposals.z());
             return settle(whole, threshold);
         }
-        double change = state.probe(slot, proposals.option(), proposals.x(), proposals.y(), proposals.z(), threshold);
+        double change = state.probe(
+                slot, proposals.option(), proposals.x(), proposals.y(), proposals.z(), threshold);
         if (change > threshold) {
             return false;
         }
-        state.commit();
-        return true;
+        if (!walking || !inTheWay(slot)) {
+            state.commit();
+            return true;
+        }
+        trial.begin();
+        trial.move(slot, proposals.option(), proposals.x(), proposals.y(), proposals.z());
+        return settle(true, threshold);
+    }
+
+    /** Whether the unit, where it is or where it would go, can be in the way of people or be walked to. */
+    private boolean inTheWay(int slot) {
+        int headroom = state.problem().access().headroom();
+        return state.problem().slot(slot).onStation() && (state.low(slot) < headroom || proposals.z() < headroom);
     }
 
     private boolean swap(int a, int b, double threshold) {
@@ -197,6 +236,16 @@ public final class Annealer {
         if (!whole || trial.change() > threshold) {
             trial.undo();
             return false;
+        }
+        if (walking) {
+            long hard = state.waysHard();
+            long medium = state.waysMedium();
+            state.walk();
+            if (trial.change() > threshold) {
+                trial.undo();
+                state.ways(hard, medium);
+                return false;
+            }
         }
         return true;
     }

@@ -41,8 +41,8 @@ public final class MoveMaker {
                     ? proposals.shift(slot)
                     : kind < 7 ? proposals.snap(slot) : kind < 8 ? proposals.remount(slot) : proposals.slide(slot);
             if (made) {
-                List<Step> steps =
-                        withGuests(slot, new Spot(proposals.option(), proposals.x(), proposals.y(), proposals.z()));
+                List<Step> steps = withGuests(
+                        slot, new Spot(proposals.option(), proposals.x(), proposals.y(), proposals.z()));
                 if (!steps.isEmpty()) {
                     return steps;
                 }
@@ -71,7 +71,8 @@ public final class MoveMaker {
                     Option.Berth berth = state.option[j].berth();
                     if (berth != null && berth.slot() == host) {
                         steps.add(new Step(
-                                j, new Spot(state.optionNumber[j], state.x[j] + dx, state.y[j] + dy, state.z[j] + dz)));
+                                j,
+                                new Spot(state.optionNumber[j], state.x[j] + dx, state.y[j] + dy, state.z[j] + dz)));
                     }
                 }
             }

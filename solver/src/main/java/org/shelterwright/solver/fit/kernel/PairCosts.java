@@ -25,6 +25,10 @@ final class PairCosts {
     private final int[] newHard;
     private final int[] newMedium;
     private final Reaches candidate;
+    private final int seatHeadroom;
+    private final boolean zones;
+    private final boolean seats;
+    private final boolean exits;
     private long probedHard;
     private long probedMedium;
     private int foundHard;
@@ -43,6 +47,10 @@ final class PairCosts {
         this.onStation = new boolean[n];
         this.onTheRoad = new boolean[n];
         this.candidate = new Reaches(problem);
+        this.seatHeadroom = problem.access().seatHeadroom();
+        this.zones = problem.counts("access.zone-free");
+        this.seats = problem.counts("access.seats-apart");
+        this.exits = problem.counts("access.exit-zone");
         for (Slot slot : problem.slots()) {
             onStation[slot.index()] = slot.onStation();
             onTheRoad[slot.index()] = slot.onTheRoad();
@@ -122,16 +130,21 @@ final class PairCosts {
             Shape sa = a.station();
             Shape sb = b.station();
             overlap = PairTerms.overlap(sa, sb, dx, dy, dz);
-            ofA = PairTerms.zonesFree(sa, sb, b.seat(), bOnA, dx, dy, dz);
-            ofB = PairTerms.zonesFree(sb, sa, a.seat(), aOnB, -dx, -dy, -dz);
-            foundMedium = PairTerms.seatsApart(a, b, dx, dy, dz) + PairTerms.exitsCrossed(a, b, dx, dy, dz);
+            ofA = zones ? PairTerms.zonesFree(sa, sb, b.seat(), bOnA, dx, dy, dz) : 0;
+            ofB = zones ? PairTerms.zonesFree(sb, sa, a.seat(), aOnB, -dx, -dy, -dz) : 0;
+            foundMedium = (seats ? PairTerms.seatsApart(a, b, dx, dy, dz) : 0)
+                    + (exits ? PairTerms.exitsCrossed(a, b, dx, dy, dz) : 0)
+                    + PairTerms.seatHeadroom(a, b, seatHeadroom, dx, dy, dz)
+                    + PairTerms.seatHeadroom(b, a, seatHeadroom, -dx, -dy, -dz);
         }
         if (road && !(station && a.steady() && b.steady())) {
             Shape sa = a.road();
             Shape sb = b.road();
             overlap = Math.max(overlap, PairTerms.overlap(sa, sb, dx, dy, dz));
-            ofA = Math.max(ofA, PairTerms.zonesFree(sa, sb, b.seat(), bOnA, dx, dy, dz));
-            ofB = Math.max(ofB, PairTerms.zonesFree(sb, sa, a.seat(), aOnB, -dx, -dy, -dz));
+            if (zones) {
+                ofA = Math.max(ofA, PairTerms.zonesFree(sa, sb, b.seat(), bOnA, dx, dy, dz));
+                ofB = Math.max(ofB, PairTerms.zonesFree(sb, sa, a.seat(), aOnB, -dx, -dy, -dz));
+            }
         }
         foundHard = overlap + (road ? SHARED_HOLE * PairTerms.sharedHoles(a, b, dx, dy, dz) : 0);
         foundMedium += ofA + ofB;

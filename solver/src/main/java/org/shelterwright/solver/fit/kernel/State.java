@@ -6,6 +6,7 @@ import org.shelterwright.catalog.space.QuarterTurn;
 import org.shelterwright.solver.fit.FitScore;
 import org.shelterwright.solver.fit.model.BodyTerms;
 import org.shelterwright.solver.fit.model.FitProblem;
+import org.shelterwright.solver.fit.model.Moments;
 import org.shelterwright.solver.fit.model.Option;
 import org.shelterwright.solver.fit.model.Shape;
 import org.shelterwright.solver.fit.model.Slot;
@@ -34,10 +35,12 @@ public final class State {
     private final long[] ownMedium;
     private final WishCosts wishes;
     private final Totals totals;
+    private final Ways ways;
     private Weights weights = Weights.STRICT;
     private long hard;
     private long medium;
-    private long extraMedium;
+    private long waysHard;
+    private long waysMedium;
     private int unplaced;
 
     private int probed = -1;
@@ -65,6 +68,7 @@ public final class State {
         this.ownMedium = new long[n];
         this.wishes = new WishCosts(problem, this);
         this.totals = new Totals(problem, this);
+        this.ways = new Ways(this);
     }
 
     public FitProblem problem() {
@@ -95,24 +99,51 @@ public final class State {
     /** Cost of the whole state at the present prices (mm). */
     public double cost() {
         return weights.cost(
-                hard + totals.hard(), medium + totals.medium() + extraMedium, wishes.total() + totals.soft());
+                hard + totals.hard() + waysHard, medium + totals.medium() + waysMedium, wishes.total() + totals.soft());
     }
 
     /** Amounts of the three levels (µm); a slot without a place counts as much as a metre of overlap. */
     public FitScore score() {
         return new FitScore(
-                hard + totals.hard() + UNPLACED * unplaced,
-                medium + totals.medium() + extraMedium,
-                wishes.total() + totals.soft());
+                hard + totals.hard() + waysHard + UNPLACED * unplaced,
+                medium + totals.medium() + waysMedium, wishes.total() + totals.soft());
     }
 
-    /** Sets the part of the medium level that is found by walking, not by terms (µm). */
-    void extraMedium(long amount) {
-        extraMedium = amount;
+    /** Sets what walking the floor found (µm); it stays until it is set again. */
+    void ways(long hardAmount, long mediumAmount) {
+        waysHard = hardAmount;
+        waysMedium = mediumAmount;
     }
 
-    long extraMedium() {
-        return extraMedium;
+    /** Has masses and moments priced by these tangents from now on. */
+    void follow(Planes planes) {
+        totals.follow(planes);
+    }
+
+    /** Moments of the masses of all placed units in one situation. */
+    public Moments moments(boolean onStation) {
+        return totals.moments(onStation);
+    }
+
+    /** Walks the floor and takes what it finds into the score. */
+    public void walk() {
+        if (ways.asked()) {
+            ways.walk();
+            ways(ways.hard(), ways.medium());
+        }
+    }
+
+    /** Whether walking the floor matters at all. */
+    boolean walked() {
+        return ways.asked();
+    }
+
+    long waysHard() {
+        return waysHard;
+    }
+
+    long waysMedium() {
+        return waysMedium;
     }
 
     /**
@@ -242,6 +273,11 @@ public final class State {
                 : Long.MAX_VALUE;
     }
 
+    /** Height of the lowest thing of a slot above the floor (µm). */
+    int low(int slot) {
+        return reaches.z0[slot];
+    }
+
     /** The slots that are in one another's way with this one; fills the array and gives their count. */
     int neighbours(int slot, int[] found) {
         return reaches.touching(slot, placed, found);
@@ -267,9 +303,15 @@ public final class State {
             hardAmount += one ? depth : Math.max(depth, terms.doorBlocked(i, second, px, py, pz));
             hardAmount += its.onStation() ? terms.exitCrossed(i, candidate.station(), px, py, pz) : 0;
         }
-        long mediumAmount = terms.zonesInside(first, px, py, pz);
-        if (!one) {
+        boolean zones = problem.counts("access.zone-inside");
+        long mediumAmount = zones ? terms.zonesInside(first, px, py, pz) : 0;
+        if (zones && !one) {
             mediumAmount = Math.max(mediumAmount, terms.zonesInside(second, px, py, pz));
+        }
+        if (its.onStation()) {
+            for (int height : candidate.controls()) {
+                mediumAmount += Math.max(0, pz + height - problem.access().reach());
+            }
         }
         probedOwnHard = hardAmount;
         probedOwnMedium = mediumAmount;

@@ -1,44 +1,50 @@
 package org.shelterwright.solver.fit.kernel;
 
-import org.shelterwright.catalog.item.Situation;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.solver.fit.model.FitProblem;
+import org.shelterwright.solver.fit.model.Moments;
 import org.shelterwright.solver.fit.model.Option;
 import org.shelterwright.solver.fit.model.Slot;
 
 /**
- * Sums over all slots: masses in grams and their moments in g·µm, exact in {@code long}, so that they never drift; and
- * what the limits and wishes make of them.
+ * Sums over all slots: masses in grams and their moments, exact in {@code long}, so that they never drift; and what the
+ * limits and wishes make of them. Not for several threads.
  */
 final class Totals {
+    private static final int MASS = 0;
+    private static final int X = 1;
+    private static final int Y = 2;
+    private static final int Z = 3;
+    private static final int XY = 4;
+    /** Entries of one situation; those on station come first, those on the road behind them. */
+    private static final int COUNT = 5;
+
     private final State state;
     private final long[] grams;
+    private final boolean[] onStation;
     private final boolean[] onTheRoad;
     private final int middle;
-    private long sum;
-    private long sumX;
-    private long sumY;
-    private long sumZ;
+    private final long[] sums = new long[2 * COUNT];
+    private final long[] probed = new long[2 * COUNT];
+    private final long[] lacking = new long[2];
+    private @Nullable Planes planes;
     private long hard;
     private long medium;
     private long soft;
-    private long probedSum;
-    private long probedX;
-    private long probedY;
-    private long probedZ;
-    private long probedHard;
-    private long probedMedium;
     private long probedSoft;
 
     Totals(FitProblem problem, State state) {
         this.state = state;
         this.grams = new long[problem.size()];
+        this.onStation = new boolean[problem.size()];
         this.onTheRoad = new boolean[problem.size()];
         this.middle = problem.inside().y() / 2;
         for (Slot slot : problem.slots()) {
             Double mass = slot.item().mass().massKg();
             grams[slot.index()] = mass == null ? 0 : Math.round(mass * 1000);
-            onTheRoad[slot.index()] = slot.in(Situation.ON_THE_ROAD);
+            onStation[slot.index()] = slot.onStation();
+            onTheRoad[slot.index()] = slot.onTheRoad();
         }
     }
 
@@ -55,71 +61,90 @@ final class Totals {
     }
 
     long probedHard() {
-        return probedHard;
+        return lacking[0];
     }
 
     long probedMedium() {
-        return probedMedium;
+        return lacking[1];
     }
 
     long probedSoft() {
         return probedSoft;
     }
 
-    void probe(int slot, Option option, int x, int y, int z) {
-        probedSum = sum;
-        probedX = sumX;
-        probedY = sumY;
-        probedZ = sumZ;
-        if (onTheRoad[slot]) {
-            long mass = grams[slot];
-            if (state.placed[slot]) {
-                take(slot);
-            }
-            Point centre = option.centre();
-            probedSum += mass;
-            probedX += mass * (x + centre.x());
-            probedY += mass * (y + centre.y());
-            probedZ += mass * (z + centre.z());
-        }
-        assess();
+    Moments moments(boolean station) {
+        int at = station ? 0 : COUNT;
+        return new Moments(sums[at + X], sums[at + Y], sums[at + Z], sums[at + XY]);
     }
 
-    void commit() {
-        sum = probedSum;
-        sumX = probedX;
-        sumY = probedY;
-        sumZ = probedZ;
-        hard = probedHard;
-        medium = probedMedium;
-        soft = probedSoft;
-    }
-
-    void remove(int slot) {
-        probedSum = sum;
-        probedX = sumX;
-        probedY = sumY;
-        probedZ = sumZ;
-        if (onTheRoad[slot]) {
-            take(slot);
-        }
+    /** Prices the sums by these tangents from now on. */
+    void follow(Planes changed) {
+        planes = changed;
+        System.arraycopy(sums, 0, probed, 0, sums.length);
         assess();
         commit();
     }
 
-    private void take(int slot) {
-        long mass = grams[slot];
-        Point centre = state.option[slot].centre();
-        probedSum -= mass;
-        probedX -= mass * (state.x[slot] + centre.x());
-        probedY -= mass * (state.y[slot] + centre.y());
-        probedZ -= mass * (state.z[slot] + centre.z());
+    void probe(int slot, Option option, int x, int y, int z) {
+        System.arraycopy(sums, 0, probed, 0, sums.length);
+        if (state.placed[slot]) {
+            add(slot, state.option[slot], state.x[slot], state.y[slot], state.z[slot], -grams[slot]);
+        }
+        add(slot, option, x, y, z, grams[slot]);
+        assess();
     }
 
-    /** The centre of mass should lie in the middle and low: each millimetre off the middle counts one, of height a half. */
+    void commit() {
+        System.arraycopy(probed, 0, sums, 0, sums.length);
+        hard = lacking[0];
+        medium = lacking[1];
+        soft = probedSoft;
+    }
+
+    void remove(int slot) {
+        System.arraycopy(sums, 0, probed, 0, sums.length);
+        add(slot, state.option[slot], state.x[slot], state.y[slot], state.z[slot], -grams[slot]);
+        assess();
+        commit();
+    }
+
+    private void add(int slot, Option option, int x, int y, int z, long mass) {
+        Point centre = option.centre();
+        int cx = x + centre.x();
+        int cy = y + centre.y();
+        int cz = z + centre.z();
+        long product = Moments.product(mass, cx, cy);
+        if (onStation[slot]) {
+            add(0, mass, cx, cy, cz, product);
+        }
+        if (onTheRoad[slot]) {
+            add(COUNT, mass, cx, cy, cz, product);
+        }
+    }
+
+    private void add(int at, long mass, int x, int y, int z, long product) {
+        probed[at + MASS] += mass;
+        probed[at + X] += mass * x;
+        probed[at + Y] += mass * y;
+        probed[at + Z] += mass * z;
+        probed[at + XY] += product;
+    }
+
+    /** The centre of mass on the road should lie in the middle and low: a millimetre off counts one, of height a half. */
     private void assess() {
-        probedHard = 0;
-        probedMedium = 0;
-        probedSoft = probedSum == 0 ? 0 : Math.abs(probedY / probedSum - middle) + probedZ / probedSum / 2;
+        long mass = probed[COUNT + MASS];
+        probedSoft = mass == 0 ? 0 : Math.abs(probed[COUNT + Y] / mass - middle) + probed[COUNT + Z] / mass / 2;
+        if (planes != null) {
+            planes.assess(
+                    probed[X],
+                    probed[Y],
+                    probed[Z],
+                    probed[XY],
+                    probed[COUNT + X],
+                    probed[COUNT + Y],
+                    probed[COUNT + Z],
+                    probed[COUNT + XY],
+                    lacking);
+        }
     }
 }

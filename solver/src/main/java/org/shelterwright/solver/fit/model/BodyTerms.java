@@ -15,6 +15,7 @@ public final class BodyTerms {
 
     private final int[] inside;
     private final int[][] intrusions;
+    private final int[] solids;
     private final int[][] swings;
     private final boolean[] exit;
     private final Opening[] passages;
@@ -26,6 +27,8 @@ public final class BodyTerms {
                 .map(Intrusion::box)
                 .map(BodyTerms::six)
                 .toArray(int[][]::new);
+        this.solids = Shape.flat(
+                body.intrusions().stream().map(Intrusion::box).toList());
         Opening[] inward =
                 body.openings().stream().filter(o -> o.swing() != null).toArray(Opening[]::new);
         this.swings = new int[inward.length][];
@@ -42,6 +45,11 @@ public final class BodyTerms {
 
     private static int[] six(Box box) {
         return new int[] {box.x0(), box.y0(), box.z0(), box.x1(), box.y1(), box.z1()};
+    }
+
+    /** The solids of the body that stand into its inside, flat (six ints each). */
+    public int[] solids() {
+        return solids;
     }
 
     public int intrusions() {

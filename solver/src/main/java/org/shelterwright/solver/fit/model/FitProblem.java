@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Point;
@@ -26,19 +27,24 @@ public final class FitProblem {
     private final Map<String, Integer> roadSlot;
     private final List<WishTerm> wishes;
     private final BodyTerms bodyTerms;
+    private final AccessRules access;
+    private final Set<String> relaxed;
 
     FitProblem(
             Scene scene,
             List<Slot> slots,
             Map<String, Integer> stationSlot,
             Map<String, Integer> roadSlot,
-            List<WishTerm> wishes) {
+            List<WishTerm> wishes,
+            Set<String> relaxed) {
         this.scene = scene;
         this.slots = List.copyOf(slots);
         this.stationSlot = Map.copyOf(stationSlot);
         this.roadSlot = Map.copyOf(roadSlot);
         this.wishes = List.copyOf(wishes);
         this.bodyTerms = new BodyTerms(scene.body());
+        this.access = AccessRules.of(scene, relaxed);
+        this.relaxed = Set.copyOf(relaxed);
     }
 
     /**
@@ -47,7 +53,21 @@ public final class FitProblem {
      * @throws IllegalArgumentException if a wish names an unknown unit or lacks a figure
      */
     public static FitProblem of(Scene scene) {
-        return new ProblemCompiler(scene).compile();
+        return new ProblemCompiler(scene).compile(Set.of());
+    }
+
+    /**
+     * The same brief, with some limits left out of the score.
+     *
+     * @param limits ids; those that the search does not compile change nothing
+     */
+    public FitProblem relaxed(Set<String> limits) {
+        return new FitProblem(scene, slots, stationSlot, roadSlot, wishes, limits);
+    }
+
+    /** Whether a limit counts. */
+    public boolean counts(String limit) {
+        return !relaxed.contains(limit);
     }
 
     public Scene scene() {
@@ -87,6 +107,10 @@ public final class FitProblem {
         return bodyTerms;
     }
 
+    public AccessRules access() {
+        return access;
+    }
+
     /**
      * Writes spots back into a layout.
      *
@@ -105,10 +129,16 @@ public final class FitProblem {
                 Pin pin = before == null ? Pin.NONE : before.pin();
                 Place place = place(station, standing);
                 placements.put(
-                        unit.id(), new Placement(unit.id(), place, road == station ? null : place(road, stowed), pin));
+                        unit.id(),
+                        new Placement(unit.id(), place, road == station ? null : place(road, stowed), pin));
             }
         }
         return scene.layout().withPlacements(placements);
+    }
+
+    /** The scene of such a layout. */
+    public Scene scene(@Nullable Spot[] spots) {
+        return Scene.of(layout(spots), scene.rules());
     }
 
     private Place place(int slot, Spot spot) {

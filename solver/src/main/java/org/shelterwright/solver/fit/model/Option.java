@@ -24,6 +24,8 @@ public final class Option {
     private final int[] holes;
     private final Point centre;
     private final boolean seat;
+    private final int[] drawers;
+    private final int[] controls;
 
     /**
      * A place that a host offers.
@@ -44,7 +46,9 @@ public final class Option {
             @Nullable Berth berth,
             int[] holes,
             Point centre,
-            boolean seat) {
+            boolean seat,
+            int[] drawers,
+            int[] controls) {
         this.surface = surface;
         this.turn = turn;
         this.size = size;
@@ -56,6 +60,8 @@ public final class Option {
         this.holes = holes;
         this.centre = centre;
         this.seat = seat;
+        this.drawers = drawers;
+        this.controls = controls;
     }
 
     public Surface surface() {
@@ -81,6 +87,16 @@ public final class Option {
 
     public Shape road() {
         return road;
+    }
+
+    /** Sweeps of what stays out when opened, flat (six ints each). */
+    public int[] drawers() {
+        return drawers;
+    }
+
+    /** Heights above its bottom of the ports that a person comes to (µm). */
+    public int[] controls() {
+        return controls;
     }
 
     /** Whether it is a seat. */

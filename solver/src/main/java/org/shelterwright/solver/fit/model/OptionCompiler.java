@@ -3,11 +3,14 @@ package org.shelterwright.solver.fit.model;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.ItemKind;
 import org.shelterwright.catalog.item.Mounting;
+import org.shelterwright.catalog.item.MovablePart;
+import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.catalog.space.Axis;
@@ -27,6 +30,9 @@ import org.shelterwright.solver.fit.places.FixingLattice;
 
 /** Compiles the ways to mount one unit on the body: every surface and turn that it allows, with the anchors that remain. */
 final class OptionCompiler {
+    private static final Set<MovablePart.Kind> STAYING_OUT =
+            Set.of(MovablePart.Kind.DRAWER, MovablePart.Kind.SLIDE_OUT, MovablePart.Kind.FLAP);
+
     private final Scene scene;
     private final Body body;
     private final Size inside;
@@ -52,9 +58,7 @@ final class OptionCompiler {
         for (Surface surface : List.of(Surface.FLOOR, Surface.WALL, Surface.ROOF)) {
             if (item.mounting().surfaces().contains(surface)) {
                 for (QuarterTurn turn : turns(item)) {
-                    if (kept == null
-                            || !pin.turn()
-                            || kept.surface() == surface && kept.pose().yaw() == turn) {
+                    if (kept == null || !pin.turn() || kept.surface() == surface && kept.pose().yaw() == turn) {
                         PlacedUnit posed = posing.at(unit, surface, null, turn);
                         List<Box> regions = regions(posed, surface, turn, governing, pin, kept);
                         if (!regions.isEmpty()) {
@@ -72,12 +76,14 @@ final class OptionCompiler {
     }
 
     private List<Box> regions(
-            PlacedUnit posed, Surface surface, QuarterTurn turn, Situation governing, Pin pin, @Nullable Place kept) {
-        Box domain = domain(
-                posed.item().mounting(), surface, turn, turn.apply(posed.item().size()));
-        domain = domain == null || kept == null
-                ? domain
-                : pinned(domain, pin, kept.pose().at());
+            PlacedUnit posed,
+            Surface surface,
+            QuarterTurn turn,
+            Situation governing,
+            Pin pin,
+            @Nullable Place kept) {
+        Box domain = domain(posed.item().mounting(), surface, turn, turn.apply(posed.item().size()));
+        domain = domain == null || kept == null ? domain : pinned(domain, pin, kept.pose().at());
         if (domain == null) {
             return List.of();
         }
@@ -140,9 +146,7 @@ final class OptionCompiler {
     }
 
     static List<QuarterTurn> turns(Item item) {
-        return Arrays.stream(QuarterTurn.values())
-                .filter(item.turns()::contains)
-                .toList();
+        return Arrays.stream(QuarterTurn.values()).filter(item.turns()::contains).toList();
     }
 
     static Option make(
@@ -170,6 +174,25 @@ final class OptionCompiler {
                 berth,
                 holes,
                 turn.apply(local, item.size()),
-                item.kind() == ItemKind.SEAT);
+                item.kind() == ItemKind.SEAT,
+                drawers(item, turn),
+                controls(posed));
+    }
+
+    private static int[] drawers(Item item, QuarterTurn turn) {
+        return Shape.flat(item.movableParts().stream()
+                .filter(part -> STAYING_OUT.contains(part.kind()))
+                .map(part -> turn.apply(part.sweep(), item.size()))
+                .toList());
+    }
+
+    private static int[] controls(PlacedUnit posed) {
+        boolean served =
+                posed.zones(Situation.ON_STATION).stream().anyMatch(zone -> zone.purpose() == Purpose.SERVICE);
+        return served
+                ? posed.item().ports().stream()
+                        .mapToInt(port -> port.at().z())
+                        .toArray()
+                : new int[0];
     }
 }

@@ -69,6 +69,31 @@ public final class PairTerms {
         return worst;
     }
 
+    /** What lacks in the height over the seat zones of an owner below solids of another: the most over both. */
+    public static int seatHeadroom(Option owner, Option other, int needed, int dx, int dy, int dz) {
+        if (other.seat() || needed == 0) {
+            return 0;
+        }
+        int worst = 0;
+        Shape keeper = owner.station();
+        int[] zones = keeper.zones();
+        int[] solids = other.station().solids();
+        for (int i = 0; i < zones.length; i += 6) {
+            for (int j = 0; j < solids.length && keeper.purposes()[i / 6] == Purpose.SEAT; j += 6) {
+                boolean over = solids[j] + dx < zones[i + 3]
+                        && zones[i] < solids[j + 3] + dx
+                        && solids[j + 1] + dy < zones[i + 4]
+                        && zones[i + 1] < solids[j + 4] + dy
+                        && solids[j + 5] + dz > zones[i + 2];
+                if (over) {
+                    int there = Math.max(0, solids[j + 2] + dz - zones[i + 2]);
+                    worst = Math.max(worst, needed - there);
+                }
+            }
+        }
+        return worst;
+    }
+
     /** Sum of the depths to which movable parts of one move through exit zones of the other. */
     public static int exitsCrossed(Option a, Option b, int dx, int dy, int dz) {
         int sum = 0;

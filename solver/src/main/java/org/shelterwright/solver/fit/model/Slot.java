@@ -2,6 +2,7 @@ package org.shelterwright.solver.fit.model;
 
 import java.util.List;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.item.ItemKind;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.layout.Pin;
@@ -24,6 +25,11 @@ public record Slot(
 
     public boolean in(Situation situation) {
         return situation == Situation.ON_STATION ? onStation : onTheRoad;
+    }
+
+    /** Whether it is a loose seat, which people push aside. */
+    public boolean pushedAside() {
+        return item.kind() == ItemKind.SEAT && item.mounting().loose();
     }
 
     /** Whether the search may move it at all. */

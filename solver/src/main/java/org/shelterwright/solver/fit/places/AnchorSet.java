@@ -21,6 +21,8 @@ public final class AnchorSet {
     private final Box[] areas;
     private final int fixed;
     private final Axis across;
+    private final int pitchU;
+    private final int pitchV;
 
     private AnchorSet(Axis across, int fixed, List<Box> regions) {
         this.across = across;
@@ -39,16 +41,14 @@ public final class AnchorSet {
         this.areas = wide.stream().distinct().toArray(Box[]::new);
         this.rowV = rows.keySet().stream().mapToInt(Integer::intValue).toArray();
         this.rowU = rows.values().stream()
-                .map(row -> row.stream()
-                        .mapToInt(Integer::intValue)
-                        .sorted()
-                        .distinct()
-                        .toArray())
+                .map(row -> row.stream().mapToInt(Integer::intValue).sorted().distinct().toArray())
                 .toArray(int[][]::new);
         this.firstOfRow = new int[rowU.length + 1];
         for (int i = 0; i < rowU.length; i++) {
             firstOfRow[i + 1] = firstOfRow[i] + rowU[i].length;
         }
+        this.pitchU = pitch(leastOfRows());
+        this.pitchV = pitch(leastStep(rowV, Integer.MAX_VALUE));
     }
 
     /**
@@ -84,18 +84,19 @@ public final class AnchorSet {
 
     /** Least distance of two neighbouring anchors on an axis (µm); zero where any place will do. */
     public int pitch(Axis axis) {
-        if (areas.length > 0 || axis == across) {
-            return 0;
-        }
+        return axis == across ? 0 : axis == u ? pitchU : pitchV;
+    }
+
+    private int leastOfRows() {
         int least = Integer.MAX_VALUE;
-        if (axis == v) {
-            least = leastStep(rowV, least);
-        } else {
-            for (int[] row : rowU) {
-                least = leastStep(row, least);
-            }
+        for (int[] row : rowU) {
+            least = leastStep(row, least);
         }
-        return least == Integer.MAX_VALUE ? 0 : least;
+        return least;
+    }
+
+    private int pitch(int least) {
+        return areas.length > 0 || least == Integer.MAX_VALUE ? 0 : least;
     }
 
     private static int leastStep(int[] sorted, int before) {

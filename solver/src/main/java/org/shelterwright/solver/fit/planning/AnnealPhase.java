@@ -37,16 +37,20 @@ final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
         LaneDesk desk = plan.desk();
         State state = new State(desk.problem());
         state.restore(plan.spots());
+        desk.planes().touch(state);
+        state.walk();
         Best best = new Best();
         best.offer(state);
         desk.improved().accept(state.score());
-        Annealer annealer = new Annealer(state, desk.dice(), desk.meter(), desk.improved());
+        Annealer annealer = new Annealer(state, desk.dice(), desk.meter(), desk.planes(), desk.improved());
         int idle = 0;
         for (int round = 0; !desk.meter().over() && idle < PATIENCE; round++) {
             boolean fresh = round % 2 == 0;
             if (round > 0) {
                 begin(state, fresh, best, desk.dice());
             }
+            desk.planes().touch(state);
+            state.walk();
             Best ofRound = new Best();
             ofRound.offer(state);
             double hot = fresh ? HOT : WARM;
@@ -64,7 +68,9 @@ final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
     private static void begin(State state, boolean fresh, Best best, Dice dice) {
         @Nullable Spot @Nullable [] spots = best.spots();
         if (fresh || spots == null) {
-            state.problem().slots().stream().filter(slot -> slot.movable()).forEach(slot -> state.remove(slot.index()));
+            state.problem().slots().stream()
+                    .filter(slot -> slot.movable())
+                    .forEach(slot -> state.remove(slot.index()));
             new Construction(state, dice).placeAll(1);
         } else {
             state.restore(spots);

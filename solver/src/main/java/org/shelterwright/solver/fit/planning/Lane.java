@@ -19,8 +19,10 @@ import org.shelterwright.solver.fit.FitScore;
 import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.kernel.Dice;
 import org.shelterwright.solver.fit.kernel.Meter;
+import org.shelterwright.solver.fit.kernel.Planes;
 import org.shelterwright.solver.fit.kernel.State;
 import org.shelterwright.solver.fit.model.FitProblem;
+import org.shelterwright.solver.fit.model.MomentLimits;
 
 /** One seeded search from start to end on one thread. What it finds depends on problem, seed, number and moves alone. */
 public final class Lane {
@@ -34,15 +36,22 @@ public final class Lane {
     /**
      * Prepares a lane.
      *
+     * @param limits the limits that depend on moments of mass
      * @param moves moves that it may try in all
      * @param asked whether someone asks to end; read often
      * @param improved hears of each new best score of this lane
      */
     public Lane(
-            FitProblem problem, int number, long seed, long moves, BooleanSupplier asked, Consumer<FitScore> improved) {
+            FitProblem problem,
+            MomentLimits limits,
+            int number,
+            long seed,
+            long moves,
+            BooleanSupplier asked,
+            Consumer<FitScore> improved) {
         long polish = Math.max(1, Math.min(200_000, moves / POLISH_SHARE));
         Meter meter = new Meter(Math.max(1, moves - polish), () -> ended || asked.getAsBoolean());
-        this.desk = new LaneDesk(problem, number, Dice.of(seed, number), meter, improved);
+        this.desk = new LaneDesk(problem, number, Dice.of(seed, number), meter, new Planes(limits), improved);
         this.solver = SolverFactory.<FitPlan>create(config(seed, round(moves, problem), polish))
                 .buildSolver();
     }
@@ -63,12 +72,13 @@ public final class Lane {
                         new CustomPhaseConfig().withCustomPhaseCommands(new GreedyPhase()),
                         new CustomPhaseConfig().withCustomPhaseCommands(new AnnealPhase(roundMoves)),
                         new LocalSearchPhaseConfig()
-                                .withMoveSelectorConfig(
-                                        new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(PlaceMoves.class))
+                                .withMoveSelectorConfig(new MoveIteratorFactoryConfig()
+                                        .withMoveIteratorFactoryClass(PlaceMoves.class))
                                 .withAcceptorConfig(
                                         new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE_ACCEPTANCE))
                                 .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
-                                .withTerminationConfig(new TerminationConfig().withScoreCalculationCountLimit(polish)));
+                                .withTerminationConfig(
+                                        new TerminationConfig().withScoreCalculationCountLimit(polish)));
     }
 
     /**
@@ -80,6 +90,8 @@ public final class Lane {
         FitPlan solved = solver.solve(new FitPlan(desk));
         State state = new State(desk.problem());
         state.restore(solved.spots());
+        desk.planes().touch(state);
+        state.walk();
         Best polished = new Best();
         polished.offer(state);
         List<Best> all = new ArrayList<>();

@@ -8,6 +8,7 @@ import org.shelterwright.solver.fit.FitScore;
 import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.kernel.Dice;
 import org.shelterwright.solver.fit.kernel.Meter;
+import org.shelterwright.solver.fit.kernel.Planes;
 import org.shelterwright.solver.fit.kernel.State;
 import org.shelterwright.solver.fit.model.FitProblem;
 
@@ -19,13 +20,15 @@ public final class LaneDesk {
     private final Meter meter;
     private final Consumer<FitScore> improved;
     private final List<Best> found = new ArrayList<>();
+    private final Planes planes;
     private @Nullable State live;
 
-    LaneDesk(FitProblem problem, int lane, Dice dice, Meter meter, Consumer<FitScore> improved) {
+    LaneDesk(FitProblem problem, int lane, Dice dice, Meter meter, Planes planes, Consumer<FitScore> improved) {
         this.problem = problem;
         this.lane = lane;
         this.dice = dice;
         this.meter = meter;
+        this.planes = planes;
         this.improved = improved;
     }
 
@@ -43,6 +46,10 @@ public final class LaneDesk {
 
     Meter meter() {
         return meter;
+    }
+
+    Planes planes() {
+        return planes;
     }
 
     Consumer<FitScore> improved() {

@@ -18,6 +18,7 @@ public class PlanScore implements IncrementalScoreCalculator<FitPlan, HardMedium
     public void resetWorkingSolution(FitPlan plan) {
         state = new State(plan.desk().problem());
         state.restore(plan.spots());
+        plan.desk().planes().touch(state);
         plan.desk().live(state);
     }
 
@@ -56,6 +57,7 @@ public class PlanScore implements IncrementalScoreCalculator<FitPlan, HardMedium
 
     @Override
     public HardMediumSoftLongScore calculateScore() {
+        state.walk();
         FitScore score = state.score();
         return HardMediumSoftLongScore.of(-score.hard(), -score.medium(), -score.soft());
     }

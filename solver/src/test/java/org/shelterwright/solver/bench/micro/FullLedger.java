@@ -38,7 +38,7 @@ public class FullLedger {
     @Setup
     public void plant() {
         checker = Checker.standard();
-        layout = PlantedFit.of(1, units, 0.1).withWalkways().solution();
+        layout = PlantedFit.of(1, units, 0.1).solution();
     }
 
     @Benchmark

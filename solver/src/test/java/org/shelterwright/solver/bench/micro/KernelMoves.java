@@ -48,7 +48,7 @@ public class KernelMoves {
 
     @Setup(Level.Trial)
     public void compile() {
-        PlantedFit fit = PlantedFit.of(1, units, 0.1).withWishes();
+        PlantedFit fit = PlantedFit.of(1, units, 0.1).withWishes().withoutWalkways();
         problem = FitProblem.of(Checker.standard().scene(fit.question()));
     }
 

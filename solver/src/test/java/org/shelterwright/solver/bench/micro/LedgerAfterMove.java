@@ -48,7 +48,7 @@ public class LedgerAfterMove {
     @Setup
     public void plant() {
         Checker checker = Checker.standard();
-        Layout layout = PlantedFit.of(1, units, 0.1).withWalkways().solution();
+        Layout layout = PlantedFit.of(1, units, 0.1).solution();
         builder = new LedgerBuilder(checker.book());
         scene = checker.scene(layout);
         builder.update(scene);

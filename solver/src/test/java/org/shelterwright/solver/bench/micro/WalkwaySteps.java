@@ -25,7 +25,7 @@ import org.shelterwright.layouts.scene.PlacedZone;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.solver.fit.planted.PlantedFit;
 
-/** One exact answer to which service zones of a known solution a walkway of 600 mm reaches from the door. */
+/** One exact answer to which service zones of a known solution a walkway of 500 mm reaches from the door. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -33,7 +33,7 @@ import org.shelterwright.solver.fit.planted.PlantedFit;
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class WalkwaySteps {
-    private static final int WIDTH = 600 * Lengths.MM;
+    private static final int WIDTH = 500 * Lengths.MM;
     private static final int HEADROOM = 1900 * Lengths.MM;
 
     @Param({"10", "20", "40", "60", "80"})

@@ -19,7 +19,7 @@ import org.shelterwright.layouts.rules.Figure;
 /**
  * A brief with a known solution. Two banks along the side walls of a body are cut into pieces, along the wall and in
  * height; each piece, shortened by the slack, is a unit: on the floor with a service zone in the aisle and bolts on a hole
- * pitch, or on the wall above. Some units on the floor have a knee space, and in about one in ten units stand in one.
+ * pitch, or on the wall above. A walkway must lead from the door to every service zone. Some units on the floor have a knee space, and in about one in ten units stand in one.
  *
  * @param question the brief with nothing placed
  * @param solution the same with every unit where it was cut
@@ -27,6 +27,11 @@ import org.shelterwright.layouts.rules.Figure;
 public record PlantedFit(Layout question, Layout solution) {
     private static final int LENGTH_A_UNIT = 180;
     private static final int LEAST_LENGTH = 1500;
+    private static final Map<String, Double> LIMITS = Map.of(
+            Figure.WALKWAY_WIDTH.id(), 500.0,
+            Figure.WALKWAY_HEADROOM.id(), 1900.0,
+            Figure.STEP_HEIGHT.id(), 50.0,
+            Figure.EXIT_WIDTH.id(), 500.0);
 
     /**
      * Plants a fit.
@@ -51,7 +56,7 @@ public record PlantedFit(Layout question, Layout solution) {
             placements.put(id, Placement.of(id, one.place()));
         }
         Parts parts = new Parts(PlantedBody.of(length), null, null, items);
-        return of(brief("planted-" + seed, parts, specs, List.of(), Map.of()), parts, placements);
+        return of(brief("planted-" + seed, parts, specs, List.of(), LIMITS), parts, placements);
     }
 
     /** The same fit with wishes, all of which the known solution keeps. */
@@ -59,15 +64,9 @@ public record PlantedFit(Layout question, Layout solution) {
         return asking(PlantedWishes.of(solution), question.brief().limits());
     }
 
-    /** The same fit with a walkway wanted from the door to every service zone, which the known solution has. */
-    public PlantedFit withWalkways() {
-        return asking(
-                question.brief().wishes(),
-                Map.of(
-                        Figure.WALKWAY_WIDTH.id(), 600.0,
-                        Figure.WALKWAY_HEADROOM.id(), 1900.0,
-                        Figure.EXIT_WIDTH.id(), 600.0,
-                        Figure.EXIT_COUNT.id(), 1.0));
+    /** The same fit without figures for walkways and exits, so that the ledger does not assess these. */
+    public PlantedFit withoutWalkways() {
+        return asking(question.brief().wishes(), Map.of());
     }
 
     /** Share of the area of the side walls that the known solution leaves free. */

@@ -1,0 +1,17 @@
+package org.shelterwright.catalog.json;
+
+import org.shelterwright.catalog.body.Body;
+import org.shelterwright.catalog.carrier.Carrier;
+import org.shelterwright.catalog.fastener.FastenerTable;
+import org.shelterwright.catalog.item.Item;
+
+/** The file formats of catalog entries. */
+public final class CatalogFormats {
+    public static final JsonFormat<Item> ITEM = JsonFormat.of("shelterwright-item", 1, Item.class);
+    public static final JsonFormat<Body> BODY = JsonFormat.of("shelterwright-body", 1, Body.class);
+    public static final JsonFormat<Carrier> CARRIER = JsonFormat.of("shelterwright-carrier", 1, Carrier.class);
+    public static final JsonFormat<FastenerTable> FASTENERS =
+            JsonFormat.of("shelterwright-fasteners", 1, FastenerTable.class);
+
+    private CatalogFormats() {}
+}

@@ -1,0 +1,130 @@
+package org.shelterwright.catalog.sliding;
+
+import java.util.Arrays;
+import java.util.BitSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The free intervals along x of each cell of the y and z levels, found when first asked for. An interval is closed and may
+ * have no length: that is an exact fit.
+ */
+final class Rows {
+    private final Levels ys;
+    private final Levels zs;
+    private final int[] lows;
+    private final int[] highs;
+    private final long[] alive;
+    private final int domainLow;
+    private final int domainHigh;
+    private final int[] @Nullable [] cells;
+    private int[] found = new int[16];
+
+    /**
+     * @param lows low ends of the open obstacles on x, rising
+     * @param highs their high ends
+     * @param alive set of obstacles that are there
+     */
+    Rows(Levels ys, Levels zs, int[] lows, int[] highs, long[] alive, int domainLow, int domainHigh) {
+        this.ys = ys;
+        this.zs = zs;
+        this.lows = lows;
+        this.highs = highs;
+        this.alive = alive;
+        this.domainLow = domainLow;
+        this.domainHigh = domainHigh;
+        this.cells = new int[(2 * ys.count() - 1) * (2 * zs.count() - 1)][];
+    }
+
+    int cell(int yCell, int zCell) {
+        return yCell * (2 * zs.count() - 1) + zCell;
+    }
+
+    int yCell(int cell) {
+        return cell / (2 * zs.count() - 1);
+    }
+
+    int zCell(int cell) {
+        return cell % (2 * zs.count() - 1);
+    }
+
+    /** The free intervals of a cell: low, high, low, high ... rising. */
+    int[] intervals(int cell) {
+        int[] known = cells[cell];
+        if (known == null) {
+            known = compute(cell);
+            cells[cell] = known;
+        }
+        return known;
+    }
+
+    private int[] compute(int cell) {
+        int length = 0;
+        int from = domainLow;
+        for (int word = 0; word < alive.length && from <= domainHigh; word++) {
+            long bits = bits(cell, word);
+            while (bits != 0 && from <= domainHigh) {
+                int obstacle = (word << 6) + Long.numberOfTrailingZeros(bits);
+                bits &= bits - 1;
+                if (lows[obstacle] >= domainHigh) {
+                    break;
+                }
+                // Equal ends leave an interval without length: an exact fit.
+                if (lows[obstacle] >= from) {
+                    length = append(length, from, lows[obstacle]);
+                    from = highs[obstacle];
+                } else if (highs[obstacle] > from) {
+                    from = highs[obstacle];
+                }
+            }
+        }
+        if (from <= domainHigh) {
+            length = append(length, from, domainHigh);
+        }
+        return Arrays.copyOf(found, length);
+    }
+
+    private int append(int length, int low, int high) {
+        if (length + 2 > found.length) {
+            found = Arrays.copyOf(found, 2 * found.length);
+        }
+        found[length] = low;
+        found[length + 1] = high;
+        return length + 2;
+    }
+
+    boolean holds(int yCell, int zCell) {
+        return yCell >= 0 && zCell >= 0 && yCell < 2 * ys.count() - 1 && zCell < 2 * zs.count() - 1;
+    }
+
+    /** Marks the obstacles of a cell that end at, or begin at, the ends of one of its free intervals. */
+    void markEnding(int cell, int low, int high, BitSet marked) {
+        for (int word = 0; word < alive.length; word++) {
+            for (long bits = bits(cell, word); bits != 0; bits &= bits - 1) {
+                int obstacle = (word << 6) + Long.numberOfTrailingZeros(bits);
+                if (highs[obstacle] == low || lows[obstacle] == high) {
+                    marked.set(obstacle);
+                }
+            }
+        }
+    }
+
+    /** Marks the obstacles of a cell, if there is such a cell, that share a place with an interval. */
+    void markMeeting(int yCell, int zCell, int low, int high, BitSet marked) {
+        if (!holds(yCell, zCell)) {
+            return;
+        }
+        int cell = cell(yCell, zCell);
+        for (int word = 0; word < alive.length; word++) {
+            for (long bits = bits(cell, word); bits != 0; bits &= bits - 1) {
+                int obstacle = (word << 6) + Long.numberOfTrailingZeros(bits);
+                if (lows[obstacle] < high && highs[obstacle] > low) {
+                    marked.set(obstacle);
+                }
+            }
+        }
+    }
+
+    private long bits(int cell, int word) {
+        return ys.mask(yCell(cell), word) & zs.mask(zCell(cell), word) & alive[word];
+    }
+}

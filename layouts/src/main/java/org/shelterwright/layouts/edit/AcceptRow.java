@@ -1,0 +1,21 @@
+package org.shelterwright.layouts.edit;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.shelterwright.layouts.layout.Acceptance;
+import org.shelterwright.layouts.layout.Layout;
+
+/** Accepts a row of the ledger with a reason; an earlier acceptance of the same row is replaced. */
+public record AcceptRow(Acceptance acceptance) implements Edit {
+    @Override
+    public String name() {
+        return "Accept " + acceptance.limit();
+    }
+
+    @Override
+    public Layout apply(Layout layout) {
+        List<Acceptance> kept = WithdrawAcceptance.without(layout, acceptance.limit(), acceptance.units());
+        return Units.with(
+                layout, Stream.concat(kept.stream(), Stream.of(acceptance)).toList());
+    }
+}

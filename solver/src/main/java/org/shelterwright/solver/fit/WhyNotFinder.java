@@ -1,0 +1,77 @@
+package org.shelterwright.solver.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.layouts.check.Checker;
+import org.shelterwright.layouts.ledger.Ledger;
+import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.solver.fit.distinct.Choice;
+import org.shelterwright.solver.fit.kernel.Best;
+import org.shelterwright.solver.fit.model.FitProblem;
+import org.shelterwright.solver.fit.model.MomentLimits;
+import org.shelterwright.solver.fit.whynot.Proofs;
+import org.shelterwright.solver.fit.whynot.Relaxing;
+
+/** Explains a search that found no layout that holds every limit. */
+final class WhyNotFinder {
+    /** Share of the moves of the search that one try with a limit left out may take. */
+    private static final int TRY_SHARE = 8;
+
+    private static final long MOST_TRY_MOVES = 400_000;
+
+    private final Checker checker;
+    private final FitProblem problem;
+    private final MomentLimits limits;
+
+    WhyNotFinder(Checker checker, FitProblem problem, MomentLimits limits) {
+        this.checker = checker;
+        this.problem = problem;
+        this.limits = limits;
+    }
+
+    /** The reasons; {@code null} if the best option breaks nothing. */
+    @Nullable
+    WhyNot explain(FitRequest request, List<FitOption> options, StopSignal stop) {
+        FitOption best = options.get(0);
+        if (best.ledger().count(Verdict.BROKEN) == 0) {
+            return null;
+        }
+        List<String> proofs = Proofs.of(problem, checker, best.layout());
+        if (!proofs.isEmpty()) {
+            return new WhyNot(true, proofs, List.of());
+        }
+        List<Ledger> known = options.stream().map(FitOption::ledger).toList();
+        Ledger fewest = Relaxing.fewest(known, relaxed -> attempt(request, relaxed, best, stop));
+        List<String> reasons = new ArrayList<>();
+        reasons.add("No layout that holds every limit was found; the best breaks "
+                + best.ledger().count(Verdict.BROKEN) + " rows. A longer search may find one.");
+        best.ledger().rows().stream()
+                .filter(row -> row.verdict() == Verdict.BROKEN)
+                .limit(5)
+                .forEach(row -> reasons.add(row.finding()));
+        return new WhyNot(false, reasons, Relaxing.sentences(fewest));
+    }
+
+    private Ledger attempt(FitRequest request, Set<String> relaxed, FitOption best, StopSignal stop) {
+        if (stop.stopped()) {
+            return best.ledger();
+        }
+        Long moves = request.budget().moves();
+        long tries = moves == null ? MOST_TRY_MOVES : Math.max(1, Math.min(MOST_TRY_MOVES, moves / TRY_SHARE));
+        Budget budget = new Budget(tries, request.budget().time());
+        FitProblem easier = problem.relaxed(relaxed);
+        List<Best> bests = new LaneRace(
+                        easier,
+                        limits.without(relaxed),
+                        request.seed(),
+                        budget,
+                        request.threads(),
+                        new Pulse(progress -> {}),
+                        stop)
+                .run();
+        List<FitOption> found = new Choice(checker).choose(StandardFitter.found(problem, bests), 1);
+        return found.isEmpty() ? best.ledger() : found.get(0).ledger();
+    }
+}
