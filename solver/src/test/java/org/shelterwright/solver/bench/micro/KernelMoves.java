@@ -20,10 +20,12 @@ import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.kernel.Construction;
 import org.shelterwright.solver.fit.kernel.Dice;
 import org.shelterwright.solver.fit.kernel.Meter;
+import org.shelterwright.solver.fit.kernel.Planes;
 import org.shelterwright.solver.fit.kernel.Schedule;
 import org.shelterwright.solver.fit.kernel.State;
 import org.shelterwright.solver.fit.kernel.Weights;
 import org.shelterwright.solver.fit.model.FitProblem;
+import org.shelterwright.solver.fit.model.MomentLimits;
 import org.shelterwright.solver.fit.planted.PlantedFit;
 
 /** Moves of the annealing a second, on one thread, over whole rounds from hot to cold. */
@@ -40,6 +42,7 @@ public class KernelMoves {
     private int units;
 
     private FitProblem problem;
+    private MomentLimits limits;
     private Annealer annealer;
 
     /** Filled by {@link #compile} and {@link #construct}. */
@@ -49,7 +52,9 @@ public class KernelMoves {
     @Setup(Level.Trial)
     public void compile() {
         PlantedFit fit = PlantedFit.of(1, units, 0.1).withWishes().withoutWalkways();
-        problem = FitProblem.of(Checker.standard().scene(fit.question()));
+        Checker checker = Checker.standard();
+        problem = FitProblem.of(checker.scene(fit.question()));
+        limits = new MomentLimits(checker.book());
     }
 
     @Setup(Level.Invocation)
@@ -57,7 +62,7 @@ public class KernelMoves {
         State state = new State(problem);
         Dice dice = Dice.of(1, 1);
         new Construction(state, dice).placeAll(0);
-        annealer = new Annealer(state, dice, new Meter(Long.MAX_VALUE, () -> false), score -> {});
+        annealer = new Annealer(state, dice, new Meter(Long.MAX_VALUE, () -> false), new Planes(limits), score -> {});
     }
 
     @Benchmark
