@@ -65,15 +65,16 @@ final class BaselineRuns {
 
     private void run(Case one) {
         long seed = setting.seed();
-        PlantedFit fit = PlantedFit.of(seed, one.units(), one.slack()).withWishes().withoutWalkways();
+        PlantedFit fit =
+                PlantedFit.of(seed, one.units(), one.slack()).withWishes().withoutWalkways();
         FitProblem problem = FitProblem.of(checker.scene(fit.question()));
         @Nullable Spot[] start = Start.greedy(problem, seed);
         String free = Math.round(100 * one.slack()) + " %";
 
         StreamSearch.Found theirs = new StreamSearch(problem).run(start, seed, STREAMS_TIME);
         Judge.Judgement judged = judge.judge(theirs.layout());
-        Reach.Run ours = new Reach(new StandardFitter(checker), 1)
-                .toReach(fit.question(), seed, STREAMS_TIME, judged.score());
+        Reach.Run ours =
+                new Reach(new StandardFitter(checker), 1).toReach(fit.question(), seed, STREAMS_TIME, judged.score());
         streams.add(
                 one.units(),
                 free,

@@ -92,9 +92,8 @@ public final class Lattice {
     /** Whether the slot may be at a spot, on the lattice or in an area. */
     public boolean contains(Spot spot) {
         return spot.option() < slot.options().size()
-                && slot.options()
-                        .get(spot.option())
-                        .anchors(QuarterTurn.R0)
-                        .contains(new int[] {spot.x(), spot.y(), spot.z()});
+                && slot.options().get(spot.option()).anchors(QuarterTurn.R0).contains(new int[] {
+                    spot.x(), spot.y(), spot.z()
+                });
     }
 }

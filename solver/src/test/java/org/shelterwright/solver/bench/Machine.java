@@ -31,6 +31,13 @@ final class Machine {
                 shared);
     }
 
+    /** Processor time that this process has used (ns); 0 if the system does not tell. */
+    static long cpuNanos() {
+        return ManagementFactory.getOperatingSystemMXBean() instanceof com.sun.management.OperatingSystemMXBean system
+                ? system.getProcessCpuTime()
+                : 0;
+    }
+
     private static double load() {
         return ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage();
     }

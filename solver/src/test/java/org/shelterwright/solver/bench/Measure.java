@@ -17,15 +17,14 @@ public final class Measure {
             throw new IllegalArgumentException("Say what to measure: planted, baselines, samples or micro.");
         }
         Setting setting = Setting.of(args, 1);
-        String text =
-                switch (args[0]) {
-                    case "planted" -> new PlantedRuns(setting).run();
-                    case "baselines" -> new BaselineRuns(setting).run();
-                    case "micro" -> new MicroRuns(setting).run();
-                    default ->
-                        throw new IllegalArgumentException(
-                                "\"" + args[0] + "\" is none of planted, baselines, samples, micro.");
-                };
+        String text = switch (args[0]) {
+            case "planted" -> new PlantedRuns(setting).run();
+            case "baselines" -> new BaselineRuns(setting).run();
+            case "micro" -> new MicroRuns(setting).run();
+            default ->
+                throw new IllegalArgumentException(
+                        "\"" + args[0] + "\" is none of planted, baselines, samples, micro.");
+        };
         Files.createDirectories(setting.folder());
         Path file = setting.folder().resolve(args[0] + ".md");
         Files.writeString(file, text, StandardCharsets.UTF_8);

@@ -10,9 +10,10 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.shelterwright.solver.bench.micro.FullLedger;
 import org.shelterwright.solver.bench.micro.KernelMoves;
 import org.shelterwright.solver.bench.micro.LedgerAfterMove;
+import org.shelterwright.solver.bench.micro.ProcessorTime;
 import org.shelterwright.solver.bench.micro.WalkwaySteps;
 
-/** The time of single steps by size, taken with JMH in a process of its own. */
+/** The processor time of single steps by size, taken with JMH in a process of its own. */
 final class MicroRuns {
     private final Setting setting;
 
@@ -32,19 +33,20 @@ final class MicroRuns {
                 "ledger after one move (ms)",
                 "moves of the search a second (thousand)",
                 "walkways to all service zones (µs)");
-        full.forEach((units, fullMs) -> table.add(
+        full.forEach((units, ns) -> table.add(
                 units,
-                fullMs,
-                moved.getOrDefault(units, Double.NaN),
-                moves.getOrDefault(units, Double.NaN) / 1e3,
-                walkways.getOrDefault(units, Double.NaN)));
+                ns / 1e6,
+                moved.getOrDefault(units, Double.NaN) / 1e6,
+                1e6 / moves.getOrDefault(units, Double.NaN),
+                walkways.getOrDefault(units, Double.NaN) / 1e3));
         return """
                 # Single steps
 
                 On known solutions of planted fits (see planted.md) with a tenth of the walls free. The full ledger resolves
                 the layout and answers every limit from scratch. The ledger after one move answers again what the move can
-                touch. Moves are tried, not made: a round of annealing from hot to cold on one thread, with wishes. Means of
-                five seconds after three to warm up, one process each.
+                touch. Moves are tried, not made: a round of annealing from hot to cold on one thread, with wishes. All
+                figures are processor time of the whole process, the collector included, so that other work on the machine
+                does not blur them: means over five seconds after three to warm up, one process each.
 
                 %s
                 Date: %s.
@@ -52,18 +54,26 @@ final class MicroRuns {
                 %s""".formatted(machine.text(), setting.date(), table.text());
     }
 
-    /** Runs one class and gives its mean score by the number of units. */
+    private static double processorNs(RunResult result) {
+        return result.getSecondaryResults().entrySet().stream()
+                .filter(entry -> entry.getKey().endsWith(ProcessorTime.RESULT))
+                .findFirst()
+                .orElseThrow()
+                .getValue()
+                .getScore();
+    }
+
+    /** Runs one class and gives the processor time of one operation (ns) by the number of units. */
     private static Map<Integer, Double> scores(Class<?> benchmark) {
         try {
             Collection<RunResult> results = new Runner(new OptionsBuilder()
                             .include(benchmark.getName().replace(".", "\\.") + "\\.")
+                            .addProfiler(ProcessorTime.class)
                             .build())
                     .run();
             Map<Integer, Double> scores = new TreeMap<>();
             for (RunResult result : results) {
-                scores.put(
-                        Integer.valueOf(result.getParams().getParam("units")),
-                        result.getPrimaryResult().getScore());
+                scores.put(Integer.valueOf(result.getParams().getParam("units")), processorNs(result));
             }
             return scores;
         } catch (RunnerException failed) {

@@ -25,9 +25,15 @@ final class Reach {
      *
      * @param goalSeconds when the search first told of a score as good as the goal; {@code NaN} if it never did
      * @param seconds until the checked result was there
+     * @param cpuSeconds that the whole process used until then
      * @param best {@code null} if nothing could be placed
      */
-    record Run(double goalSeconds, double seconds, long moves, @Nullable FitOption best) {
+    record Run(
+            double goalSeconds,
+            double seconds,
+            double cpuSeconds,
+            long moves,
+            @Nullable FitOption best) {
         boolean reached() {
             return !Double.isNaN(goalSeconds);
         }
@@ -51,6 +57,7 @@ final class Reach {
     private Run run(Layout question, long seed, Duration time, FitScore goal, boolean stopThere) {
         StopSignal stop = new StopSignal();
         AtomicLong reachedAt = new AtomicLong(-1);
+        long cpu = Machine.cpuNanos();
         long start = System.nanoTime();
         FitResult result = fitter.fit(
                 new FitRequest(question, seed, Budget.time(time), threads, 1),
@@ -64,8 +71,9 @@ final class Reach {
                 },
                 stop);
         double seconds = (System.nanoTime() - start) / 1e9;
+        double cpuSeconds = (Machine.cpuNanos() - cpu) / 1e9;
         long at = reachedAt.get();
         FitOption best = result.options().isEmpty() ? null : result.options().get(0);
-        return new Run(at < 0 ? Double.NaN : at / 1e9, seconds, result.moves(), best);
+        return new Run(at < 0 ? Double.NaN : at / 1e9, seconds, cpuSeconds, result.moves(), best);
     }
 }

@@ -23,7 +23,9 @@ final class Table {
         }
         StringBuilder line = new StringBuilder("|");
         for (Object cell : cells) {
-            line.append(' ').append(cell instanceof Double value ? figure(value) : cell).append(" |");
+            line.append(' ')
+                    .append(cell instanceof Double value ? figure(value) : cell)
+                    .append(" |");
         }
         lines.add(line.toString());
         return this;

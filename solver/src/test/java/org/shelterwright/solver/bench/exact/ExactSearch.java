@@ -25,7 +25,10 @@ public final class ExactSearch {
      * @param proven whether it is proven to be the best there is, or that there is none
      * @param firstSeconds when the first was found; {@code null} if none was
      */
-    public record Found(@Nullable Layout layout, boolean proven, @Nullable Double firstSeconds) {}
+    public record Found(
+            @Nullable Layout layout,
+            boolean proven,
+            @Nullable Double firstSeconds) {}
 
     public ExactSearch(FitProblem problem) {
         this.problem = problem;
@@ -46,8 +49,7 @@ public final class ExactSearch {
         long step = step(ways);
         List<ExactUnit> units = new ArrayList<>();
         for (Slot slot : problem.slots()) {
-            ExactUnit unit =
-                    new ExactUnit(model, slot.unit().id(), ways.get(slot.index()), step);
+            ExactUnit unit = new ExactUnit(model, slot.unit().id(), ways.get(slot.index()), step);
             Spot hint = start[slot.index()];
             if (hint != null) {
                 unit.hint(model, hint);

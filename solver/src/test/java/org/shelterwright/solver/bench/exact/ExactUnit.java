@@ -7,8 +7,8 @@ import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.util.Domain;
-import java.util.List;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.ToLongFunction;
 import org.shelterwright.solver.fit.model.Spot;
 

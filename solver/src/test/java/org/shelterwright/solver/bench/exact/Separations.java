@@ -83,7 +83,13 @@ final class Separations {
 
     /** The literal that a cuboid lies before another on an axis; none if it never can. */
     private List<Literal> before(
-            ExactUnit a, Function<Shape, int[]> boxesA, int i, ExactUnit b, Function<Shape, int[]> boxesB, int j, int axis) {
+            ExactUnit a,
+            Function<Shape, int[]> boxesA,
+            int i,
+            ExactUnit b,
+            Function<Shape, int[]> boxesB,
+            int j,
+            int axis) {
         ToLongFunction<Way> high = bound(boxesA, i, axis + 3);
         ToLongFunction<Way> low = bound(boxesB, j, axis);
         if (a.least(axis, high) > b.greatest(axis, low)) {

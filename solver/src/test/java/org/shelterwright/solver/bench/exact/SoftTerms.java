@@ -23,7 +23,8 @@ final class SoftTerms {
 
     private static final int WRONG_FRONT = 1_000_000;
     private static final double[][] DIRECTIONS = {
-        {1, 0, 0}, {0, 1, 0}, {0, 0, 1}, {1, 1, 0}, {1, 0, 1}, {0, 1, 1}, {1, 1, 1}, {2, 1, 0}, {1, 2, 0}, {3, 1, 0}, {1, 3, 0}
+        {1, 0, 0}, {0, 1, 0}, {0, 0, 1}, {1, 1, 0}, {1, 0, 1}, {0, 1, 1}, {1, 1, 1}, {2, 1, 0}, {1, 2, 0}, {3, 1, 0},
+        {1, 3, 0}
     };
     private static final long SCALE = 1000;
 
@@ -39,7 +40,8 @@ final class SoftTerms {
         this.problem = problem;
         this.units = units;
         this.step = step;
-        this.longest = (problem.inside().x() + problem.inside().y() + problem.inside().z()) / step;
+        this.longest =
+                (problem.inside().x() + problem.inside().y() + problem.inside().z()) / step;
     }
 
     /** The objective, to be made least. */
@@ -112,8 +114,8 @@ final class SoftTerms {
         }
         IntVar excess = model.newIntVar(0, longest, "too far");
         for (double[] direction : DIRECTIONS) {
-            double norm = Math.sqrt(
-                    direction[0] * direction[0] + direction[1] * direction[1] + direction[2] * direction[2]);
+            double norm =
+                    Math.sqrt(direction[0] * direction[0] + direction[1] * direction[1] + direction[2] * direction[2]);
             LinearExprBuilder along = LinearExpr.newBuilder();
             for (int axis = 0; axis < 3; axis++) {
                 along.addTerm(gaps[axis], (long) (SCALE * direction[axis] / norm));

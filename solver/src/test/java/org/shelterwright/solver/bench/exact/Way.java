@@ -85,10 +85,7 @@ record Way(int number, Option option, long[] xs, long[] ys, long[] zs) {
     }
 
     boolean allows(Spot spot) {
-        return spot.option() == number
-                && contains(xs, spot.x())
-                && contains(ys, spot.y())
-                && contains(zs, spot.z());
+        return spot.option() == number && contains(xs, spot.x()) && contains(ys, spot.y()) && contains(zs, spot.z());
     }
 
     private static boolean contains(long[] sorted, long value) {

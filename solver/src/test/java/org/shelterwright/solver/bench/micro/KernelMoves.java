@@ -4,7 +4,6 @@ import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Level;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OperationsPerInvocation;
@@ -28,10 +27,10 @@ import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.MomentLimits;
 import org.shelterwright.solver.fit.planted.PlantedFit;
 
-/** Moves of the annealing a second, on one thread, over whole rounds from hot to cold. */
+/** One move of the annealing, on one thread, over whole rounds from hot to cold, each from where the last ended. */
 @org.openjdk.jmh.annotations.State(Scope.Thread)
-@BenchmarkMode(Mode.Throughput)
-@OutputTimeUnit(TimeUnit.SECONDS)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Fork(1)
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
@@ -41,28 +40,26 @@ public class KernelMoves {
     @Param({"10", "20", "40", "60", "80"})
     private int units;
 
-    private FitProblem problem;
-    private MomentLimits limits;
     private Annealer annealer;
 
-    /** Filled by {@link #compile} and {@link #construct}. */
+    /** Filled by {@link #construct}. */
     @SuppressWarnings("NullAway.Init")
     public KernelMoves() {}
 
-    @Setup(Level.Trial)
-    public void compile() {
+    @Setup
+    public void construct() {
         PlantedFit fit = PlantedFit.of(1, units, 0.1).withWishes().withoutWalkways();
         Checker checker = Checker.standard();
-        problem = FitProblem.of(checker.scene(fit.question()));
-        limits = new MomentLimits(checker.book());
-    }
-
-    @Setup(Level.Invocation)
-    public void construct() {
+        FitProblem problem = FitProblem.of(checker.scene(fit.question()));
         State state = new State(problem);
         Dice dice = Dice.of(1, 1);
         new Construction(state, dice).placeAll(0);
-        annealer = new Annealer(state, dice, new Meter(Long.MAX_VALUE, () -> false), new Planes(limits), score -> {});
+        annealer = new Annealer(
+                state,
+                dice,
+                new Meter(Long.MAX_VALUE, () -> false),
+                new Planes(new MomentLimits(checker.book())),
+                score -> {});
     }
 
     @Benchmark

@@ -51,8 +51,7 @@ public class WalkwaySteps {
 
     @Setup
     public void plant() {
-        Scene scene =
-                Checker.standard().scene(PlantedFit.of(1, units, 0.1).solution());
+        Scene scene = Checker.standard().scene(PlantedFit.of(1, units, 0.1).solution());
         List<PlacedUnit> placed = scene.units();
         room = scene.body().inside();
         obstacles = flat(placed.stream()

@@ -49,7 +49,8 @@ public class StreamPlan {
         room = new Room(problem, problem.inside().y() / 2);
     }
 
-    @Nullable Spot[] spots() {
+    @Nullable
+    Spot[] spots() {
         return units.stream().map(StreamUnit::getSpot).toArray(Spot[]::new);
     }
 

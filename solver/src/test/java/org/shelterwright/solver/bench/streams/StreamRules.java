@@ -50,16 +50,15 @@ public final class StreamRules implements ConstraintProvider {
                     .join(StreamPlan.Room.class)
                     .penalizeLong(
                             ONE_SOFT,
-                            (mass, y, z, room) ->
-                                    mass == 0 ? 0 : Math.abs(y / mass - room.middle()) + z / mass / 2)
+                            (mass, y, z, room) -> mass == 0 ? 0 : Math.abs(y / mass - room.middle()) + z / mass / 2)
                     .asConstraint("mass in the middle and low"),
             factory.forEach(WishTerm.class)
                     .join(StreamUnit.class, Joiners.equal(WishTerm::a, StreamUnit::number))
                     .join(StreamUnit.class, Joiners.equal((wish, a) -> wish.b(), StreamUnit::number))
                     .penalizeLong(
                             ONE_SOFT,
-                            (wish, a, b) -> wish.shortfall(
-                                    a.option(), a.x(), a.y(), a.z(), b.option(), b.x(), b.y(), b.z()))
+                            (wish, a, b) ->
+                                    wish.shortfall(a.option(), a.x(), a.y(), a.z(), b.option(), b.x(), b.y(), b.z()))
                     .asConstraint("wishes"),
         };
     }

@@ -33,10 +33,8 @@ public final class StreamSearch {
      * @param start a spot for each slot
      */
     public Found run(@Nullable Spot[] start, long seed, Duration time) {
-        SolverConfig config = config()
-                .withRandomSeed(seed)
-                .withTerminationSpentLimit(time)
-                .withPhases(new LocalSearchPhaseConfig());
+        SolverConfig config =
+                config().withRandomSeed(seed).withTerminationSpentLimit(time).withPhases(new LocalSearchPhaseConfig());
         StreamPlan solved =
                 SolverFactory.<StreamPlan>create(config).buildSolver().solve(new StreamPlan(problem, start));
         return new Found(problem.layout(solved.spots()), score(solved.getScore()));
