@@ -1,5 +1,6 @@
 package org.shelterwright.catalog.carrier;
 
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Provision;
@@ -57,6 +58,14 @@ public record Carrier(
         if (grossRatingKg != null) {
             Figures.positive("gross rating (kg)", grossRatingKg);
         }
+    }
+
+    /** The seats that so many people take, the driver's first; no more than there are. */
+    public List<Seat> seatsTaken(int people) {
+        return seats.stream()
+                .sorted(Comparator.comparing(seat -> !seat.driver()))
+                .limit(people)
+                .toList();
     }
 
     /** What a carrier is. */

@@ -51,6 +51,15 @@ public final class JsonFormat<T> {
         return new JsonFormat<>(name, version, type, codec, more);
     }
 
+    /**
+     * The name of the format that a file says it is in.
+     *
+     * @throws InputException if the file is no JSON object or names no format
+     */
+    public static String nameIn(InputFile file) {
+        return FileHead.read(file).format();
+    }
+
     public String name() {
         return name;
     }

@@ -7,9 +7,15 @@ import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.LedgerBuilder;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
+<<<<<<< HEAD
 import org.shelterwright.layouts.ledger.axles.AxleLimits;
 import org.shelterwright.layouts.ledger.access.AccessLimits;
+=======
+import org.shelterwright.layouts.ledger.access.AccessLimits;
+import org.shelterwright.layouts.ledger.axles.AxleLimits;
+>>>>>>> refs/heads/cli
 import org.shelterwright.layouts.ledger.fit.FitLimits;
+import org.shelterwright.layouts.ledger.floor.FloorLimits;
 import org.shelterwright.layouts.ledger.mass.MassLimits;
 import org.shelterwright.layouts.ledger.stability.StabilityLimits;
 import org.shelterwright.layouts.rules.RuleSet;
@@ -33,6 +39,7 @@ public final class Checker {
         limits.addAll(FitLimits.all());
         limits.addAll(AccessLimits.all());
         limits.addAll(MassLimits.all());
+        limits.addAll(FloorLimits.all());
         limits.addAll(AxleLimits.all());
         limits.addAll(StabilityLimits.all());
         return new Checker(new LimitBook(limits), RuleSets.builtIn());

@@ -27,7 +27,7 @@ public record WithdrawAcceptance(String limit, List<String> units) implements Ed
 
     static List<Acceptance> without(Layout layout, String limit, List<String> units) {
         return layout.acceptances().stream()
-                .filter(one -> !one.limit().equals(limit) || !one.units().equals(units))
+                .filter(one -> !one.covers(limit, units))
                 .toList();
     }
 }

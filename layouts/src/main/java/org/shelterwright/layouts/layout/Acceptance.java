@@ -16,4 +16,9 @@ public record Acceptance(String limit, List<String> units, String reason, String
             throw new IllegalArgumentException("An accepted limit needs a reason and a name.");
         }
     }
+
+    /** Whether a row of this limit that concerns these units is the one that was accepted. */
+    public boolean covers(String otherLimit, List<String> otherUnits) {
+        return limit.equals(otherLimit) && units.equals(otherUnits);
+    }
 }

@@ -76,4 +76,9 @@ public record Layout(
     public Layout withProvenance(Provenance changed) {
         return new Layout(brief, parts, placements, acceptances, changed);
     }
+
+    /** Who has accepted the rows of a limit that concern these units, if anybody has. */
+    public Optional<Acceptance> acceptance(String limit, List<String> units) {
+        return acceptances.stream().filter(one -> one.covers(limit, units)).findFirst();
+    }
 }

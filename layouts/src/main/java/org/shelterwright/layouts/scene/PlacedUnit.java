@@ -2,6 +2,7 @@ package org.shelterwright.layouts.scene;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.shelterwright.catalog.item.ClearZone;
 import org.shelterwright.catalog.item.Fixing;
 import org.shelterwright.catalog.item.Item;
@@ -23,6 +24,7 @@ public final class PlacedUnit {
     private final Placement placement;
     private final Shape station;
     private final Shape road;
+    private final Kept kept = new Kept();
 
     private record Shape(Box outline, List<Box> solids, List<PlacedZone> zones, Box reach) {}
 
@@ -96,6 +98,16 @@ public final class PlacedUnit {
     /** Whether it stands elsewhere, or is shaped otherwise, on the road than on station. */
     public boolean differsOnTheRoad() {
         return !station.equals(road);
+    }
+
+    /**
+     * Something that limits need of this unit alone, made once and then kept with it, also in later scenes.
+     *
+     * @param type what it is; one value of each type is kept
+     * @param maker makes it; may be called twice if two threads ask at once, so it must always make the same
+     */
+    public <T> T derived(Class<T> type, Function<PlacedUnit, T> maker) {
+        return kept.get(type, () -> maker.apply(this));
     }
 
     private Shape in(Situation situation) {

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Body;
@@ -25,7 +24,7 @@ public final class Scene {
     private final List<PlacedUnit> units;
     private final Map<String, PlacedUnit> byId;
     private final List<UnitSpec> toPlace;
-    private final Map<Class<?>, Object> derived = new ConcurrentHashMap<>(4);
+    private final Kept kept = new Kept();
 
     private Scene(Layout layout, Rules rules, List<PlacedUnit> units, List<UnitSpec> toPlace) {
         this.layout = layout;
@@ -137,11 +136,6 @@ public final class Scene {
      * @param maker makes it; may be called twice if two threads ask at once, so it must always make the same
      */
     public <T> T derived(Class<T> type, Function<Scene, T> maker) {
-        Object kept = derived.get(type);
-        if (kept == null) {
-            kept = maker.apply(this);
-            derived.put(type, kept);
-        }
-        return type.cast(kept);
+        return kept.get(type, () -> maker.apply(this));
     }
 }

@@ -138,6 +138,56 @@ public final class LoadStates {
         return mostRatio(numerator.times(-1), denominator, among).map(Extreme::negated);
     }
 
+    /** What a quantity comes to with growth and without uncertainty, all fills full or all at their least. */
+    public double nominal(Quantity quantity, Mode mode, boolean full) {
+        double sum = quantity.tare(mode);
+        for (Holder holder : holders(quantity, mode)) {
+            MassTable table = table(holder, mode.situation());
+            Influence influence = quantity.of(holder);
+            for (int i = 0; i < table.count(); i++) {
+                double kg = table.fill(i) < 0 || full ? table.nominal(i) : table.least(i);
+                sum += kg * influence.at(table.x(i), table.y(i), table.z(i));
+            }
+        }
+        return sum;
+    }
+
+    /** Sum of what the uncertainties of all masses do to a quantity. */
+    public double uncertaintyKg(Quantity quantity, Mode mode) {
+        double sum = 0;
+        for (Holder holder : holders(quantity, mode)) {
+            MassTable table = table(holder, mode.situation());
+            for (int i = 0; i < table.count(); i++) {
+                sum += table.uncertainty(i) * Math.abs(quantity.of(holder).at(table.x(i), table.y(i), table.z(i)));
+            }
+        }
+        return sum;
+    }
+
+    /** The same as root of the sum of squares: likelier, if the uncertainties do not depend on each other. */
+    public double uncertaintyRssKg(Quantity quantity, Mode mode) {
+        double sum = 0;
+        for (Holder holder : holders(quantity, mode)) {
+            MassTable table = table(holder, mode.situation());
+            for (int i = 0; i < table.count(); i++) {
+                double one = table.uncertainty(i) * quantity.of(holder).at(table.x(i), table.y(i), table.z(i));
+                sum += one * one;
+            }
+        }
+        return Math.sqrt(sum);
+    }
+
+    private static List<Holder> holders(Quantity quantity, Mode mode) {
+        List<Holder> holders = new ArrayList<>();
+        for (Holder holder : Holder.values()) {
+            if ((holder != Holder.TRAILER || mode.trailer())
+                    && !quantity.of(holder).none()) {
+                holders.add(holder);
+            }
+        }
+        return holders;
+    }
+
     MassTable table(Holder holder, Situation situation) {
         return switch (holder) {
             case BODY -> masses.body.get(situation.ordinal());

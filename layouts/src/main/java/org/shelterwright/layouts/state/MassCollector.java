@@ -1,7 +1,6 @@
 package org.shelterwright.layouts.state;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -117,18 +116,15 @@ final class MassCollector {
             return;
         }
         OptionalDouble personKg = scene.rules().value(Figure.PERSON_MASS);
-        List<Seat> seats = entry.seats().stream()
-                .sorted(Comparator.comparing(seat -> !seat.driver()))
-                .toList();
-        if (personKg.isEmpty() || seats.size() < crew) {
+        if (personKg.isEmpty() || entry.seats().size() < crew) {
             String sentence = personKg.isEmpty()
                     ? "No rule set states the mass of a person. Set " + Figure.PERSON_MASS.id() + " in the brief."
-                    : "The brief has a crew of " + crew + ", but the carrier " + entry.name() + " has " + seats.size()
-                            + " seats. Give the seats in carrier " + entry.id() + ".";
+                    : "The brief has a crew of " + crew + ", but the carrier " + entry.name() + " has "
+                            + entry.seats().size() + " seats. Give the seats in carrier " + entry.id() + ".";
             gaps.add(new Gap(Holder.CARRIER, Gap.Kind.MASS, null, sentence));
             return;
         }
-        for (Seat seat : seats.subList(0, crew)) {
+        for (Seat seat : entry.seatsTaken(crew)) {
             carrier.addFill(fills.size(), 0, personKg.getAsDouble(), seat.at());
         }
         fills.add(Fill.CREW);

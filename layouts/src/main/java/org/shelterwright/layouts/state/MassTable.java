@@ -102,6 +102,11 @@ final class MassTable {
         return most[i];
     }
 
+    /** Half width of the range of a mass that no load state sets (kg). */
+    double uncertainty(int i) {
+        return fill[i] < 0 ? most[i] - nominal[i] : 0;
+    }
+
     double x(int i) {
         return x[i];
     }

@@ -133,23 +133,6 @@ class SafeSaveTest {
     }
 
     @Test
-    void leavesEverythingAsItWasInAReadOnlyFolder() throws IOException {
-        Fingerprint read = new SafeSave().save(file, OLD, Fingerprint.NONE);
-        assumeTrue(folder.toFile().setWritable(false) && !Files.isWritable(folder), "a folder that is read-only to us");
-        try {
-            assertRefused(
-                    new SafeSave(),
-                    file,
-                    read,
-                    "The folder " + folder.toRealPath()
-                            + " may not be written to. Nothing was changed. Save into another folder.");
-        } finally {
-            assertThat(folder.toFile().setWritable(true)).isTrue();
-        }
-        assertThat(file).hasBinaryContent(OLD);
-    }
-
-    @Test
     void theOldContentIsWholeWhileTheNewOneIsWritten() throws IOException {
         Fingerprint read = new SafeSave().save(file, OLD, Fingerprint.NONE);
         SafeSave watched = new SafeSave(fresh -> {

@@ -28,7 +28,14 @@ final class LaneRace {
     private final Pulse pulse;
     private final StopSignal stop;
 
-    LaneRace(FitProblem problem, MomentLimits limits, long seed, Budget budget, int threads, Pulse pulse, StopSignal stop) {
+    LaneRace(
+            FitProblem problem,
+            MomentLimits limits,
+            long seed,
+            Budget budget,
+            int threads,
+            Pulse pulse,
+            StopSignal stop) {
         this.problem = problem;
         this.limits = limits;
         this.seed = seed;

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.planning.Lane;
 
 /** Tells an observer of new best scores, one call at a time and not too often. */
@@ -25,7 +26,8 @@ final class Pulse {
         lanes.add(lane);
     }
 
-    synchronized void improved(FitScore score) {
+    synchronized void improved(Amounts amounts) {
+        FitScore score = Choice.score(amounts);
         FitScore before = best;
         if (before == null || score.compareTo(before) < 0) {
             best = score;

@@ -4,16 +4,23 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.shelterwright.layouts.check.Checker;
-import org.shelterwright.solver.fit.distinct.Choice;
+import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.MomentLimits;
+import org.shelterwright.solver.fit.repair.LedgerRepair;
 
 /**
  * Finds places by greedy construction, annealing and local search in several independent lanes, and offers only layouts
  * that were checked from scratch. Safe for several threads.
  */
 public final class StandardFitter implements Fitter {
+    /** More broken rows than this are not mended one by one. */
+    private static final int MOST_TO_MEND = 12;
+
+    /** How often the live ledger is asked to mend one layout. */
+    private static final int ASKINGS = 400;
+
     private final Checker checker;
 
     public StandardFitter(Checker checker) {
@@ -25,13 +32,39 @@ public final class StandardFitter implements Fitter {
         Pulse pulse = new Pulse(observer);
         FitProblem problem = FitProblem.of(checker.scene(request.start()));
         MomentLimits limits = new MomentLimits(checker.book());
-        LaneRace race =
-                new LaneRace(problem, limits, request.seed(), request.budget(), request.threads(), pulse, stop);
+        LaneRace race = new LaneRace(problem, limits, request.seed(), request.budget(), request.threads(), pulse, stop);
         List<Best> bests = race.run();
-        List<FitOption> options = new Choice(checker).choose(found(problem, bests), request.alternatives());
+        List<Choice.Found> found = found(problem, bests);
+        List<FitOption> options = new Choice(checker).choose(found, request.alternatives());
+        if (worthMending(options)) {
+            options =
+                    new Choice(checker).choose(mended(problem, options, found, request, stop), request.alternatives());
+        }
         pulse.tell(true);
         WhyNot whyNot = new WhyNotFinder(checker, problem, limits).explain(request, options, stop);
         return new FitResult(options, whyNot, pulse.moves(), pulse.elapsed());
+    }
+
+    /** Few broken rows may be such as the search does not see. */
+    private static boolean worthMending(List<FitOption> options) {
+        long broken = options.get(0).ledger().count(Verdict.BROKEN);
+        return broken > 0 && broken <= MOST_TO_MEND;
+    }
+
+    private List<Choice.Found> mended(
+            FitProblem problem,
+            List<FitOption> options,
+            List<Choice.Found> found,
+            FitRequest request,
+            StopSignal stop) {
+        List<Choice.Found> all = new ArrayList<>();
+        for (FitOption option : options) {
+            LedgerRepair repair = new LedgerRepair(checker, problem, option.layout(), request.seed());
+            all.add(new Choice.Found(
+                    repair.mend(ASKINGS, stop::stopped), option.score().soft()));
+        }
+        all.addAll(found);
+        return all;
     }
 
     /** The layouts of what lanes found, the best by their own score first. */

@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Verdict;
-import org.shelterwright.solver.fit.distinct.Choice;
 import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.MomentLimits;

@@ -13,7 +13,6 @@ import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.ledger.LimitBook;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.ledger.fit.FitLimits;
-import org.shelterwright.solver.fit.distinct.Choice;
 import org.shelterwright.solver.fit.distinct.Difference;
 import org.shelterwright.solver.fit.planted.PlantedFit;
 

@@ -2,6 +2,7 @@ package org.shelterwright.layouts.ledger.access;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Intrusion;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Axis;
@@ -11,8 +12,14 @@ import org.shelterwright.catalog.space.Rect;
 import org.shelterwright.layouts.ledger.mend.Wording;
 import org.shelterwright.layouts.scene.PlacedUnit;
 
-/** What stands on both sides of a narrow place of the floor. */
-record Neighbours(List<PlacedUnit> units, List<String> names) {
+/**
+ * What stands on both sides of a narrow place of the floor.
+ *
+ * @param place the part of the narrow place along which it stands
+ * @param units the units among it
+ * @param names of all of it, walls included
+ */
+record Neighbours(Rect place, List<PlacedUnit> units, List<String> names) {
     /** Finds what touches the two long sides of a rectangle, or lies behind its corners. */
     static Neighbours of(Floor floor, Rect narrow) {
         boolean alongX = narrow.x1() - narrow.x0() <= narrow.y1() - narrow.y0();
@@ -21,12 +28,13 @@ record Neighbours(List<PlacedUnit> units, List<String> names) {
         List<String> names = new ArrayList<>();
         Box room = floor.scene().body().inside().box();
         Box gap = narrow.at(0, 1);
+        Box along = null;
         for (PlacedUnit unit : floor.scene().units()) {
-            if (!Floor.pushedAside(unit)
-                    && unit.solids(Situation.ON_STATION).stream()
-                            .anyMatch(solid -> floor.inTheWay(solid) && touches(solid, gap, axis))) {
+            Box touching = Floor.pushedAside(unit) ? null : touching(floor, unit, gap, axis);
+            if (touching != null) {
                 units.add(unit);
                 names.add(unit.name());
+                along = along == null ? touching : along.hull(touching);
             }
         }
         for (Intrusion intrusion : floor.scene().body().intrusions()) {
@@ -40,7 +48,22 @@ record Neighbours(List<PlacedUnit> units, List<String> names) {
         if (gap.high(axis) == room.high(axis)) {
             names.add(Wording.surface(alongX ? Face.FRONT : Face.LEFT));
         }
-        return new Neighbours(units, names);
+        return new Neighbours(along == null ? narrow : clipped(narrow, Rect.of(along), alongX), units, names);
+    }
+
+    private static @Nullable Box touching(Floor floor, PlacedUnit unit, Box gap, Axis axis) {
+        return unit.solids(Situation.ON_STATION).stream()
+                .filter(solid -> floor.inTheWay(solid) && touches(solid, gap, axis))
+                .reduce(Box::hull)
+                .orElse(null);
+    }
+
+    private static Rect clipped(Rect narrow, Rect along, boolean alongX) {
+        return alongX
+                ? new Rect(
+                        narrow.x0(), Math.max(narrow.y0(), along.y0()), narrow.x1(), Math.min(narrow.y1(), along.y1()))
+                : new Rect(
+                        Math.max(narrow.x0(), along.x0()), narrow.y0(), Math.min(narrow.x1(), along.x1()), narrow.y1());
     }
 
     private static boolean touches(Box solid, Box gap, Axis axis) {

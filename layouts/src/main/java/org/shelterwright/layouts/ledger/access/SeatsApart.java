@@ -39,8 +39,7 @@ final class SeatsApart extends NamedLimit implements Limit.OfPair {
         boolean seatAtPlace = (a.item().kind() == ItemKind.SEAT) != (b.item().kind() == ItemKind.SEAT);
         Box shared = seatAtPlace ? null : shared(a, b);
         if (shared != null) {
-            int depth =
-                    Math.min(shared.x1() - shared.x0(), Math.min(shared.y1() - shared.y0(), shared.z1() - shared.z0()));
+            int depth = depth(a, b);
             rows.add(rows.draft(this)
                     .units(a, b)
                     .place(shared)
@@ -53,6 +52,16 @@ final class SeatsApart extends NamedLimit implements Limit.OfPair {
                             "The seat zones of " + a.name() + " and " + b.name() + " overlap by " + Wording.mm(depth)
                                     + "."));
         }
+    }
+
+    private static int depth(PlacedUnit a, PlacedUnit b) {
+        int deepest = 0;
+        for (PlacedZone one : seats(a)) {
+            for (PlacedZone other : seats(b)) {
+                deepest = Math.max(deepest, one.box().depth(other.box()));
+            }
+        }
+        return deepest;
     }
 
     private static @Nullable Box shared(PlacedUnit a, PlacedUnit b) {

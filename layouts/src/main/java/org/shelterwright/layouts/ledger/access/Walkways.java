@@ -88,7 +88,7 @@ final class Walkways extends NamedLimit implements Limit.OfWhole {
             Neighbours neighbours = Neighbours.of(floor, way.narrowest());
             finding = "The way to " + ZoneWords.of(target) + " narrows to " + Wording.mm(way.width())
                     + neighbours.words() + ".";
-            draft.mend(mend(neighbours, needed - way.width()));
+            draft.place(neighbours.place().at(0, floor.headroom())).mend(mend(neighbours, needed - way.width()));
         }
         return draft.atLeast(needed / 1e3, way.width() / 1e3, "mm", finding);
     }

@@ -77,8 +77,10 @@ final class WayOut extends NamedLimit implements Limit.OfWhole {
             draft.mend("Free a way of " + Wording.mm(needed) + " to an exit.");
             return "There is no way out " + from + " with the drawers out.";
         }
-        draft.mend("Widen it there by at least " + Wording.mm(needed - way.width()) + ".");
+        Neighbours neighbours = Neighbours.of(floor, way.narrowest());
+        draft.place(neighbours.place().at(0, floor.headroom()))
+                .mend("Widen it there by at least " + Wording.mm(needed - way.width()) + ".");
         return "The way out " + from + " narrows to " + Wording.mm(way.width()) + " with the drawers out"
-                + Neighbours.of(floor, way.narrowest()).words() + ".";
+                + neighbours.words() + ".";
     }
 }

@@ -2,6 +2,7 @@ package org.shelterwright.layouts.ledger.access;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.shelterwright.catalog.space.Rect;
 
 /**
@@ -84,23 +85,34 @@ final class WidestWays {
     }
 
     private Rect narrowest(int at, int width, Rect target) {
-        int here = at;
-        if (best[here] > width) {
+        if (best[at] > width) {
             return target;
         }
+        int here = at;
         while (before[here] != NOWHERE) {
             int from = before[here];
             if (best[from] > width) {
-                return intersection(free.get(from), free.get(here));
+                return narrow(here, width)
+                        .orElse(narrow(from, width).orElse(intersection(free.get(from), free.get(here))));
             }
             here = from;
         }
+        return narrow(here, width).orElse(wayInto(here, width));
+    }
+
+    /** A rectangle, if it is itself as narrow as the way. */
+    private Optional<Rect> narrow(int index, int width) {
+        Rect rect = free.get(index);
+        return Optional.of(rect).filter(r -> Math.min(r.x1() - r.x0(), r.y1() - r.y0()) == width);
+    }
+
+    private Rect wayInto(int index, int width) {
         for (WayIn way : waysIn) {
-            if (way.widest(free.get(here)) == width) {
+            if (way.widest(free.get(index)) == width) {
                 return way.area();
             }
         }
-        return free.get(here);
+        return free.get(index);
     }
 
     /**

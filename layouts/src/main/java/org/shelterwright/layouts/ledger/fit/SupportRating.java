@@ -99,12 +99,14 @@ final class SupportRating extends NamedLimit implements Limit.OfTotals {
         if (load.worstKg() > ratingKg) {
             draft.mend("Put something lighter on it, or choose a stronger support.");
         }
-        return draft.atMost(
-                load.worstKg(),
-                ratingKg,
-                "kg",
-                "The support " + name + " carries "
-                        + Wording.list(
-                                load.guests().stream().map(PlacedUnit::name).toList()) + ".");
+        return draft.nominal(load.nominalKg())
+                .atMost(
+                        load.worstKg(),
+                        ratingKg,
+                        "kg",
+                        "The support " + name + " carries "
+                                + Wording.list(load.guests().stream()
+                                        .map(PlacedUnit::name)
+                                        .toList()) + ".");
     }
 }

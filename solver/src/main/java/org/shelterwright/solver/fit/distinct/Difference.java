@@ -65,7 +65,11 @@ public final class Difference {
                 Box outline = place.pose().outline(layout.item(unit).size());
                 Point centre = outline.centre();
                 byItem.computeIfAbsent(unit.item(), key -> new ArrayList<>())
-                        .add(new Trait(place.surface(), centre.y() > middle, place.pose().yaw(), centre));
+                        .add(new Trait(
+                                place.surface(),
+                                centre.y() > middle,
+                                place.pose().yaw(),
+                                centre));
             }
         }
         byItem.values()

@@ -8,7 +8,7 @@ import org.shelterwright.layouts.ledger.LimitBook;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Severity;
 import org.shelterwright.layouts.ledger.Verdict;
-import org.shelterwright.solver.fit.FitScore;
+import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.RowAmount;
 
 /** The score of a ledger: the sum of what its rows overstep, by the severity of their limits. */
@@ -21,7 +21,7 @@ public final class LedgerScore {
      * @param soft what the search says of wishes and centre of mass; the ledger does not judge these
      * @return hard and medium by {@link RowAmount}, at least 1 a broken row
      */
-    public static FitScore of(Ledger ledger, LimitBook book, long soft) {
+    public static Amounts of(Ledger ledger, LimitBook book, long soft) {
         Map<String, Severity> severities = new HashMap<>();
         for (Limit limit : book.limits()) {
             severities.put(limit.id(), limit.severity());
@@ -38,6 +38,6 @@ public final class LedgerScore {
                 }
             }
         }
-        return new FitScore(hard, medium, soft);
+        return new Amounts(hard, medium, soft);
     }
 }

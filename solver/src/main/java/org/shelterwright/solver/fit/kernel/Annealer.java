@@ -1,7 +1,7 @@
 package org.shelterwright.solver.fit.kernel;
 
 import java.util.function.Consumer;
-import org.shelterwright.solver.fit.FitScore;
+import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.Slot;
 
 /**
@@ -28,7 +28,7 @@ public final class Annealer {
     private final Construction construction;
     private final int[] movable;
     private final int[] near;
-    private final Consumer<FitScore> improved;
+    private final Consumer<Amounts> improved;
     private boolean walking;
 
     /**
@@ -37,7 +37,7 @@ public final class Annealer {
      * @param planes the limits on moments of mass as far as this lane knows them
      * @param improved hears of each new best score
      */
-    public Annealer(State state, Dice dice, Meter meter, Planes planes, Consumer<FitScore> improved) {
+    public Annealer(State state, Dice dice, Meter meter, Planes planes, Consumer<Amounts> improved) {
         this.state = state;
         this.dice = dice;
         this.meter = meter;
@@ -61,7 +61,7 @@ public final class Annealer {
             return;
         }
         double temperature = schedule.hot();
-        FitScore lowest = best.score();
+        Amounts lowest = best.score();
         long start = meter.used();
         long next = start;
         long nextTouch = start;
@@ -84,7 +84,9 @@ public final class Annealer {
             }
             double threshold = -temperature * Math.log(1 - dice.share());
             meter.tick();
-            if (move(threshold) && (walking || !state.walked()) && (lowest == null || state.score().compareTo(lowest) < 0)) {
+            if (move(threshold)
+                    && (walking || !state.walked())
+                    && (lowest == null || state.score().compareTo(lowest) < 0)) {
                 best.offer(state);
                 lowest = best.score();
                 improved.accept(state.score());
@@ -137,12 +139,10 @@ public final class Annealer {
     private boolean one(int slot, double threshold) {
         if (state.guestsOf(slot) > 0) {
             trial.begin();
-            boolean whole =
-                    trial.moveWithGuests(slot, proposals.option(), proposals.x(), proposals.y(), proposals.z());
+            boolean whole = trial.moveWithGuests(slot, proposals.option(), proposals.x(), proposals.y(), proposals.z());
             return settle(whole, threshold);
         }
-        double change = state.probe(
-                slot, proposals.option(), proposals.x(), proposals.y(), proposals.z(), threshold);
+        double change = state.probe(slot, proposals.option(), proposals.x(), proposals.y(), proposals.z(), threshold);
         if (change > threshold) {
             return false;
         }

@@ -1,18 +1,18 @@
 package org.shelterwright.solver.fit.kernel;
 
 import org.jspecify.annotations.Nullable;
-import org.shelterwright.solver.fit.FitScore;
+import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.Spot;
 
 /** The best state of a lane so far. */
 public final class Best {
-    private @Nullable FitScore score;
+    private @Nullable Amounts score;
     private @Nullable Spot @Nullable [] spots;
 
     /** Keeps the state if it is better than the best so far. */
     public boolean offer(State state) {
-        FitScore now = state.score();
-        FitScore before = score;
+        Amounts now = state.score();
+        Amounts before = score;
         if (before != null && now.compareTo(before) >= 0) {
             return false;
         }
@@ -27,7 +27,7 @@ public final class Best {
         spots = other.spots;
     }
 
-    public @Nullable FitScore score() {
+    public @Nullable Amounts score() {
         return score;
     }
 

@@ -32,23 +32,26 @@ public final class MoveMaker {
         return movable.length > 0;
     }
 
-    /** A move that changes something, if a few tries find one; otherwise no steps. */
+    /** A move of any slot that changes something, if a few tries find one; otherwise no steps. */
     public List<Step> next() {
         for (int i = 0; i < TRIES; i++) {
-            int slot = movable[dice.below(movable.length)];
-            int kind = dice.below(10);
-            boolean made = kind < 4
-                    ? proposals.shift(slot)
-                    : kind < 7 ? proposals.snap(slot) : kind < 8 ? proposals.remount(slot) : proposals.slide(slot);
-            if (made) {
-                List<Step> steps = withGuests(
-                        slot, new Spot(proposals.option(), proposals.x(), proposals.y(), proposals.z()));
-                if (!steps.isEmpty()) {
-                    return steps;
-                }
+            List<Step> steps = next(movable[dice.below(movable.length)]);
+            if (!steps.isEmpty()) {
+                return steps;
             }
         }
         return List.of();
+    }
+
+    /** A move of one slot and what it carries; no steps if it came to nothing. */
+    public List<Step> next(int slot) {
+        int kind = dice.below(10);
+        boolean made = kind < 4
+                ? proposals.shift(slot)
+                : kind < 7 ? proposals.snap(slot) : kind < 8 ? proposals.remount(slot) : proposals.slide(slot);
+        return made
+                ? withGuests(slot, new Spot(proposals.option(), proposals.x(), proposals.y(), proposals.z()))
+                : List.of();
     }
 
     /** What a unit carries shifts with it; a turn with something on it is not tried here. */
@@ -71,8 +74,7 @@ public final class MoveMaker {
                     Option.Berth berth = state.option[j].berth();
                     if (berth != null && berth.slot() == host) {
                         steps.add(new Step(
-                                j,
-                                new Spot(state.optionNumber[j], state.x[j] + dx, state.y[j] + dy, state.z[j] + dz)));
+                                j, new Spot(state.optionNumber[j], state.x[j] + dx, state.y[j] + dy, state.z[j] + dz)));
                     }
                 }
             }

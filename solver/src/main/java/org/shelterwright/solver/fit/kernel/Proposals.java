@@ -98,15 +98,11 @@ final class Proposals {
         switch (dice.below(3)) {
             case 0 -> place[a] = base + theirs[a + 3] - mine[a] + way;
             case 1 -> place[a] = base + theirs[a] - mine[a + 3] - way;
-            default -> place[a] = dice.below(2) == 0
-                    ? base + theirs[a] - mine[a]
-                    : base + theirs[a + 3] - mine[a + 3];
+            default -> place[a] = dice.below(2) == 0 ? base + theirs[a] - mine[a] : base + theirs[a + 3] - mine[a + 3];
         }
         if (dice.below(3) == 0) {
             int b = axis == Axis.X ? 1 : 0;
-            place[b] = dice.below(2) == 0
-                    ? at(other, b)
-                    : at(other, b) + size(state.option[other], b) - size(its, b);
+            place[b] = dice.below(2) == 0 ? at(other, b) : at(other, b) + size(state.option[other], b) - size(its, b);
         }
     }
 

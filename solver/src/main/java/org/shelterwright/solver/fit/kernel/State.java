@@ -3,7 +3,7 @@ package org.shelterwright.solver.fit.kernel;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.QuarterTurn;
-import org.shelterwright.solver.fit.FitScore;
+import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.BodyTerms;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.Moments;
@@ -20,6 +20,9 @@ import org.shelterwright.solver.fit.model.Spot;
 public final class State {
     private static final long UNPLACED = 1_000_000;
 
+    /** What a unit counts that looks another way than what it is mounted on (µm): people read and plug from one side. */
+    private static final long ASKEW = 200_000;
+
     private final FitProblem problem;
     private final int n;
     final Option[] option;
@@ -33,12 +36,14 @@ public final class State {
     private final PairCosts pairs;
     private final long[] ownHard;
     private final long[] ownMedium;
+    private final long[] ownSoft;
     private final WishCosts wishes;
     private final Totals totals;
     private final Ways ways;
     private Weights weights = Weights.STRICT;
     private long hard;
     private long medium;
+    private long soft;
     private long waysHard;
     private long waysMedium;
     private int unplaced;
@@ -50,6 +55,7 @@ public final class State {
     private int probedZ;
     private long probedOwnHard;
     private long probedOwnMedium;
+    private long probedOwnSoft;
 
     public State(FitProblem problem) {
         this.problem = problem;
@@ -66,6 +72,7 @@ public final class State {
         this.pairs = new PairCosts(problem, this, reaches);
         this.ownHard = new long[n];
         this.ownMedium = new long[n];
+        this.ownSoft = new long[n];
         this.wishes = new WishCosts(problem, this);
         this.totals = new Totals(problem, this);
         this.ways = new Ways(this);
@@ -99,14 +106,17 @@ public final class State {
     /** Cost of the whole state at the present prices (mm). */
     public double cost() {
         return weights.cost(
-                hard + totals.hard() + waysHard, medium + totals.medium() + waysMedium, wishes.total() + totals.soft());
+                hard + totals.hard() + waysHard,
+                medium + totals.medium() + waysMedium,
+                soft + wishes.total() + totals.soft());
     }
 
     /** Amounts of the three levels (µm); a slot without a place counts as much as a metre of overlap. */
-    public FitScore score() {
-        return new FitScore(
+    public Amounts score() {
+        return new Amounts(
                 hard + totals.hard() + waysHard + UNPLACED * unplaced,
-                medium + totals.medium() + waysMedium, wishes.total() + totals.soft());
+                medium + totals.medium() + waysMedium,
+                soft + wishes.total() + totals.soft());
     }
 
     /** Sets what walking the floor found (µm); it stays until it is set again. */
@@ -167,7 +177,11 @@ public final class State {
         double change = weights.cost(
                         probedOwnHard + totals.probedHard() - totals.hard(),
                         probedOwnMedium + totals.probedMedium() - totals.medium(),
-                        totals.probedSoft() - totals.soft() + wishes.probe(slot, candidate, px, py, pz))
+                        probedOwnSoft
+                                - ownSoft[slot]
+                                + totals.probedSoft()
+                                - totals.soft()
+                                + wishes.probe(slot, candidate, px, py, pz))
                 - before;
         return change > bound ? Double.POSITIVE_INFINITY : pairs.probe(slot, candidate, px, py, pz, change, bound);
     }
@@ -186,8 +200,10 @@ public final class State {
         }
         hard += probedOwnHard - ownHard[slot] + pairs.probedHard() - pairs.rowHard(slot);
         medium += probedOwnMedium - ownMedium[slot] + pairs.probedMedium() - pairs.rowMedium(slot);
+        soft += probedOwnSoft - ownSoft[slot];
         ownHard[slot] = probedOwnHard;
         ownMedium[slot] = probedOwnMedium;
+        ownSoft[slot] = probedOwnSoft;
         pairs.commit(slot);
         wishes.commit();
         totals.commit();
@@ -214,8 +230,10 @@ public final class State {
         }
         hard -= ownHard[slot] + pairs.rowHard(slot);
         medium -= ownMedium[slot] + pairs.rowMedium(slot);
+        soft -= ownSoft[slot];
         ownHard[slot] = 0;
         ownMedium[slot] = 0;
+        ownSoft[slot] = 0;
         pairs.clear(slot);
         placed[slot] = false;
         unplaced++;
@@ -313,6 +331,9 @@ public final class State {
                 mediumAmount += Math.max(0, pz + height - problem.access().reach());
             }
         }
+        Option.Berth berth = candidate.berth();
+        boolean askew = berth != null && placed[berth.slot()] && option[berth.slot()].turn() != candidate.turn();
+        probedOwnSoft = askew ? ASKEW : 0;
         probedOwnHard = hardAmount;
         probedOwnMedium = mediumAmount;
     }

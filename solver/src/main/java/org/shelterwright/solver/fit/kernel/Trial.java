@@ -76,7 +76,8 @@ final class Trial {
         Option from = state.option[slot];
         Point fromAt = new Point(state.x[slot], state.y[slot], state.z[slot]);
         Option to = state.problem().slot(slot).options().get(option);
-        QuarterTurn turned = QuarterTurn.values()[(to.turn().ordinal() - from.turn().ordinal() + 4) % 4];
+        QuarterTurn turned =
+                QuarterTurn.values()[(to.turn().ordinal() - from.turn().ordinal() + 4) % 4];
         List<Integer> guests = new ArrayList<>();
         for (int j = 0; j < state.placed.length; j++) {
             if (state.placed[j]) {

@@ -36,8 +36,7 @@ final class Ways {
         this.rules = problem.access();
         this.anySeat = problem.slots().stream()
                 .flatMap(slot -> slot.options().stream())
-                .anyMatch(option ->
-                        Arrays.asList(option.station().purposes()).contains(Purpose.SEAT));
+                .anyMatch(option -> Arrays.asList(option.station().purposes()).contains(Purpose.SEAT));
     }
 
     /** Whether the rules ask for any way. */
@@ -157,7 +156,8 @@ final class Ways {
             int x1 = state.x[s] + zones[i + 3];
             int y1 = state.y[s] + zones[i + 4];
             boolean onFloor = state.z[s] + zones[i + 2] <= rules.step() && state.z[s] + zones[i + 5] > rules.step();
-            boolean inRoom = x0 < problem.inside().x() && x1 > 0 && y0 < problem.inside().y() && y1 > 0;
+            boolean inRoom =
+                    x0 < problem.inside().x() && x1 > 0 && y0 < problem.inside().y() && y1 > 0;
             if (shape.purposes()[k].reached() && onFloor && inRoom) {
                 targets = with(targets, targetCount, x0, y0, x1, y1);
                 targetCount += 4;

@@ -36,8 +36,8 @@ public record AccessRules(
     static AccessRules of(Scene scene, Set<String> relaxed) {
         Size inside = scene.body().inside();
         int[] doors = scene.body().openings().stream()
-                .filter(opening -> opening.kind() == Opening.Kind.DOOR
-                        && opening.wall().upright())
+                .filter(opening ->
+                        opening.kind() == Opening.Kind.DOOR && opening.wall().upright())
                 .flatMapToInt(opening -> plan(opening, inside))
                 .toArray();
         int[] exits = scene.body().openings().stream()

@@ -27,8 +27,7 @@ public final class BodyTerms {
                 .map(Intrusion::box)
                 .map(BodyTerms::six)
                 .toArray(int[][]::new);
-        this.solids = Shape.flat(
-                body.intrusions().stream().map(Intrusion::box).toList());
+        this.solids = Shape.flat(body.intrusions().stream().map(Intrusion::box).toList());
         Opening[] inward =
                 body.openings().stream().filter(o -> o.swing() != null).toArray(Opening[]::new);
         this.swings = new int[inward.length][];

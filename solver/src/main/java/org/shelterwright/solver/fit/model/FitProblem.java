@@ -129,8 +129,7 @@ public final class FitProblem {
                 Pin pin = before == null ? Pin.NONE : before.pin();
                 Place place = place(station, standing);
                 placements.put(
-                        unit.id(),
-                        new Placement(unit.id(), place, road == station ? null : place(road, stowed), pin));
+                        unit.id(), new Placement(unit.id(), place, road == station ? null : place(road, stowed), pin));
             }
         }
         return scene.layout().withPlacements(placements);
@@ -150,9 +149,14 @@ public final class FitProblem {
 
     /** The spots of the placements that the start layout has and that fit an option; {@code null} for the others. */
     public @Nullable Spot[] start() {
+        return spots(scene.layout());
+    }
+
+    /** The spots of the placements of a layout of this brief that fit an option; {@code null} for the others. */
+    public @Nullable Spot[] spots(Layout layout) {
         @Nullable Spot[] spots = new Spot[slots.size()];
         for (Slot slot : slots) {
-            Placement placement = scene.layout().placements().get(slot.unit().id());
+            Placement placement = layout.placements().get(slot.unit().id());
             if (placement != null) {
                 Place place = placement.in(slot.onStation() ? Situation.ON_STATION : Situation.ON_THE_ROAD);
                 spots[slot.index()] = spot(slot, place);

@@ -102,8 +102,7 @@ final class HostCompiler {
     }
 
     /** Anchors at which all that touches the support lies within it, relative to the host; {@code null} if none. */
-    private static @Nullable Box domain(
-            PlacedUnit posed, Surface surface, Situation situation, PlacedSupport support) {
+    private static @Nullable Box domain(PlacedUnit posed, Surface surface, Situation situation, PlacedSupport support) {
         Rect foot = foot(posed, surface, situation);
         Rect area = support.area();
         int height = posed.outline(situation).z1();

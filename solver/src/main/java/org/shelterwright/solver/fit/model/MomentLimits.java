@@ -81,6 +81,11 @@ public final class MomentLimits {
             return titles.get(row);
         }
 
+        /** Unit in which a row is told. */
+        public String unit(int row) {
+            return units.get(row);
+        }
+
         /** Whether a row is told in mm or kg, and so is linear in the moments. */
         public boolean plain(int row) {
             return units.get(row).equals("mm") || units.get(row).equals("kg");

@@ -58,7 +58,9 @@ final class OptionCompiler {
         for (Surface surface : List.of(Surface.FLOOR, Surface.WALL, Surface.ROOF)) {
             if (item.mounting().surfaces().contains(surface)) {
                 for (QuarterTurn turn : turns(item)) {
-                    if (kept == null || !pin.turn() || kept.surface() == surface && kept.pose().yaw() == turn) {
+                    if (kept == null
+                            || !pin.turn()
+                            || kept.surface() == surface && kept.pose().yaw() == turn) {
                         PlacedUnit posed = posing.at(unit, surface, null, turn);
                         List<Box> regions = regions(posed, surface, turn, governing, pin, kept);
                         if (!regions.isEmpty()) {
@@ -76,14 +78,12 @@ final class OptionCompiler {
     }
 
     private List<Box> regions(
-            PlacedUnit posed,
-            Surface surface,
-            QuarterTurn turn,
-            Situation governing,
-            Pin pin,
-            @Nullable Place kept) {
-        Box domain = domain(posed.item().mounting(), surface, turn, turn.apply(posed.item().size()));
-        domain = domain == null || kept == null ? domain : pinned(domain, pin, kept.pose().at());
+            PlacedUnit posed, Surface surface, QuarterTurn turn, Situation governing, Pin pin, @Nullable Place kept) {
+        Box domain = domain(
+                posed.item().mounting(), surface, turn, turn.apply(posed.item().size()));
+        domain = domain == null || kept == null
+                ? domain
+                : pinned(domain, pin, kept.pose().at());
         if (domain == null) {
             return List.of();
         }
@@ -146,7 +146,9 @@ final class OptionCompiler {
     }
 
     static List<QuarterTurn> turns(Item item) {
-        return Arrays.stream(QuarterTurn.values()).filter(item.turns()::contains).toList();
+        return Arrays.stream(QuarterTurn.values())
+                .filter(item.turns()::contains)
+                .toList();
     }
 
     static Option make(
@@ -187,12 +189,9 @@ final class OptionCompiler {
     }
 
     private static int[] controls(PlacedUnit posed) {
-        boolean served =
-                posed.zones(Situation.ON_STATION).stream().anyMatch(zone -> zone.purpose() == Purpose.SERVICE);
+        boolean served = posed.zones(Situation.ON_STATION).stream().anyMatch(zone -> zone.purpose() == Purpose.SERVICE);
         return served
-                ? posed.item().ports().stream()
-                        .mapToInt(port -> port.at().z())
-                        .toArray()
+                ? posed.item().ports().stream().mapToInt(port -> port.at().z()).toArray()
                 : new int[0];
     }
 }

@@ -49,7 +49,8 @@ final class ProblemCompiler {
                 slots.add(slot(unit, slots.size(), false, true));
             }
         }
-        List<WishTerm> wishes = new WishCompiler(stationSlot, scene.body().inside()).terms(scene.brief().wishes());
+        List<WishTerm> wishes = new WishCompiler(stationSlot, scene.body().inside())
+                .terms(scene.brief().wishes());
         return new FitProblem(scene, slots, stationSlot, roadSlot, wishes, relaxed);
     }
 
@@ -60,7 +61,14 @@ final class ProblemCompiler {
         Place kept = place(unit.id(), situation);
         Pin pin = kept == null ? Pin.NONE : pin(unit.id(), situation, 0);
         if (kept != null && pin.whole()) {
-            return new Slot(index, unit, item, onStation, onTheRoad, List.of(asItStands(unit, kept, situation, governing)), pin);
+            return new Slot(
+                    index,
+                    unit,
+                    item,
+                    onStation,
+                    onTheRoad,
+                    List.of(asItStands(unit, kept, situation, governing)),
+                    pin);
         }
         List<Option> found = new ArrayList<>(options.onBody(unit, governing, pin, kept));
         for (UnitSpec host : units) {
@@ -68,13 +76,18 @@ final class ProblemCompiler {
             boolean steadyHost = !hostItem.mounting().loose();
             if (!host.id().equals(unit.id()) && (steadyHost || !(onStation && onTheRoad))) {
                 int hostSlot = onStation ? slotOf(stationSlot, host) : slotOf(roadSlot, host);
-                found.addAll(
-                        hosts.on(unit, host, hostSlot, governing, pin, kept, place(host.id(), situation)));
+                found.addAll(hosts.on(unit, host, hostSlot, governing, pin, kept, place(host.id(), situation)));
             }
         }
         if (found.isEmpty() && kept != null && !pin.equals(Pin.NONE)) {
             return new Slot(
-                    index, unit, item, onStation, onTheRoad, List.of(asItStands(unit, kept, situation, governing)), Pin.ALL);
+                    index,
+                    unit,
+                    item,
+                    onStation,
+                    onTheRoad,
+                    List.of(asItStands(unit, kept, situation, governing)),
+                    Pin.ALL);
         }
         return new Slot(index, unit, item, onStation, onTheRoad, found, pin);
     }
@@ -102,8 +115,7 @@ final class ProblemCompiler {
             Place place = place(guest.id(), situation);
             if (place != null && unit.equals(place.host())) {
                 Pin more = pin(guest.id(), situation, depth + 1);
-                pin = new Pin(
-                        pin.x() || more.x(), pin.y() || more.y(), pin.z() || more.z(), pin.turn() || more.turn());
+                pin = new Pin(pin.x() || more.x(), pin.y() || more.y(), pin.z() || more.z(), pin.turn() || more.turn());
             }
         }
         return pin;

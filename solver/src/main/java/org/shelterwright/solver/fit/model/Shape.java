@@ -35,8 +35,8 @@ public record Shape(int[] solids, int[] zones, Purpose[] purposes, int[] hull, i
 
     static int[] flat(List<Box> boxes) {
         return boxes.stream()
-                .flatMapToInt(box -> java.util.stream.IntStream.of(
-                        box.x0(), box.y0(), box.z0(), box.x1(), box.y1(), box.z1()))
+                .flatMapToInt(box ->
+                        java.util.stream.IntStream.of(box.x0(), box.y0(), box.z0(), box.x1(), box.y1(), box.z1()))
                 .toArray();
     }
 

@@ -26,7 +26,8 @@ final class WishCompiler {
     List<WishTerm> terms(List<Wish> wishes) {
         List<WishTerm> terms = new ArrayList<>();
         for (Wish wish : wishes) {
-            List<Integer> slots = wish.units().stream().map(unit -> slot(wish, unit)).toList();
+            List<Integer> slots =
+                    wish.units().stream().map(unit -> slot(wish, unit)).toList();
             switch (wish.kind()) {
                 case NEAR, SAME_SIDE -> {
                     for (int i = 1; i < slots.size(); i++) {

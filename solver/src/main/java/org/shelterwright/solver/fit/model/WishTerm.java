@@ -26,13 +26,15 @@ public record WishTerm(Wish.Kind kind, int a, int b, int distance, Face face, Si
         return switch (kind) {
             case NEAR -> Math.max(0, gap(oa, ax, ay, az, ob, bx, by, bz) - distance);
             case APART -> Math.max(0, distance - gap(oa, ax, ay, az, ob, bx, by, bz));
-            case SAME_SIDE -> otherSide(
-                    2 * ay + oa.size().y() - inside.y(), 2 * by + ob.size().y() - inside.y());
+            case SAME_SIDE ->
+                otherSide(
+                        2 * ay + oa.size().y() - inside.y(), 2 * by + ob.size().y() - inside.y());
             case FACING -> oa.turn().apply(Face.FRONT) == face ? 0 : WRONG_FRONT;
             case ALONG_WALL -> toWall(oa, ax, ay, az);
-            case ORDER_ALONG_WALL -> face.axis() == Axis.X
-                    ? Math.max(0, ay + oa.size().y() - by)
-                    : Math.max(0, ax + oa.size().x() - bx);
+            case ORDER_ALONG_WALL ->
+                face.axis() == Axis.X
+                        ? Math.max(0, ay + oa.size().y() - by)
+                        : Math.max(0, ax + oa.size().x() - bx);
         };
     }
 
@@ -53,9 +55,12 @@ public record WishTerm(Wish.Kind kind, int a, int b, int distance, Face face, Si
     }
 
     private static int gap(Option oa, int ax, int ay, int az, Option ob, int bx, int by, int bz) {
-        long x = Math.max(0, Math.max(bx - ax - oa.size().x(), ax - bx - ob.size().x()));
-        long y = Math.max(0, Math.max(by - ay - oa.size().y(), ay - by - ob.size().y()));
-        long z = Math.max(0, Math.max(bz - az - oa.size().z(), az - bz - ob.size().z()));
+        long x = Math.max(
+                0, Math.max(bx - ax - oa.size().x(), ax - bx - ob.size().x()));
+        long y = Math.max(
+                0, Math.max(by - ay - oa.size().y(), ay - by - ob.size().y()));
+        long z = Math.max(
+                0, Math.max(bz - az - oa.size().z(), az - bz - ob.size().z()));
         return (int) Math.sqrt((double) (x * x + y * y + z * z));
     }
 }

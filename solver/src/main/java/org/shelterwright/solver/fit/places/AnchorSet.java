@@ -41,7 +41,11 @@ public final class AnchorSet {
         this.areas = wide.stream().distinct().toArray(Box[]::new);
         this.rowV = rows.keySet().stream().mapToInt(Integer::intValue).toArray();
         this.rowU = rows.values().stream()
-                .map(row -> row.stream().mapToInt(Integer::intValue).sorted().distinct().toArray())
+                .map(row -> row.stream()
+                        .mapToInt(Integer::intValue)
+                        .sorted()
+                        .distinct()
+                        .toArray())
                 .toArray(int[][]::new);
         this.firstOfRow = new int[rowU.length + 1];
         for (int i = 0; i < rowU.length; i++) {

@@ -36,7 +36,8 @@ public final class FixingLattice {
             Set<Box> kept = new LinkedHashSet<>();
             for (HardPoint hardPoint : hardPoints) {
                 if (hardPoint.surface() == fixing.face()
-                        && (hardPoint.threads().isEmpty() || hardPoint.threads().contains(fixing.fixing().thread()))) {
+                        && (hardPoint.threads().isEmpty()
+                                || hardPoint.threads().contains(fixing.fixing().thread()))) {
                     for (Box region : regions) {
                         landings(region, fixing.at(), hardPoint, kept);
                     }

@@ -3,7 +3,6 @@ package org.shelterwright.solver.fit.planning;
 import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.phase.custom.CustomPhaseCommand;
-import org.shelterwright.solver.fit.FitScore;
 import org.shelterwright.solver.fit.kernel.Annealer;
 import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.kernel.Construction;
@@ -11,6 +10,7 @@ import org.shelterwright.solver.fit.kernel.Dice;
 import org.shelterwright.solver.fit.kernel.Schedule;
 import org.shelterwright.solver.fit.kernel.State;
 import org.shelterwright.solver.fit.kernel.Weights;
+import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.Spot;
 
 /**
@@ -23,7 +23,7 @@ final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
     private static final double HOT = 60;
     private static final double WARM = 12;
     private static final double COLD = 0.4;
-    private static final int PATIENCE = 4;
+    private static final int PATIENCE = 3;
 
     private final long roundMoves;
 
@@ -57,7 +57,7 @@ final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
             annealer.round(new Schedule(roundMoves, hot, COLD, fresh ? CHEAP : DEAR, DEAR), ofRound);
             desk.found().add(ofRound);
             boolean better = merge(best, ofRound);
-            idle = better || !holds(best.score()) ? 0 : idle + 1;
+            idle = better || !holds(best) ? 0 : idle + 1;
         }
         @Nullable Spot @Nullable [] spots = best.spots();
         if (spots != null) {
@@ -68,9 +68,7 @@ final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
     private static void begin(State state, boolean fresh, Best best, Dice dice) {
         @Nullable Spot @Nullable [] spots = best.spots();
         if (fresh || spots == null) {
-            state.problem().slots().stream()
-                    .filter(slot -> slot.movable())
-                    .forEach(slot -> state.remove(slot.index()));
+            state.problem().slots().stream().filter(slot -> slot.movable()).forEach(slot -> state.remove(slot.index()));
             new Construction(state, dice).placeAll(1);
         } else {
             state.restore(spots);
@@ -78,8 +76,8 @@ final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
     }
 
     private static boolean merge(Best best, Best other) {
-        FitScore score = other.score();
-        FitScore before = best.score();
+        Amounts score = other.score();
+        Amounts before = best.score();
         if (score != null && (before == null || score.compareTo(before) < 0)) {
             best.take(other);
             return true;
@@ -87,7 +85,8 @@ final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
         return false;
     }
 
-    private static boolean holds(@Nullable FitScore score) {
-        return score != null && score.hard() == 0 && score.medium() == 0;
+    private static boolean holds(Best best) {
+        Amounts score = best.score();
+        return score != null && score.holds();
     }
 }

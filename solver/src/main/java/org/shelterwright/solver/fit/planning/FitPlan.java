@@ -69,7 +69,8 @@ public class FitPlan {
         this.score = changed;
     }
 
-    @Nullable Spot[] spots() {
+    @Nullable
+    Spot[] spots() {
         return stands.stream().map(Stand::getSpot).toArray(Spot[]::new);
     }
 }

@@ -15,12 +15,12 @@ import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
 import org.optaplanner.core.config.solver.SolverConfig;
 import org.optaplanner.core.config.solver.monitoring.MonitoringConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
-import org.shelterwright.solver.fit.FitScore;
 import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.kernel.Dice;
 import org.shelterwright.solver.fit.kernel.Meter;
 import org.shelterwright.solver.fit.kernel.Planes;
 import org.shelterwright.solver.fit.kernel.State;
+import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.MomentLimits;
 
@@ -48,7 +48,7 @@ public final class Lane {
             long seed,
             long moves,
             BooleanSupplier asked,
-            Consumer<FitScore> improved) {
+            Consumer<Amounts> improved) {
         long polish = Math.max(1, Math.min(200_000, moves / POLISH_SHARE));
         Meter meter = new Meter(Math.max(1, moves - polish), () -> ended || asked.getAsBoolean());
         this.desk = new LaneDesk(problem, number, Dice.of(seed, number), meter, new Planes(limits), improved);
@@ -72,13 +72,12 @@ public final class Lane {
                         new CustomPhaseConfig().withCustomPhaseCommands(new GreedyPhase()),
                         new CustomPhaseConfig().withCustomPhaseCommands(new AnnealPhase(roundMoves)),
                         new LocalSearchPhaseConfig()
-                                .withMoveSelectorConfig(new MoveIteratorFactoryConfig()
-                                        .withMoveIteratorFactoryClass(PlaceMoves.class))
+                                .withMoveSelectorConfig(
+                                        new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(PlaceMoves.class))
                                 .withAcceptorConfig(
                                         new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE_ACCEPTANCE))
                                 .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
-                                .withTerminationConfig(
-                                        new TerminationConfig().withScoreCalculationCountLimit(polish)));
+                                .withTerminationConfig(new TerminationConfig().withScoreCalculationCountLimit(polish)));
     }
 
     /**

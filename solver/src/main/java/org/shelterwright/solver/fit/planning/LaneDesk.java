@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
-import org.shelterwright.solver.fit.FitScore;
 import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.kernel.Dice;
 import org.shelterwright.solver.fit.kernel.Meter;
 import org.shelterwright.solver.fit.kernel.Planes;
 import org.shelterwright.solver.fit.kernel.State;
+import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.FitProblem;
 
 /** What the phases of one lane share: problem, dice, meter, the state of the local search, and what was found. */
@@ -18,12 +18,12 @@ public final class LaneDesk {
     private final int lane;
     private final Dice dice;
     private final Meter meter;
-    private final Consumer<FitScore> improved;
+    private final Consumer<Amounts> improved;
     private final List<Best> found = new ArrayList<>();
     private final Planes planes;
     private @Nullable State live;
 
-    LaneDesk(FitProblem problem, int lane, Dice dice, Meter meter, Planes planes, Consumer<FitScore> improved) {
+    LaneDesk(FitProblem problem, int lane, Dice dice, Meter meter, Planes planes, Consumer<Amounts> improved) {
         this.problem = problem;
         this.lane = lane;
         this.dice = dice;
@@ -52,7 +52,7 @@ public final class LaneDesk {
         return planes;
     }
 
-    Consumer<FitScore> improved() {
+    Consumer<Amounts> improved() {
         return improved;
     }
 

@@ -2,8 +2,8 @@ package org.shelterwright.solver.fit.planning;
 
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
-import org.shelterwright.solver.fit.FitScore;
 import org.shelterwright.solver.fit.kernel.State;
+import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.Spot;
 
 /** Scores a plan with the same state and terms as the annealing, move by move. */
@@ -58,7 +58,7 @@ public class PlanScore implements IncrementalScoreCalculator<FitPlan, HardMedium
     @Override
     public HardMediumSoftLongScore calculateScore() {
         state.walk();
-        FitScore score = state.score();
+        Amounts score = state.score();
         return HardMediumSoftLongScore.of(-score.hard(), -score.medium(), -score.soft());
     }
 }

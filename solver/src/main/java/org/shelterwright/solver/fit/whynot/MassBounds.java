@@ -26,7 +26,7 @@ import org.shelterwright.solver.fit.model.Slot;
  * over all places of all units bounds the margin of every layout.
  */
 final class MassBounds {
-    /** A bound must fall short by this share of a metre or tonne, so that rounding never passes for a proof (thousandths). */
+    /** A bound must fall short by at least 5 mm or 5 kg, so that rounding never passes for a proof (thousandths). */
     private static final double CLEARLY = 5_000;
 
     private final FitProblem problem;
@@ -54,21 +54,19 @@ final class MassBounds {
         double share = 1 - scene.rules().valueOr(Figure.MASS_RESERVE, 0);
         compare("The filled body " + body.name(), filledKg, body.grossRatingKg(), share, reasons);
         scene.carrier().ifPresent(carrier -> {
-            double ladenKg = filledKg + carrier.axles().stream().mapToDouble(Axle::tareKg).sum();
+            double ladenKg = filledKg
+                    + carrier.axles().stream().mapToDouble(Axle::tareKg).sum();
             compare("The laden " + carrier.name(), ladenKg, carrier.grossRatingKg(), share, reasons);
         });
-        if (reasons.isEmpty() && best.placements().size() == scene.brief().units().size()) {
+        if (reasons.isEmpty()
+                && best.placements().size() == scene.brief().units().size()) {
             moments(reasons);
         }
         return reasons;
     }
 
     private static void compare(
-            String what,
-            double leastKg,
-            @Nullable Double ratingKg,
-            double share,
-            List<String> reasons) {
+            String what, double leastKg, @Nullable Double ratingKg, double share, List<String> reasons) {
         if (ratingKg != null && leastKg > ratingKg * share) {
             reasons.add(String.format(
                     Locale.ROOT,
@@ -99,10 +97,11 @@ final class MassBounds {
             if (bound < -CLEARLY && register.plain(plane.row())) {
                 reasons.add(String.format(
                         Locale.ROOT,
-                        "%s: wherever the units stand, the limit is missed by at least %.0f (mm or kg). Even with every"
-                                + " unit at the end that helps most it does not hold.",
+                        "%s: wherever the units stand, the limit is missed by at least %.0f %s, even with every unit at"
+                                + " the end of the body that helps most.",
                         name,
-                        -bound / 1000));
+                        -bound / 1000,
+                        register.unit(plane.row())));
             }
         }
     }
@@ -115,8 +114,8 @@ final class MassBounds {
         for (double x : ends(slot, 0)) {
             for (double y : ends(slot, 1)) {
                 for (double z : ends(slot, 2)) {
-                    double value =
-                            grams * (plane.x() * x + plane.y() * y + plane.z() * z + plane.xy() * (x / 1000) * (y / 1000));
+                    double value = grams
+                            * (plane.x() * x + plane.y() * y + plane.z() * z + plane.xy() * (x / 1000) * (y / 1000));
                     most = Math.max(most, value);
                 }
             }
@@ -136,7 +135,9 @@ final class MassBounds {
             int[] at = {centre.x(), centre.y(), centre.z()};
             var size = turn.apply(slot.item().size());
             int[] sizes = {size.x(), size.y(), size.z()};
-            int[] inside = {problem.inside().x(), problem.inside().y(), problem.inside().z()};
+            int[] inside = {
+                problem.inside().x(), problem.inside().y(), problem.inside().z()
+            };
             low = Math.min(low, at[axis]);
             high = Math.max(high, inside[axis] - sizes[axis] + at[axis]);
         }

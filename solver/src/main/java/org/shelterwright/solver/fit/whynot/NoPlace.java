@@ -42,7 +42,8 @@ final class NoPlace {
         }
         boolean fitsTurned = item.turns().stream().anyMatch(turn -> fits(turn.apply(item.size()), inside));
         if (!fitsTurned) {
-            return name + " measures " + mm(item.size().x()) + " by " + mm(item.size().y()) + ", but the body is only "
+            return name + " measures " + mm(item.size().x()) + " by "
+                    + mm(item.size().y()) + ", but the body is only "
                     + mm(inside.x()) + " by " + mm(inside.y()) + " inside"
                     + (item.turns().size() < QuarterTurn.values().length ? " for the turns that it allows" : "") + ".";
         }

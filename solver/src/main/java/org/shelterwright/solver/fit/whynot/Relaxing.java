@@ -38,7 +38,8 @@ public final class Relaxing {
      * @param attempt a short search; called once for each limit that the best of them breaks, until one is enough
      */
     public static Ledger fewest(List<Ledger> known, Attempt attempt) {
-        Comparator<Ledger> order = Comparator.comparing((Ledger ledger) -> broken(ledger).size())
+        Comparator<Ledger> order = Comparator.comparing(
+                        (Ledger ledger) -> broken(ledger).size())
                 .thenComparing(ledger -> ledger.count(Verdict.BROKEN));
         Ledger fewest = known.stream().min(order).orElseThrow();
         for (String limit : List.copyOf(broken(fewest))) {
@@ -60,9 +61,8 @@ public final class Relaxing {
         }
         List<String> sentences = new ArrayList<>();
         byLimit.forEach((limit, rows) -> {
-            Row worst = rows.stream()
-                    .max(Comparator.comparingDouble(Row::excess))
-                    .orElseThrow();
+            Row worst =
+                    rows.stream().max(Comparator.comparingDouble(Row::excess)).orElseThrow();
             String more = rows.size() == 1 ? "" : " (and " + (rows.size() - 1) + " more like it)";
             sentences.add("Relax " + limit + ": " + worst.finding() + more);
         });

@@ -45,7 +45,8 @@ final class SpaceBounds {
             reasons.add(String.format(
                     Locale.ROOT,
                     "The solids of all units fill %.2f m³, but the body holds only %.2f m³: leave out at least %.2f m³.",
-                    needed, there,
+                    needed,
+                    there,
                     needed - there));
         }
     }
@@ -117,8 +118,7 @@ final class SpaceBounds {
             for (Box solid : item.solids(situation)) {
                 if (solid.z0() == 0) {
                     largest = Math.max(
-                            largest,
-                            Lengths.metres(solid.x1() - solid.x0()) * Lengths.metres(solid.y1() - solid.y0()));
+                            largest, Lengths.metres(solid.x1() - solid.x0()) * Lengths.metres(solid.y1() - solid.y0()));
                 }
             }
             least = Math.min(least, largest);

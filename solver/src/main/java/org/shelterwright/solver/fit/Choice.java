@@ -1,4 +1,4 @@
-package org.shelterwright.solver.fit.distinct;
+package org.shelterwright.solver.fit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -6,13 +6,14 @@ import java.util.List;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
-import org.shelterwright.solver.fit.FitOption;
-import org.shelterwright.solver.fit.FitScore;
+import org.shelterwright.solver.fit.distinct.Difference;
+import org.shelterwright.solver.fit.distinct.LedgerScore;
+import org.shelterwright.solver.fit.model.Amounts;
 
 /** Chooses the best layout and truly different ones beside it, each checked from scratch. */
-public final class Choice {
+final class Choice {
     /** Layouts closer than this are taken for the same. */
-    public static final double LEAST_DIFFERENCE = 0.15;
+    static final double LEAST_DIFFERENCE = 0.15;
 
     private static final int MOST_CHECKS = 40;
 
@@ -23,9 +24,9 @@ public final class Choice {
      *
      * @param soft what the search says of its soft level
      */
-    public record Found(Layout layout, long soft) {}
+    record Found(Layout layout, long soft) {}
 
-    public Choice(Checker checker) {
+    Choice(Checker checker) {
         this.checker = checker;
     }
 
@@ -36,16 +37,17 @@ public final class Choice {
      * @param count how many are wanted
      * @return the best by its ledger first; the others differ from it and from each other, and break no more than it does
      */
-    public List<FitOption> choose(List<Found> found, int count) {
+    List<FitOption> choose(List<Found> found, int count) {
         List<FitOption> checked = new ArrayList<>();
         List<Layout> seen = new ArrayList<>();
         for (Found one : found) {
-            boolean twin = seen.stream().anyMatch(layout -> layout.placements().equals(one.layout().placements()));
+            boolean twin = seen.stream()
+                    .anyMatch(layout -> layout.placements().equals(one.layout().placements()));
             if (!twin && checked.size() < MOST_CHECKS) {
                 seen.add(one.layout());
                 Ledger ledger = checker.check(one.layout());
-                FitScore score = LedgerScore.of(ledger, checker.book(), one.soft());
-                checked.add(new FitOption(one.layout(), ledger, score));
+                Amounts score = LedgerScore.of(ledger, checker.book(), one.soft());
+                checked.add(new FitOption(one.layout(), ledger, score(score)));
             }
         }
         checked.sort(Comparator.comparing(FitOption::score));
@@ -58,12 +60,16 @@ public final class Choice {
         return chosen;
     }
 
+    /** The score as it is shown. */
+    static FitScore score(Amounts amounts) {
+        return new FitScore(amounts.hard(), amounts.medium(), amounts.soft());
+    }
+
     private static boolean apart(FitOption option, List<FitOption> chosen) {
         FitScore best = chosen.get(0).score();
         boolean asGood = option.score().hard() <= best.hard() && option.score().medium() <= best.medium();
         return asGood
                 && chosen.stream()
-                        .allMatch(other ->
-                                Difference.between(option.layout(), other.layout()) >= LEAST_DIFFERENCE);
+                        .allMatch(other -> Difference.between(option.layout(), other.layout()) >= LEAST_DIFFERENCE);
     }
 }

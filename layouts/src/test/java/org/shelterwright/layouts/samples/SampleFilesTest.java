@@ -21,23 +21,28 @@ import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.Sourced;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.file.BriefCheck;
+import org.shelterwright.layouts.file.CatalogChanges;
 import org.shelterwright.layouts.file.Findings;
+import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.file.LayoutFormats;
+import org.shelterwright.layouts.file.OpenedLayout;
 import org.shelterwright.layouts.rules.RuleSet;
 
-class SampleBriefsTest {
+class SampleFilesTest {
     private static final Catalog CATALOG = BuiltInCatalog.read();
     private static final List<RuleSet> RULE_SETS = Stream.of("shelter-common", "road-eu")
             .map(id -> new RuleSet(id, id, null, List.of()))
             .toList();
 
-    private static Sourced<Brief> open(String id) throws IOException {
-        String name = id + ".brief.json";
-        try (InputStream in =
-                SampleBriefsTest.class.getResourceAsStream("/org/shelterwright/layouts/samples/" + name)) {
+    private static InputFile file(String name) throws IOException {
+        try (InputStream in = SampleFilesTest.class.getResourceAsStream("/org/shelterwright/layouts/samples/" + name)) {
             assertThat(in).as(name).isNotNull();
-            return LayoutFormats.BRIEF.open(new InputFile(name, in.readAllBytes()));
+            return new InputFile(name, in.readAllBytes());
         }
+    }
+
+    private static Sourced<Brief> open(String id) throws IOException {
+        return LayoutFormats.BRIEF.open(file(id + ".brief.json"));
     }
 
     private static Brief brief(String id) throws IOException {
@@ -77,7 +82,7 @@ class SampleBriefsTest {
     private static double loadKg(Brief brief) {
         Double tareKg = CATALOG.body(brief.body()).orElseThrow().tare().massKg();
         assertThat(tareKg).isNotNull();
-        return tareKg + items(brief).mapToDouble(SampleBriefsTest::fullKg).sum();
+        return tareKg + items(brief).mapToDouble(SampleFilesTest::fullKg).sum();
     }
 
     @ParameterizedTest
@@ -108,6 +113,17 @@ class SampleBriefsTest {
         assertThat(brief.units()).hasSizeBetween(28, 34);
         assertThat(floorShare(brief)).isBetween(0.4, 0.75);
         assertThat(loadKg(brief)).isLessThan(0.9 * payloadKg(brief));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"river-post", "water-lab"})
+    void keepsALayoutOfTheBriefInStepWithTheCatalog(String id) throws IOException {
+        OpenedLayout opened = LayoutFiles.read(file(id + ".layout.json"));
+
+        assertThat(opened.doubts()).isEmpty();
+        assertThat(opened.layout().brief()).isEqualTo(brief(id));
+        assertThat(opened.layout().placements()).hasSameSizeAs(brief(id).units());
+        assertThat(CatalogChanges.of(opened.layout(), CATALOG)).isEmpty();
     }
 
     @Test

@@ -1,0 +1,7 @@
+/**
+ * The general arrangement drawing of a layout.
+ */
+@NullMarked
+package org.shelterwright.app.arrangement;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,138 @@
+package org.shelterwright.app.cli.text;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.shelterwright.app.cli.terminal.Shown;
+import org.shelterwright.app.cli.terminal.TextTable;
+import org.shelterwright.app.cli.terminal.TextTable.Column;
+import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.ledger.Ledger;
+import org.shelterwright.layouts.ledger.Row;
+import org.shelterwright.layouts.ledger.Subject;
+import org.shelterwright.layouts.ledger.Verdict;
+
+/** A ledger in plain text. */
+public final class LedgerText {
+    private static final String INDENT = "    ";
+
+    private LedgerText() {}
+
+    /** The verdict on the whole in one line. */
+    public static String headline(String name, Ledger ledger) {
+        if (ledger.allMet()) {
+            long close = ledger.count(Verdict.CLOSE);
+            return name + ": every limit is met" + (close == 0 ? "." : ", " + close + " of them closely.");
+        }
+        long broken = ledger.count(Verdict.BROKEN);
+        long open = ledger.count(Verdict.NOT_ASSESSED);
+        List<String> parts = new ArrayList<>();
+        if (broken > 0) {
+            parts.add(broken + " broken");
+        }
+        if (open > 0) {
+            parts.add(open + " not assessed");
+        }
+        return name + ": " + String.join(", ", parts) + " of "
+                + count(ledger.rows().size()) + ".";
+    }
+
+    /** One line a subject: its worst verdict, and how many rows have which. */
+    public static List<String> subjects(Ledger ledger) {
+        TextTable table = new TextTable(
+                Column.text("Subject"),
+                Column.text("Verdict"),
+                Column.figures("broken"),
+                Column.figures("close"),
+                Column.figures("not assessed"),
+                Column.figures("met"));
+        for (Map.Entry<Subject, Verdict> subject : ledger.bySubject().entrySet()) {
+            List<Row> rows = ledger.rows().stream()
+                    .filter(row -> row.subject() == subject.getKey())
+                    .toList();
+            table.row(
+                    subject.getKey().title(),
+                    subject.getValue().word(),
+                    count(rows, Verdict.BROKEN),
+                    count(rows, Verdict.CLOSE),
+                    count(rows, Verdict.NOT_ASSESSED),
+                    count(rows, Verdict.MET));
+        }
+        return table.lines();
+    }
+
+    /** Rows as a table, each that is not met with its sentences below it; with {@code detailed} all of them. */
+    public static List<String> rows(List<Row> rows, Layout layout, boolean detailed) {
+        TextTable table = new TextTable(
+                Column.text("Verdict"),
+                Column.figures("Use"),
+                Column.figures("Demand"),
+                Column.figures("Capacity"),
+                Column.text("Unit"),
+                Column.text("Subject"),
+                Column.text("Limit"),
+                Column.text("State"));
+        for (Row row : rows) {
+            boolean figures = row.use() != null && !bare(row);
+            table.row(
+                    row.verdict().word(),
+                    figures ? use(row) : "-",
+                    figures ? Shown.figure(row.demand()) : "-",
+                    figures ? Shown.figure(row.capacity()) : "-",
+                    row.unit(),
+                    row.subject().title(),
+                    row.units().size() > 3 || row.units().isEmpty()
+                            ? row.title()
+                            : row.title() + ": " + String.join(", ", row.units()),
+                    row.state());
+            if (detailed || row.verdict() != Verdict.MET) {
+                notes(row, layout).forEach(table::note);
+            }
+        }
+        return table.lines();
+    }
+
+    /** The rows that a short ledger shows: all that are not met, and the tightest of each limit that is. */
+    public static List<Row> shortened(List<Row> rows) {
+        Set<String> shown = new HashSet<>();
+        return rows.stream()
+                .filter(row -> row.verdict() != Verdict.MET || shown.add(row.limit()))
+                .toList();
+    }
+
+    /** Where nothing is allowed there is no share of it; the figure in the row then only ranks it. */
+    private static String use(Row row) {
+        Double capacity = row.capacity();
+        return row.verdict() == Verdict.BROKEN && capacity != null && capacity <= 0 ? "over" : Shown.use(row.use());
+    }
+
+    private static List<String> notes(Row row, Layout layout) {
+        List<String> notes = new ArrayList<>();
+        notes.add(INDENT + row.finding());
+        String mend = row.mend();
+        if (mend != null) {
+            notes.add(INDENT + mend);
+        }
+        layout.acceptance(row.limit(), row.units())
+                .ifPresent(accepted -> notes.add(
+                        INDENT + "Accepted by " + accepted.by() + " on " + accepted.date() + ": " + accepted.reason()));
+        notes.add(INDENT + "Source: " + row.source().text() + "  [" + row.limit() + "]");
+        return notes;
+    }
+
+    private static boolean bare(Row row) {
+        return row.unit().isEmpty() && Double.valueOf(0).equals(row.capacity()) && row.verdict() == Verdict.MET;
+    }
+
+    private static String count(List<Row> rows, Verdict verdict) {
+        long count = rows.stream().filter(row -> row.verdict() == verdict).count();
+        return count == 0 ? "-" : String.format(Locale.ROOT, "%d", count);
+    }
+
+    private static String count(int rows) {
+        return rows == 1 ? "1 limit" : rows + " limits";
+    }
+}

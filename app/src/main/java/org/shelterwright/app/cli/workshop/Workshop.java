@@ -1,0 +1,25 @@
+package org.shelterwright.app.cli.workshop;
+
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.shelterwright.app.about.ProgramVersion;
+import org.shelterwright.catalog.json.CatalogEntries;
+import org.shelterwright.layouts.check.Checker;
+import org.shelterwright.solver.fit.Fitter;
+
+/**
+ * The parts of the program that the verbs use.
+ *
+ * @param entries reads the built-in catalog; called once a run at most by each verb
+ * @param checker makes the checker of layouts
+ * @param fitter makes what finds places, on a checker
+ * @param documents writes the documents of a layout
+ * @param interrupts tells that the program is asked to end
+ */
+public record Workshop(
+        ProgramVersion version,
+        Supplier<CatalogEntries> entries,
+        Supplier<Checker> checker,
+        Function<Checker, Fitter> fitter,
+        Documents documents,
+        Interrupts interrupts) {}

@@ -1,0 +1,122 @@
+package org.shelterwright.app.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.arrangement.GeneralArrangement;
+import org.shelterwright.app.look.Numerals;
+import org.shelterwright.app.view.CentreMark;
+import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Lengths;
+import org.shelterwright.catalog.space.Point;
+import org.shelterwright.layouts.scene.PlacedUnit;
+import org.shelterwright.layouts.statement.StateTotal;
+
+/** What drawings and pictures of a layout say besides showing it. */
+final class DrawingNotes {
+
+    private DrawingNotes() {}
+
+    static GeneralArrangement.Told of(Issue issue) {
+        Optional<Point> centre = centre(issue, Situation.ON_STATION);
+        List<String> notes = new ArrayList<>();
+        notes.add(
+                "Datums are the inside faces of rear wall, right wall and floor. x runs forward, y to the left, z up (axes"
+                        + " after ISO 8855). Dimensions lead to the rear right bottom corner of each unit.");
+        notes.add(sizes(issue));
+        notes.add(
+                "Long-dash double-dot lines: clear zones, swings, centroid lines, and what lies before a cut. Narrow 45°"
+                        + " hatching: cut surfaces. Wide hatching on the floor: clear zones.");
+        notes.add(
+                "Hinge sides of outward opening doors are not part of the data; they are drawn at the right or rear jamb.");
+        notes.add(centreNote(issue, centre.orElse(null)));
+        String moved = moved(issue);
+        if (!moved.isEmpty()) {
+            notes.add("Drawn on station. Elsewhere on the road: " + moved + ".");
+        }
+        if (!issue.scene().toPlace().isEmpty()) {
+            notes.add("Still to place: "
+                    + String.join(
+                            ", ",
+                            issue.scene().toPlace().stream()
+                                    .map(unit -> unit.name())
+                                    .toList()) + ".");
+        }
+        notes.add("Ledger of " + issue.particulars().date() + ": " + issue.verdicts() + ".");
+        notes.add("Drawn after ISO 128, 129-1, 3098, 5456-2, 5457, 6433, 7200 and 7573; conformity is not claimed.");
+        notes.add(Issue.CAUTION);
+        return new GeneralArrangement.Told(issue.particulars(), centre.orElse(null), notes, issue.madeWith());
+    }
+
+    /** The marks of the centre of mass in pictures; none if it is not known. */
+    static List<CentreMark> marks(Issue issue, Situation situation) {
+        return centre(issue, situation).map(at -> new CentreMark(at, "centre of mass")).stream()
+                .toList();
+    }
+
+    /** Nominal centre of mass of the filled body with full tanks; empty if any mass or centre is missing. */
+    private static Optional<Point> centre(Issue issue, Situation situation) {
+        return total(issue, situation).flatMap(DrawingNotes::centre);
+    }
+
+    private static Optional<Point> centre(StateTotal total) {
+        Double x = total.xMm();
+        Double y = total.yMm();
+        Double z = total.zMm();
+        return x == null || y == null || z == null ? Optional.empty() : Optional.of(new Point(um(x), um(y), um(z)));
+    }
+
+    /** The filled body with full tanks; on station as on the road if nothing moves. */
+    private static Optional<StateTotal> total(Issue issue, Situation situation) {
+        List<StateTotal> full = issue.masses().states().stream()
+                .filter(total ->
+                        total.what().equals("Filled body") && total.state().contains("tanks full"))
+                .toList();
+        return full.stream()
+                .filter(total ->
+                        total.state().startsWith(situation == Situation.ON_STATION ? "on station" : "on the road"))
+                .findFirst()
+                .or(() -> full.stream().findFirst());
+    }
+
+    private static String sizes(Issue issue) {
+        Box outside = issue.body().outside();
+        return "Inside "
+                + mm(
+                        issue.body().inside().x(),
+                        issue.body().inside().y(),
+                        issue.body().inside().z())
+                + "; outside "
+                + mm(outside.x1() - outside.x0(), outside.y1() - outside.y0(), outside.z1() - outside.z0()) + " mm.";
+    }
+
+    private static String centreNote(Issue issue, @Nullable Point centre) {
+        if (centre == null) {
+            return "The centre of mass is not shown: figures are missing, see the mass statement.";
+        }
+        Double mass = total(issue, Situation.ON_STATION).map(StateTotal::massKg).orElse(null);
+        return "Quartered ring: nominal centre of mass of the filled body on station, tanks full, at x "
+                + Numerals.of(centre.x() / 1000.0, 0) + ", y " + Numerals.of(centre.y() / 1000.0, 0) + ", z "
+                + Numerals.of(centre.z() / 1000.0, 0)
+                + (mass == null ? "." : "; mass with growth " + Numerals.of(mass, 0) + Numerals.GAP + "kg.");
+    }
+
+    private static String moved(Issue issue) {
+        return String.join(
+                ", ",
+                issue.scene().units().stream()
+                        .filter(unit -> !unit.place(Situation.ON_STATION).equals(unit.place(Situation.ON_THE_ROAD)))
+                        .map(PlacedUnit::name)
+                        .toList());
+    }
+
+    private static String mm(int x, int y, int z) {
+        return Numerals.mm(x) + " × " + Numerals.mm(y) + " × " + Numerals.mm(z);
+    }
+
+    private static int um(double mm) {
+        return (int) Math.round(mm * Lengths.MM);
+    }
+}

@@ -1,0 +1,203 @@
+package org.shelterwright.app.report;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import org.shelterwright.app.drawing.Drawing;
+import org.shelterwright.app.drawing.Label.Weight;
+import org.shelterwright.app.look.Numerals;
+import org.shelterwright.app.sheet.Flow;
+import org.shelterwright.app.sheet.SheetSize;
+import org.shelterwright.app.type.Typeface;
+import org.shelterwright.layouts.layout.Acceptance;
+import org.shelterwright.layouts.ledger.Row;
+import org.shelterwright.layouts.ledger.Subject;
+import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.layouts.rules.Figure;
+import org.shelterwright.layouts.rules.Rule;
+
+/**
+ * The ledger as a report: verdict and governing margin, inputs and assumptions, every limit by subject, findings with what
+ * would mend them, what was accepted, what is missing, and what is not modelled.
+ */
+final class LedgerPages {
+
+    private final Issue issue;
+    private final Flow flow;
+    private final RowBlock block;
+    private final Map<Row, String> marks = new IdentityHashMap<>();
+
+    LedgerPages(Typeface typeface, Issue issue) {
+        this.issue = issue;
+        this.flow = new Flow(
+                typeface,
+                SheetSize.A4,
+                issue.name() + ", ledger",
+                "layout " + issue.scene().brief().id(),
+                issue.foot());
+        this.block = new RowBlock(typeface, issue.scene());
+        for (Row row : issue.ledger().rows()) {
+            if (row.verdict() != Verdict.MET) {
+                marks.put(row, "F" + (marks.size() + 1));
+            }
+        }
+    }
+
+    List<Drawing> pages() {
+        verdict();
+        inputs();
+        limits();
+        findings();
+        accepted();
+        missing();
+        notModelled();
+        issueOfDocument();
+        return flow.pages();
+    }
+
+    private void verdict() {
+        flow.add(12, top -> block.counts(flow.left(), top + 3, issue.ledger()));
+        issue.ledger().rows().stream()
+                .filter(row -> !RowText.plain(row))
+                .findFirst()
+                .ifPresent(row -> flow.paragraph("Governing: " + governing(row), 0, Weight.MEDIUM));
+        if (issue.ledger().count(Verdict.NOT_ASSESSED) > 0) {
+            flow.paragraph(
+                    "Limits that are not assessed lack data. They are not met until the data are given: see \"What is"
+                            + " missing\".");
+        }
+    }
+
+    private String governing(Row row) {
+        String units = RowText.units(row, issue.scene());
+        String use = RowText.use(row);
+        String margin = RowText.margin(row).replace(String.valueOf(Numerals.MINUS), "");
+        return row.title() + (units.isEmpty() ? "" : " (" + units + ")") + ", "
+                + (row.verdict() == Verdict.BROKEN ? "overstepped by " : "with a margin of ") + margin
+                + (use.isEmpty() ? "" : ", use " + use) + ", " + row.state() + ".";
+    }
+
+    private void inputs() {
+        var brief = issue.scene().brief();
+        flow.heading("Inputs and assumptions");
+        flow.pair("Brief", brief.name() + " (" + brief.id() + ")");
+        flow.pair(
+                "Body",
+                issue.body().name() + ", inside "
+                        + Numerals.mm(issue.body().inside().x()) + " × "
+                        + Numerals.mm(issue.body().inside().y()) + " × "
+                        + Numerals.mm(issue.body().inside().z()) + " mm");
+        issue.scene().carrier().ifPresent(carrier -> flow.pair("Carrier", carrier.name()));
+        issue.scene().trailer().ifPresent(trailer -> flow.pair("Trailer", trailer.name()));
+        flow.pair(
+                "Units",
+                issue.scene().units().size() + " placed, "
+                        + issue.scene().toPlace().size() + " still to place");
+        flow.pair("Crew in the cab", Integer.toString(brief.crew()));
+        flow.pair("Rule sets", brief.ruleSets().isEmpty() ? "none" : String.join(", ", brief.ruleSets()));
+        for (Figure figure : Figure.values()) {
+            issue.scene().rules().rule(figure).ifPresent(this::figure);
+        }
+    }
+
+    private void figure(Rule rule) {
+        boolean share = rule.figure().unit().equals("share");
+        String value = share
+                ? Numerals.short3(rule.value() * 100) + Numerals.GAP + "%"
+                : Numerals.short3(rule.value())
+                        + (rule.figure().unit().isEmpty()
+                                ? ""
+                                : Numerals.GAP + rule.figure().unit());
+        flow.pair(value, rule.figure().meaning() + ". " + rule.source().text() + ".");
+    }
+
+    private void limits() {
+        double close = issue.scene().rules().valueOr(Figure.CLOSE_SHARE, 0.9);
+        for (Subject subject : Subject.values()) {
+            List<Row> rows = issue.ledger().rows().stream()
+                    .filter(row -> row.subject() == subject)
+                    .toList();
+            if (!rows.isEmpty()) {
+                flow.heading(subject.title());
+                block.head(flow);
+                RowGroup.of(rows).forEach(group -> block.add(flow, group, marks(group), close));
+            }
+        }
+    }
+
+    private String marks(RowGroup group) {
+        String first = marks.getOrDefault(group.row(), "");
+        int more = group.rows().size() - 1;
+        return more == 0
+                ? first
+                : first + " to " + marks.getOrDefault(group.rows().get(more), "");
+    }
+
+    private void findings() {
+        List<Row> rows = issue.ledger().rows().stream()
+                .filter(row -> row.verdict() == Verdict.BROKEN || row.verdict() == Verdict.CLOSE)
+                .toList();
+        flow.heading("Findings, and what would mend them");
+        if (rows.isEmpty()) {
+            flow.paragraph("None.");
+        }
+        for (Row row : rows) {
+            String mend = row.mend();
+            finding(row, mend == null ? row.finding() : row.finding() + " " + mend);
+        }
+    }
+
+    private void finding(Row row, String sentence) {
+        flow.need(12);
+        flow.add(Flow.LINE, top -> block.sentenceHead(flow, top, row, marks.getOrDefault(row, "")));
+        flow.paragraph(sentence, 12, Weight.REGULAR);
+        flow.gap(1.6);
+    }
+
+    private void accepted() {
+        List<Acceptance> acceptances = issue.scene().layout().acceptances();
+        flow.heading("Accepted by a person");
+        if (acceptances.isEmpty()) {
+            flow.paragraph("None.");
+        }
+        for (Acceptance acceptance : acceptances) {
+            List<String> about = new ArrayList<>(acceptance.units());
+            about.add(0, acceptance.limit());
+            flow.paragraph(String.join(", ", about) + ": " + acceptance.reason() + " (" + acceptance.by() + ", "
+                    + acceptance.date() + ")");
+        }
+    }
+
+    private void missing() {
+        List<Row> rows = issue.ledger().rows().stream()
+                .filter(row -> row.verdict() == Verdict.NOT_ASSESSED)
+                .toList();
+        flow.heading("What is missing");
+        if (rows.isEmpty()) {
+            flow.paragraph("Nothing: every limit could be assessed.");
+        }
+        rows.forEach(row -> {
+            flow.need(2 * Flow.LINE);
+            flow.add(0, top -> block.mark(flow, top, marks.getOrDefault(row, "")));
+            flow.paragraph(row.finding(), 12, Weight.REGULAR);
+        });
+    }
+
+    private void notModelled() {
+        flow.heading("What is not modelled");
+        NotModelled.of(issue.ledger()).forEach(flow::paragraph);
+    }
+
+    private void issueOfDocument() {
+        flow.heading("Issue");
+        flow.pair("Made with", issue.madeWith());
+        flow.pair("Date of check", issue.particulars().date().toString());
+        flow.pair("Owner", issue.particulars().owner());
+        flow.pair("Created by", issue.particulars().createdBy());
+        flow.pair("Approved by", issue.particulars().approvedBy());
+        flow.pair("Revision", issue.particulars().revision());
+        flow.gap(3);
+        flow.paragraph(Issue.CAUTION, 0, Weight.MEDIUM);
+    }
+}

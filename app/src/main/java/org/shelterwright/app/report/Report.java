@@ -1,0 +1,148 @@
+package org.shelterwright.app.report;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.shelterwright.app.arrangement.GeneralArrangement;
+import org.shelterwright.app.arrangement.PlanPicture;
+import org.shelterwright.app.drawing.Drawing;
+import org.shelterwright.app.gltf.Glb;
+import org.shelterwright.app.pdf.Pdf;
+import org.shelterwright.app.picture.Png;
+import org.shelterwright.app.sheet.Particulars;
+import org.shelterwright.app.svg.Svg;
+import org.shelterwright.app.tables.Csv;
+import org.shelterwright.app.tables.Table;
+import org.shelterwright.app.tables.Xlsx;
+import org.shelterwright.app.type.Typeface;
+import org.shelterwright.app.view.Axonometry;
+import org.shelterwright.app.view.Caption;
+import org.shelterwright.app.view.IsometricPicture;
+import org.shelterwright.app.view.PictureSheet;
+import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.json.InputException;
+import org.shelterwright.layouts.ledger.Ledger;
+import org.shelterwright.layouts.scene.Scene;
+
+/**
+ * Writes all documents of a layout into a folder, numbered, with a contents sheet. The same scene, ledger and particulars
+ * give the same bytes, workbooks excepted (same cells). Not for several threads.
+ */
+public final class Report {
+
+    private final String program;
+    private final Typeface typeface = new Typeface();
+    private final Svg svg = new Svg(typeface);
+    private final Png png = new Png(typeface);
+    private final Pdf pdf;
+
+    /** @param program program and version, such as "Shelterwright 0.1.0" */
+    public Report(String program) {
+        this.program = program;
+        this.pdf = new Pdf(program);
+    }
+
+    /**
+     * Makes all documents, then writes them. Either all are written or none.
+     *
+     * @param folder is made if it is not there; documents of the same names in it are replaced
+     * @return the files, in the order of the contents sheet, which comes first
+     * @throws InputException if the folder cannot be written
+     */
+    public List<Document> write(Scene scene, Ledger ledger, Particulars particulars, Path folder) {
+        Issue issue = new Issue(scene, ledger, particulars, program);
+        DocumentSet set = new DocumentSet();
+        arrangement(set, issue);
+        ledger(set, issue);
+        masses(set, issue);
+        for (Situation situation : Situation.values()) {
+            pictures(set, issue, situation);
+        }
+        for (Situation situation : Situation.values()) {
+            set.add(
+                    5,
+                    "model-" + file(situation) + ".glb",
+                    "3D model (glTF 2.0), " + words(situation),
+                    Glb.write(scene, situation, program));
+        }
+        List<Document> documents = set.withContents(issue);
+        new SafeFolder(folder).write(documents);
+        return documents;
+    }
+
+    private void arrangement(DocumentSet set, Issue issue) {
+        List<Drawing> sheets =
+                new GeneralArrangement(typeface).sheets(issue.scene(), Situation.ON_STATION, DrawingNotes.of(issue));
+        String what = "General arrangement drawing";
+        set.add(1, "general-arrangement.pdf", what + ", true to scale", pdf(issue, what, sheets));
+        for (int i = 0; i < sheets.size(); i++) {
+            String name = i == 0 ? "general-arrangement.svg" : "general-arrangement-" + (i + 1) + ".svg";
+            set.add(1, name, what + ", sheet " + (i + 1) + ", to draw on", svg.write(sheets.get(i)));
+        }
+    }
+
+    private void ledger(DocumentSet set, Issue issue) {
+        Table table = LedgerTable.of(issue);
+        set.add(
+                2,
+                "ledger.pdf",
+                "Ledger: every limit with demand, capacity, margin and source",
+                pdf(issue, "Ledger", new LedgerPages(typeface, issue).pages()));
+        set.add(2, "ledger.csv", "Ledger as a table", Csv.write(table));
+        set.add(2, "ledger.xlsx", "Ledger as a workbook", Xlsx.write(List.of(table)));
+    }
+
+    private void masses(DocumentSet set, Issue issue) {
+        Table lines = MassTables.lines(issue.masses());
+        Table states = MassTables.states(issue.masses());
+        Table axles = MassTables.axles(issue.masses());
+        set.add(
+                3,
+                "mass-statement.pdf",
+                "Mass statement: masses, arms, moments, load states, axles, reserves",
+                pdf(issue, "Mass statement", new MassPages(typeface, issue).pages()));
+        set.add(3, "mass-lines.csv", "Mass statement as a table: lines", Csv.write(lines));
+        set.add(3, "mass-states.csv", "Mass statement as a table: load states", Csv.write(states));
+        set.add(3, "mass-axles.csv", "Mass statement as a table: axles and wheels", Csv.write(axles));
+        set.add(3, "mass-statement.xlsx", "Mass statement as a workbook", Xlsx.write(List.of(lines, states, axles)));
+    }
+
+    private void pictures(DocumentSet set, Issue issue, Situation situation) {
+        picture(set, issue, situation, Axonometry.FROM_REAR_RIGHT, "rear right");
+        picture(set, issue, situation, Axonometry.FROM_FRONT_LEFT, "front left");
+        Caption caption = caption(issue, situation, "from above");
+        Drawing plan = new PlanPicture(typeface).of(issue.scene(), situation, caption);
+        String name = "picture-" + file(situation) + "-plan";
+        set.add(4, name + ".png", "Plan, " + words(situation), png.write(plan));
+        set.add(4, name + ".svg", "Plan, " + words(situation), svg.write(plan));
+    }
+
+    private void picture(DocumentSet set, Issue issue, Situation situation, Axonometry view, String corner) {
+        Caption caption = caption(issue, situation, "seen from the " + corner);
+        PictureSheet sheet = new IsometricPicture(typeface)
+                .of(issue.scene(), situation, view, caption, DrawingNotes.marks(issue, situation));
+        String name = "picture-" + file(situation) + "-" + corner.replace(' ', '-');
+        String what = "Picture, " + words(situation) + ", from the " + corner;
+        set.add(4, name + ".png", what, png.write(sheet));
+        set.add(4, name + ".svg", what, svg.write(sheet.drawing()));
+    }
+
+    private Caption caption(Issue issue, Situation situation, String from) {
+        return new Caption(issue.name(), words(situation) + ", " + from, issue.foot());
+    }
+
+    private byte[] pdf(Issue issue, String what, List<Drawing> pages) {
+        return pdf.write(
+                issue.name() + ", " + what.toLowerCase(Locale.ROOT),
+                issue.particulars().date(),
+                pages);
+    }
+
+    private static String words(Situation situation) {
+        return situation == Situation.ON_STATION ? "on station" : "on the road";
+    }
+
+    private static String file(Situation situation) {
+        return words(situation).replace(' ', '-');
+    }
+}

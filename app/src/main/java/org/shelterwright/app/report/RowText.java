@@ -1,0 +1,66 @@
+package org.shelterwright.app.report;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.look.Numerals;
+import org.shelterwright.layouts.ledger.Row;
+import org.shelterwright.layouts.scene.PlacedUnit;
+import org.shelterwright.layouts.scene.Scene;
+
+/** How the figures of a ledger row are written. */
+final class RowText {
+
+    private RowText() {}
+
+    /** Whether a row has no figures: a limit that is not assessed, or holds with nothing to measure. */
+    static boolean plain(Row row) {
+        Double demand = row.demand();
+        Double capacity = row.capacity();
+        return row.use() == null
+                || demand == null
+                || capacity == null
+                || row.unit().isEmpty() && demand == 0 && capacity == 0;
+    }
+
+    /** Demand and capacity, such as "7 610 / 8 000 kg". */
+    static String figures(Row row) {
+        Double demand = row.demand();
+        return plain(row) || demand == null ? "" : number(row, demand) + " / " + amount(row, row.capacity());
+    }
+
+    /** What is left, such as "390 kg". */
+    static String margin(Row row) {
+        return plain(row) ? "" : amount(row, row.margin());
+    }
+
+    static String use(Row row) {
+        Double use = row.use();
+        Double capacity = row.capacity();
+        return use == null || capacity == null || capacity == 0 || plain(row) ? "" : Numerals.of(use, 2);
+    }
+
+    /** A figure of a row with its unit; shares as %. */
+    static String amount(Row row, @Nullable Double value) {
+        if (value == null) {
+            return "";
+        }
+        String unit = row.unit().equals("share") ? "%" : row.unit();
+        return number(row, value) + (unit.isEmpty() ? "" : Numerals.GAP + unit);
+    }
+
+    /** The names of the units that a row concerns. */
+    static String units(Row row, Scene scene) {
+        return names(row.units(), scene);
+    }
+
+    static String names(List<String> units, Scene scene) {
+        return units.stream()
+                .map(id -> scene.unit(id).map(PlacedUnit::name).orElse(id))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String number(Row row, double value) {
+        return Numerals.short3(row.unit().equals("share") ? value * 100 : value);
+    }
+}

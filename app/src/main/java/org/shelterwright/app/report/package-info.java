@@ -1,0 +1,7 @@
+/**
+ * The documents of a layout.
+ */
+@NullMarked
+package org.shelterwright.app.report;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,7 @@
+/**
+ * Writes drawings as SVG.
+ */
+@NullMarked
+package org.shelterwright.app.svg;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,7 @@
+/**
+ * Writes tables as CSV and XLSX.
+ */
+@NullMarked
+package org.shelterwright.app.tables;
+
+import org.jspecify.annotations.NullMarked;
