@@ -20,7 +20,8 @@ public final class Measure {
         String text = switch (args[0]) {
             case "planted" -> new PlantedRuns(setting).run();
             case "baselines" -> new BaselineRuns(setting).run();
-            case "micro" -> new MicroRuns(setting).run();
+            case "samples" -> new SampleRuns(setting).run();
+                    case "micro" -> new MicroRuns(setting).run();
             default ->
                 throw new IllegalArgumentException(
                         "\"" + args[0] + "\" is none of planted, baselines, samples, micro.");
