@@ -7,13 +7,8 @@ import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.LedgerBuilder;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
-<<<<<<< HEAD
-import org.shelterwright.layouts.ledger.axles.AxleLimits;
-import org.shelterwright.layouts.ledger.access.AccessLimits;
-=======
 import org.shelterwright.layouts.ledger.access.AccessLimits;
 import org.shelterwright.layouts.ledger.axles.AxleLimits;
->>>>>>> refs/heads/cli
 import org.shelterwright.layouts.ledger.fit.FitLimits;
 import org.shelterwright.layouts.ledger.floor.FloorLimits;
 import org.shelterwright.layouts.ledger.mass.MassLimits;
