@@ -6,6 +6,7 @@ import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.solver.fit.FitScore;
 import org.shelterwright.solver.fit.kernel.State;
+import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.FitProblem;
 
 /** Judges a layout in one way, whoever found it: by the full ledger, and by the score of the search. */
@@ -33,6 +34,11 @@ public final class Judge {
         FitProblem problem = FitProblem.of(checker.scene(layout));
         State state = new State(problem);
         state.restore(problem.start());
-        return new Judgement(ledger.count(Verdict.BROKEN), state.score());
+        return new Judgement(ledger.count(Verdict.BROKEN), score(state.score()));
+    }
+
+    /** Amounts of the search as a score. */
+    public static FitScore score(Amounts amounts) {
+        return new FitScore(amounts.hard(), amounts.medium(), amounts.soft());
     }
 }

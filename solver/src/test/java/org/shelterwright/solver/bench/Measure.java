@@ -21,7 +21,7 @@ public final class Measure {
             case "planted" -> new PlantedRuns(setting).run();
             case "baselines" -> new BaselineRuns(setting).run();
             case "samples" -> new SampleRuns(setting).run();
-                    case "micro" -> new MicroRuns(setting).run();
+            case "micro" -> new MicroRuns(setting).run();
             default ->
                 throw new IllegalArgumentException(
                         "\"" + args[0] + "\" is none of planted, baselines, samples, micro.");

@@ -3,7 +3,6 @@ package org.shelterwright.solver.bench.exact;
 import com.google.ortools.Loader;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
-import com.google.ortools.sat.CpSolverSolutionCallback;
 import com.google.ortools.sat.CpSolverStatus;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -57,37 +56,51 @@ public final class ExactSearch {
             units.add(unit);
         }
         new Separations(model, units, step).add();
-        model.minimize(new SoftTerms(model, problem, units, step).build());
-        return solve(model, units, seed, time, workers);
+        return solve(model, units, step, seed, time.toMillis() / 1e3, workers);
     }
 
-    private Found solve(CpModel model, List<ExactUnit> units, long seed, Duration time, int workers) {
+    /**
+     * Looks for any fit first and then betters it: given the objective at once, the solver finds a first fit far later or
+     * not at all.
+     */
+    private Found solve(CpModel model, List<ExactUnit> units, long step, long seed, double seconds, int workers) {
         CpSolver solver = new CpSolver();
-        solver.getParameters()
-                .setNumWorkers(workers)
-                .setRandomSeed((int) seed)
-                .setMaxTimeInSeconds(time.toMillis() / 1e3);
-        First first = new First();
-        CpSolverStatus status = solver.solve(model, first);
-        boolean found = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
-        boolean proven = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.INFEASIBLE;
-        if (!found) {
-            return new Found(null, proven, null);
+        solver.getParameters().setNumWorkers(workers).setRandomSeed((int) seed).setMaxTimeInSeconds(seconds);
+        CpSolverStatus status = solver.solve(model);
+        double firstSeconds = solver.wallTime();
+        if (!found(status)) {
+            return new Found(null, status == CpSolverStatus.INFEASIBLE, null);
         }
-        Spot[] spots = units.stream().map(unit -> unit.spot(solver)).toArray(Spot[]::new);
-        return new Found(problem.layout(spots), proven, first.seconds);
+        Spot[] first = spots(solver, units);
+        hint(model, solver);
+        model.minimize(new SoftTerms(model, problem, units, step).build());
+        solver.getParameters().setFixVariablesToTheirHintedValue(true);
+        if (found(solver.solve(model))) {
+            hint(model, solver);
+        }
+        solver.getParameters()
+                .setFixVariablesToTheirHintedValue(false)
+                .setMaxTimeInSeconds(Math.max(0.1, seconds - firstSeconds));
+        CpSolverStatus better = solver.solve(model);
+        Spot[] best = found(better) ? spots(solver, units) : first;
+        return new Found(problem.layout(best), better == CpSolverStatus.OPTIMAL, firstSeconds);
     }
 
-    /** Notes when the first solution comes. */
-    private static final class First extends CpSolverSolutionCallback {
-        private @Nullable Double seconds;
-
-        @Override
-        public void onSolutionCallback() {
-            if (seconds == null) {
-                seconds = wallTime();
-            }
+    /** Proposes the whole of the last solution as the start of the next search. */
+    private static void hint(CpModel model, CpSolver solver) {
+        List<Long> values = solver.response().getSolutionList();
+        var hint = model.getBuilder().getSolutionHintBuilder().clear();
+        for (int i = 0; i < values.size(); i++) {
+            hint.addVars(i).addValues(values.get(i));
         }
+    }
+
+    private static boolean found(CpSolverStatus status) {
+        return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
+    }
+
+    private static Spot[] spots(CpSolver solver, List<ExactUnit> units) {
+        return units.stream().map(unit -> unit.spot(solver)).toArray(Spot[]::new);
     }
 
     /** The greatest length (µm) of which all coordinates are multiples. */

@@ -71,7 +71,8 @@ final class SoftTerms {
         }
         off.add(-Math.round(1.0 * mass * problem.inside().y() / step));
         IntVar distance = model.newIntVar(0, 4 * mass * longest, "off the middle");
-        model.addAbsEquality(distance, off.build());
+        model.addGreaterOrEqual(LinearExpr.newBuilder().add(distance).add(off).build(), 0);
+        model.addGreaterOrEqual(distance, off.build());
         sum.add(distance);
         return mass;
     }

@@ -13,7 +13,6 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.Warmup;
 import org.shelterwright.layouts.check.Checker;
-import org.shelterwright.solver.fit.FitScore;
 import org.shelterwright.solver.fit.kernel.Annealer;
 import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.kernel.Construction;
@@ -23,6 +22,7 @@ import org.shelterwright.solver.fit.kernel.Planes;
 import org.shelterwright.solver.fit.kernel.Schedule;
 import org.shelterwright.solver.fit.kernel.State;
 import org.shelterwright.solver.fit.kernel.Weights;
+import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.MomentLimits;
 import org.shelterwright.solver.fit.planted.PlantedFit;
@@ -64,7 +64,7 @@ public class KernelMoves {
 
     @Benchmark
     @OperationsPerInvocation(ROUND)
-    public FitScore round() {
+    public Amounts round() {
         Best best = new Best();
         annealer.round(new Schedule(ROUND, 60, 0.4, new Weights(0.3, 0.3), new Weights(20, 15)), best);
         return best.score();

@@ -7,6 +7,7 @@ import org.optaplanner.core.api.solver.SolutionManager;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
 import org.optaplanner.core.config.solver.SolverConfig;
+import org.optaplanner.core.config.solver.termination.TerminationConfig;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.solver.fit.FitScore;
 import org.shelterwright.solver.fit.model.FitProblem;
@@ -28,13 +29,24 @@ public final class StreamSearch {
     }
 
     /**
-     * Searches.
+     * Searches for a time.
      *
      * @param start a spot for each slot
      */
     public Found run(@Nullable Spot[] start, long seed, Duration time) {
-        SolverConfig config =
-                config().withRandomSeed(seed).withTerminationSpentLimit(time).withPhases(new LocalSearchPhaseConfig());
+        return run(start, seed, new TerminationConfig().withSpentLimit(time));
+    }
+
+    /** Searches until hard and medium limits hold, but no longer than a time. */
+    public Found untilItHolds(@Nullable Spot[] start, long seed, Duration atMost) {
+        String anySoft = HardMediumSoftLongScore.ofSoft(-Long.MAX_VALUE).toString();
+        return run(start, seed, new TerminationConfig().withSpentLimit(atMost).withBestScoreLimit(anySoft));
+    }
+
+    private Found run(@Nullable Spot[] start, long seed, TerminationConfig termination) {
+        SolverConfig config = config().withRandomSeed(seed)
+                .withTerminationConfig(termination)
+                .withPhases(new LocalSearchPhaseConfig());
         StreamPlan solved =
                 SolverFactory.<StreamPlan>create(config).buildSolver().solve(new StreamPlan(problem, start));
         return new Found(problem.layout(solved.spots()), score(solved.getScore()));

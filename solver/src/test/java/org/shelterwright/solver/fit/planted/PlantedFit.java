@@ -64,6 +64,11 @@ public record PlantedFit(Layout question, Layout solution) {
         return asking(PlantedWishes.of(solution), question.brief().limits());
     }
 
+    /** The same fit with wishes taken by chance, many of which are at odds with each other. */
+    public PlantedFit withWishesAtOdds(long seed) {
+        return asking(PlantedWishes.atOdds(solution, seed), question.brief().limits());
+    }
+
     /** The same fit without figures for walkways and exits, so that the ledger does not assess these. */
     public PlantedFit withoutWalkways() {
         return asking(question.brief().wishes(), Map.of());

@@ -2,6 +2,7 @@ package org.shelterwright.solver.fit.planted;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
@@ -13,7 +14,7 @@ import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Place;
 import org.shelterwright.layouts.layout.Placement;
 
-/** Wishes that a known solution keeps: nearness, direction of fronts, and units at the rear wall. */
+/** Wishes for planted fits: nearness, direction of fronts, and units at the rear wall. */
 final class PlantedWishes {
     private static final int NEAR = 300 * Lengths.MM;
     private static final int EVERY = 4;
@@ -40,6 +41,24 @@ final class PlantedWishes {
                         .filter(other -> planted.near(unit, other))
                         .findFirst()
                         .ifPresent(other -> wishes.add(new Wish(Wish.Kind.NEAR, List.of(unit, other), NEAR, null)));
+            }
+        }
+        return wishes;
+    }
+
+    /** Every third unit shall be near another, every fourth face a side, whichever comes. */
+    static List<Wish> atOdds(Layout solution, long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<Wish> wishes = new ArrayList<>();
+        List<String> units = solution.brief().units().stream().map(UnitSpec::id).toList();
+        for (int i = 0; i < units.size(); i++) {
+            int other = random.nextInt(units.size());
+            if (i % 3 == 0 && other != i) {
+                wishes.add(new Wish(Wish.Kind.NEAR, List.of(units.get(i), units.get(other)), NEAR, null));
+            }
+            if (i % EVERY == 0) {
+                Face side = random.nextBoolean() ? Face.LEFT : Face.RIGHT;
+                wishes.add(new Wish(Wish.Kind.FACING, List.of(units.get(i)), null, side));
             }
         }
         return wishes;
