@@ -7,33 +7,26 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.SplittableRandom;
-import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.item.Item;
-import org.shelterwright.catalog.space.Lengths;
-import org.shelterwright.catalog.space.Point;
-import org.shelterwright.catalog.space.Pose;
-import org.shelterwright.catalog.space.QuarterTurn;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.brief.UnitSpec;
+import org.shelterwright.layouts.brief.Wish;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
-import org.shelterwright.layouts.layout.Place;
 import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.rules.Figure;
 
 /**
- * A brief with a known solution. Two banks along the side walls of a body are cut into pieces; each piece, shortened by
- * the slack, is a unit: on the floor with a service zone in the aisle and bolts on a hole pitch, or on the wall above.
- * Every third larger floor unit has a knee space.
+ * A brief with a known solution. Two banks along the side walls of a body are cut into pieces, along the wall and in
+ * height; each piece, shortened by the slack, is a unit: on the floor with a service zone in the aisle and bolts on a hole
+ * pitch, or on the wall above. A walkway must lead from the door to every service zone. Some units on the floor have a knee space, and in about one in ten units stand in one.
  *
  * @param question the brief with nothing placed
  * @param solution the same with every unit where it was cut
  */
 public record PlantedFit(Layout question, Layout solution) {
-    static final int WIDTH = 2200;
-    static final int HEIGHT = 2000;
-    static final int BANK = 600;
     private static final int LENGTH_A_UNIT = 180;
+    private static final int LEAST_LENGTH = 1500;
     private static final Map<String, Double> LIMITS = Map.of(
             Figure.WALKWAY_WIDTH.id(), 500.0,
             Figure.WALKWAY_HEADROOM.id(), 1900.0,
@@ -45,55 +38,70 @@ public record PlantedFit(Layout question, Layout solution) {
      *
      * @param seed the same seed plants the same fit
      * @param units number of units, at least 4
-     * @param slack share of each bank's length that stays free, such as 0.1
+     * @param slack share of the area of the side walls that stays free in the known solution, such as 0.1
      */
     public static PlantedFit of(long seed, int units, double slack) {
         SplittableRandom random = new SplittableRandom(seed * 1000 + units);
-        int length = Math.max(1500, units * LENGTH_A_UNIT / Cuts.STEP * Cuts.STEP);
-        Body body = PlantedParts.body(length, WIDTH, HEIGHT);
+        int length = Math.max(LEAST_LENGTH, units * LENGTH_A_UNIT / Cuts.STEP * Cuts.STEP);
+        List<Bank.Standing> standing = new ArrayList<>(Bank.plant(true, length, units / 2, slack, "right-", random));
+        standing.addAll(Bank.plant(false, length, units - units / 2, slack, "left-", random));
+        Collections.shuffle(standing, new Random(seed));
         Map<String, Item> items = new LinkedHashMap<>();
         Map<String, Placement> placements = new LinkedHashMap<>();
         List<UnitSpec> specs = new ArrayList<>();
-        for (int bank = 0; bank < 2; bank++) {
-            int count = bank == 0 ? units / 2 : units - units / 2;
-            for (Cuts.Piece piece : Cuts.of(length, HEIGHT - 50, count, random)) {
-                String id = "unit-" + (specs.size() + 1);
-                Item item = PlantedParts.item(id + "-item", shortened(piece, slack), slack, random);
-                items.put(item.id(), item);
-                specs.add(new UnitSpec(id, "Unit " + (specs.size() + 1), item.id(), "planted"));
-                placements.put(id, Placement.of(id, place(bank, piece, item)));
+        for (Bank.Standing one : standing) {
+            String id = "unit-" + (specs.size() + 1);
+            items.put(one.item().id(), one.item());
+            specs.add(new UnitSpec(id, "Unit " + (specs.size() + 1), one.item().id(), "planted"));
+            placements.put(id, Placement.of(id, one.place()));
+        }
+        Parts parts = new Parts(PlantedBody.of(length), null, null, items);
+        return of(brief("planted-" + seed, parts, specs, List.of(), LIMITS), parts, placements);
+    }
+
+    /** The same fit with wishes, all of which the known solution keeps. */
+    public PlantedFit withWishes() {
+        return asking(PlantedWishes.of(solution), question.brief().limits());
+    }
+
+    /** The same fit with wishes taken by chance, many of which are at odds with each other. */
+    public PlantedFit withWishesAtOdds(long seed) {
+        return asking(PlantedWishes.atOdds(solution, seed), question.brief().limits());
+    }
+
+    /** The same fit without figures for walkways and exits, so that the ledger does not assess these. */
+    public PlantedFit withoutWalkways() {
+        return asking(question.brief().wishes(), Map.of());
+    }
+
+    /** Share of the area of the side walls that the known solution leaves free. */
+    public double freeShare() {
+        double walls =
+                2.0 * question.body().inside().x() * question.body().inside().z();
+        double covered = 0;
+        for (UnitSpec unit : question.brief().units()) {
+            Item item = question.item(unit);
+            if (!item.id().endsWith(Bank.GUEST)) {
+                covered += (double) item.size().y() * item.size().z();
             }
         }
-        Collections.shuffle(specs, new Random(seed));
-        Brief brief = new Brief(
-                "planted-" + seed,
-                "Planted",
-                body.id(),
-                null,
-                null,
-                specs,
-                0,
-                List.of(),
-                List.of(),
-                LIMITS,
-                List.of(),
-                null);
-        Layout question = Layout.empty(brief, new Parts(body, null, null, items));
+        return 1 - covered / walls;
+    }
+
+    private PlantedFit asking(List<Wish> wishes, Map<String, Double> limits) {
+        Brief before = question.brief();
+        Brief brief = brief(before.id(), question.parts(), before.units(), wishes, limits);
+        return of(brief, question.parts(), solution.placements());
+    }
+
+    private static PlantedFit of(Brief brief, Parts parts, Map<String, Placement> placements) {
+        Layout question = Layout.empty(brief, parts);
         return new PlantedFit(question, question.withPlacements(placements));
     }
 
-    private static Cuts.Piece shortened(Cuts.Piece piece, double slack) {
-        int length = (int) (piece.length() * (1 - slack)) / Cuts.STEP * Cuts.STEP;
-        int height = piece.z0() == 0 ? piece.height() : (int) (piece.height() * (1 - slack));
-        return new Cuts.Piece(piece.x0(), piece.z0(), piece.x0() + length, piece.z0() + height);
-    }
-
-    private static Place place(int bank, Cuts.Piece piece, Item item) {
-        int x = piece.x0() * Lengths.MM;
-        int z = piece.z0() * Lengths.MM;
-        int y = bank == 0 ? 0 : WIDTH * Lengths.MM - item.size().x();
-        QuarterTurn turn = bank == 0 ? QuarterTurn.R90 : QuarterTurn.R270;
-        Pose pose = new Pose(new Point(x, y, z), turn);
-        return z == 0 ? Place.onFloor(pose) : new Place(org.shelterwright.catalog.item.Surface.WALL, null, pose);
+    private static Brief brief(
+            String id, Parts parts, List<UnitSpec> units, List<Wish> wishes, Map<String, Double> limits) {
+        String body = parts.body().id();
+        return new Brief(id, "Planted", body, null, null, units, 0, wishes, List.of(), limits, List.of(), null);
     }
 }
