@@ -66,7 +66,7 @@ public class KernelMoves {
     @OperationsPerInvocation(ROUND)
     public Amounts round() {
         Best best = new Best();
-        annealer.round(new Schedule(ROUND, 60, 0.4, new Weights(0.3, 0.3), new Weights(20, 15)), best);
+        annealer.round(new Schedule(ROUND, 60, 0.4, new Weights(0.3, 0.3), new Weights(20, 15), 0.5), best);
         return best.score();
     }
 }
