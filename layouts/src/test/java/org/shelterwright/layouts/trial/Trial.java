@@ -23,6 +23,7 @@ import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.rules.Figure;
+import org.shelterwright.layouts.rules.RuleSets;
 import org.shelterwright.layouts.rules.Rules;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -34,6 +35,8 @@ public final class Trial {
     private final Map<String, Placement> placements = new LinkedHashMap<>();
     private final Map<String, Double> limits = new LinkedHashMap<>();
 
+    private final List<String> ruleSets = new ArrayList<>();
+
     private Trial(Body body) {
         this.body = body;
     }
@@ -44,6 +47,12 @@ public final class Trial {
 
     public Trial limit(Figure figure, double value) {
         limits.put(figure.id(), value);
+        return this;
+    }
+
+    /** Chooses a rule set that comes with the program. */
+    public Trial rules(String ruleSet) {
+        ruleSets.add(ruleSet);
         return this;
     }
 
@@ -88,13 +97,13 @@ public final class Trial {
 
     public Layout layout() {
         Brief brief = new Brief(
-                "trial", "Trial", body.id(), null, null, units, 0, List.of(), List.of(), limits, List.of(), null);
+                "trial", "Trial", body.id(), null, null, units, 0, List.of(), ruleSets, limits, List.of(), null);
         return new Layout(brief, new Parts(body, null, null, items), placements, List.of(), null);
     }
 
     public Scene scene() {
         Layout layout = layout();
-        return Scene.of(layout, Rules.of(layout.brief(), List.of()));
+        return Scene.of(layout, Rules.of(layout.brief(), ruleSets.isEmpty() ? List.of() : RuleSets.builtIn()));
     }
 
     /** The rows of one limit, in the order of the ledger. */
