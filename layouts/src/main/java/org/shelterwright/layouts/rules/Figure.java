@@ -35,6 +35,7 @@ public enum Figure {
     AISLE_BELOW("access.aisle-below", "mm", "Least width of an aisle below that height"),
     AISLE_ABOVE("access.aisle-above", "mm", "Least width of an aisle above that height"),
     PERSON_MASS("mass.person", "kg", "Mass of one person"),
+    PERSON_HEIGHT("mass.person-height", "mm", "Height of the centre of mass of a seated person above the floor"),
     GROWTH_ESTIMATED("mass.growth-estimated", "share", "Growth of an estimated mass"),
     GROWTH_CALCULATED("mass.growth-calculated", "share", "Growth of a calculated mass"),
     GROWTH_SUPPLIER("mass.growth-supplier", "share", "Growth of a supplier's mass"),

@@ -70,6 +70,10 @@ abstract class MemberLimit extends NamedLimit implements Limit.OfTotals {
         if (demand <= rating && !loads.gaps().isEmpty()) {
             return GapRow.of(draft, loads.gaps());
         }
+        if (demand <= rating && !load.all()) {
+            return draft.notAssessed("Too many tanks and people bear on " + member.name()
+                    + " to try all their combinations. Take some together as one tank.");
+        }
         if (demand > rating) {
             draft.mend("Move heavy units towards other cross-members, or towards the ends of this one.");
         }

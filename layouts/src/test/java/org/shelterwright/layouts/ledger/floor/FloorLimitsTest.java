@@ -125,7 +125,7 @@ class FloorLimitsTest {
         Row row = rig.row(new ConcentratedLoad());
 
         assertThat(row.demand()).isCloseTo(100, EXACT);
-        assertThat(row.state()).isEqualTo("on the road, tanks full");
+        assertThat(row.state()).isEqualTo("on the road, water of Sink full");
     }
 
     @Test
@@ -144,7 +144,7 @@ class FloorLimitsTest {
 
         Row row = rig.row(new ConcentratedLoad());
 
-        assertThat(row.state()).isEqualTo("on the road, tanks low");
+        assertThat(row.state()).isEqualTo("on the road, water of Cabinet low");
         assertThat(row.demand()).isCloseTo(50, EXACT);
     }
 
