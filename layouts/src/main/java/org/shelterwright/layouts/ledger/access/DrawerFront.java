@@ -33,7 +33,7 @@ final class DrawerFront extends NamedLimit implements Limit.OfWhole {
                 "Room before drawers",
                 Severity.MEDIUM,
                 Source.commonPractice("A person stands before a drawer that is out"),
-                "Does not apply: no rule set asks for it, or no item has a drawer or slide-out.");
+                "No rule set asks for it, or no item has a drawer or slide-out.");
     }
 
     @Override

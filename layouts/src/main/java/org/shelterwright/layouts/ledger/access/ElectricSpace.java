@@ -48,7 +48,7 @@ final class ElectricSpace extends NamedLimit implements Limit.OfWhole {
                 "Working space at electric equipment",
                 Severity.HARD,
                 Source.seen("29 CFR 1910.303", "(g)(1), working space about electric equipment"),
-                "Does not apply: no rule set asks for it, or no item of the kind power-unit has a service zone.");
+                "No rule set asks for it, or no item of the kind power-unit has a service zone.");
     }
 
     @Override

@@ -28,7 +28,7 @@ final class ExitCeiling extends NamedLimit implements Limit.OfWhole {
                 "Height of ways out",
                 Severity.HARD,
                 Source.commonPractice("People walk out upright"),
-                "Does not apply: no rule set sets a height of the roof over ways out.");
+                "No rule set sets a height of the roof over ways out.");
     }
 
     @Override

@@ -51,7 +51,6 @@ final class ExitCount extends NamedLimit implements Limit.OfWhole {
         Floor floor = found.get();
         List<PlacedZone> seats = floor.seats();
         if (seats.isEmpty()) {
-            rows.add(rows.draft(this).held(heldSentence()));
             return;
         }
         List<WidestWays> byExit = byExit(floor);

@@ -35,7 +35,7 @@ final class RackFront extends NamedLimit implements Limit.OfWhole {
                 "Room before racks",
                 Severity.MEDIUM,
                 Source.commonPractice("People can kneel and lift before a rack"),
-                "Does not apply: no rule set asks for it, or no rack has a service zone.");
+                "No rule set asks for it, or no rack has a service zone.");
     }
 
     @Override

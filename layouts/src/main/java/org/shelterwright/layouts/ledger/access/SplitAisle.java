@@ -35,7 +35,7 @@ final class SplitAisle extends NamedLimit implements Limit.OfWhole {
                 "Aisle of two widths",
                 Severity.MEDIUM,
                 Source.seen("14 CFR 25.815", "width of aisle"),
-                "Does not apply: no rule set asks for it, or no unit has a work place or service zone on the floor.");
+                "No rule set asks for it, or no unit has a work place or service zone on the floor.");
     }
 
     @Override

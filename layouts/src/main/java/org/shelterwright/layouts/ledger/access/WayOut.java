@@ -48,7 +48,6 @@ final class WayOut extends NamedLimit implements Limit.OfWhole {
         Floor floor = found.get();
         List<PlacedZone> seats = floor.seats();
         if (seats.isEmpty()) {
-            rows.add(rows.draft(this).held(heldSentence()));
             return;
         }
         List<Rect> free = EscapeFloor.of(floor);

@@ -36,7 +36,7 @@ final class WorkPlaceSpace extends NamedLimit implements Limit.OfWhole {
                 "Room at work places",
                 Severity.MEDIUM,
                 Source.commonPractice("A person gets in and out of a seat"),
-                "Does not apply: no rule set asks for it, or no unit has a work place.");
+                "No rule set asks for it, or no unit has a work place.");
     }
 
     @Override

@@ -55,7 +55,23 @@ final class PullOutPerMetre extends NamedLimit implements Limit.OfTotals {
                     .forEach((hardPoint, all) ->
                             worst.merge(hardPoint, heaviest(all, situation), (a, b) -> b.pullN() > a.pullN() ? b : a));
         }
+        List<HungLoad> hung = HungLoad.all(scene);
+        if (worst.isEmpty() && !hung.isEmpty()) {
+            rows.add(nothingPulls(rows.draft(this), hung, missing));
+        }
         worst.forEach((hardPoint, window) -> rows.add(row(rows, hardPoint, window, missing)));
+    }
+
+    private static Row nothingPulls(RowDraft draft, List<HungLoad> hung, Set<String> missing) {
+        if (!missing.isEmpty()) {
+            return Unstated.row(draft, List.copyOf(missing));
+        }
+        boolean landed = hung.stream()
+                .allMatch(load -> !load.fixings().isEmpty()
+                        && load.fixings().stream().allMatch(fixing -> fixing.hardPoint() != null));
+        return landed
+                ? draft.held("What hangs pulls on no fixing.")
+                : draft.notAssessed("What hangs lands on no hard point, so none can be judged by the metre.");
     }
 
     private static Map<HardPoint, List<Pull>> pulls(Scene scene, Situation situation, Set<String> missing) {

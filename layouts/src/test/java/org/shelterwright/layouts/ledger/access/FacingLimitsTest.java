@@ -194,9 +194,12 @@ class FacingLimitsTest {
                 new WorkPlaceSpace(),
                 new SplitAisle(),
                 new ExitCeiling())) {
-            assertThat(trial.rows(limit))
-                    .singleElement()
-                    .satisfies(row -> assertThat(row.finding()).startsWith("Does not apply: "));
+            assertThat(trial.rows(limit)).singleElement().satisfies(row -> {
+                assertThat(row.doesNotApply()).isTrue();
+                assertThat(row.state()).isEqualTo("does not apply");
+                assertThat(row.verdict()).isEqualTo(Verdict.MET);
+                assertThat(row.finding()).startsWith("No rule set ");
+            });
         }
     }
 
