@@ -5,7 +5,7 @@ import java.util.List;
 
 /** Finds the pulls of a {@link FlatGroup}. Places in arrays, since it runs some ten thousand times a ledger. */
 final class PullSearch {
-    /** Share of the load by which a pressure may come out below zero. */
+    /** Share of the load by which a pressure may come out below zero, as it does by rounding on an edge. */
     private static final double SLACK = 1e-11;
 
     private final int bolts;
@@ -62,11 +62,11 @@ final class PullSearch {
             double second = cross(0, i, atS, atT) / area;
             double first = cross(i + 1, 0, atS, atT) / area;
             double apex = 1 - first - second;
-            if (first >= 0 && second >= 0 && apex >= 0) {
+            if (first >= -SLACK && second >= -SLACK && apex >= -SLACK) {
                 Arrays.fill(press, 0);
-                press[0] = -p * apex;
-                press[i] = -p * first;
-                press[i + 1] = -p * second;
+                press[0] = -p * Math.max(0, apex);
+                press[i] = -p * Math.max(0, first);
+                press[i + 1] = -p * Math.max(0, second);
                 return true;
             }
         }

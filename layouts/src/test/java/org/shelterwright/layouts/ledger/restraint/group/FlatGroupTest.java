@@ -58,6 +58,19 @@ class FlatGroupTest {
     }
 
     @Test
+    void aLoadThatPressesOnTheVeryEdgeIsHeldWithoutPull() {
+        FlatGroup group = new FlatGroup(corners(0.1, 0.9), square());
+        for (int i = 1; i < 100; i++) {
+            double force = 10 * Math.PI * i;
+
+            GroupForces forces = group.under(new Force(force, 0, -force, 0.7, i * 0.01, 0.3));
+
+            assertThat(forces.held()).as("place " + i).isTrue();
+            assertThat(Arrays.stream(forces.pullN()).sum()).as("place " + i).isCloseTo(0, within(1e-8 * force));
+        }
+    }
+
+    @Test
     void aLoadThatHangsIsSharedEvenlyByEqualBolts() {
         FlatGroup group = new FlatGroup(corners(0.1, 0.9), square());
 
