@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.fastener.Fastener;
 import org.shelterwright.catalog.item.Fixing;
 import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
@@ -20,15 +21,20 @@ import org.shelterwright.layouts.scene.Scene;
 
 /**
  * Looks for the least change of the fixings of a unit after which it holds: a higher property class, a thicker thread that the
- * hard points take, further fixings half way between those that are there. Each is solved anew before it is named.
+ * hard points take, further fixings half way between those that are there or
+ * mirrored to the other side. Each is solved anew before it is named.
  */
 final class WhatIf {
+    /** With more new fixings than this it is no mend but another item. */
+    private static final int MOST_MORE = 6;
+
     private final Scene scene;
     private final Landing landing;
     private final Fasteners fasteners;
     private final PlacedUnit unit;
     private final StackLoad load;
     private final List<Push> pushes;
+    private List<Push> telling;
 
     WhatIf(Scene scene, Landing landing, Fasteners fasteners, PlacedUnit unit, StackLoad load, List<Push> pushes) {
         this.scene = scene;
@@ -37,11 +43,14 @@ final class WhatIf {
         this.unit = unit;
         this.load = load;
         this.pushes = pushes;
+        this.telling = pushes;
     }
 
     @Nullable
     Change change(List<HeldFixing> fixings, Solved now) {
         Strain worst = now.worst();
+        Push unheld = now.unheld();
+        telling = unheld != null ? List.of(unheld) : worst != null ? List.of(worst.push()) : pushes;
         if (worst != null && worst.ofBolt()) {
             Change bolts = otherBolt(fixings);
             if (bolts != null) {
@@ -75,9 +84,9 @@ final class WhatIf {
                         && (hardPoint.threads().isEmpty() || hardPoint.threads().contains(bolt.thread()));
     }
 
-    /** Tries one fixing at each place, then all of them. */
+    /** Tries one fixing, then two, then one at every place. */
     private @Nullable Change moreFixings(List<HeldFixing> fixings) {
-        List<Point> places = new ArrayList<>(between(fixings));
+        List<Point> places = new ArrayList<>(places(fixings));
         List<List<Point>> sets = new ArrayList<>();
         places.forEach(place -> sets.add(List.of(place)));
         for (int i = 0; i < places.size(); i++) {
@@ -85,7 +94,9 @@ final class WhatIf {
                 sets.add(List.of(places.get(i), places.get(j)));
             }
         }
-        sets.add(places);
+        if (places.size() <= MOST_MORE) {
+            sets.add(places);
+        }
         for (List<Point> set : sets) {
             List<HeldFixing> more = with(fixings, set);
             if (more.size() > fixings.size() && holds(more)) {
@@ -95,26 +106,32 @@ final class WhatIf {
         return null;
     }
 
-    /** Places half way between two fixings of the mounting face, in the frame of the item, that no fixing takes yet. */
-    private Set<Point> between(List<HeldFixing> fixings) {
-        List<Fixing> mounted = new ArrayList<>();
-        for (HeldFixing one : fixings) {
-            if (one.placed().fixing().face() == fixings.get(0).placed().fixing().face()) {
-                mounted.add(one.placed().fixing());
-            }
-        }
+    /** Places half way between two fixings of the mounting face and mirrored ones, where no fixing is yet; frame of the item. */
+    private Set<Point> places(List<HeldFixing> fixings) {
+        Fixing like = fixings.get(0).placed().fixing();
+        List<Point> there = fixings.stream()
+                .map(one -> one.placed().fixing())
+                .filter(one -> one.face() == like.face())
+                .map(Fixing::at)
+                .toList();
         Set<Point> places = new LinkedHashSet<>();
-        for (int i = 0; i < mounted.size(); i++) {
-            for (int j = i + 1; j < mounted.size(); j++) {
-                Point a = mounted.get(i).at();
-                Point b = mounted.get(j).at();
-                Point middle = new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2, (a.z() + b.z()) / 2);
+        for (int i = 0; i < there.size(); i++) {
+            for (int j = i + 1; j < there.size(); j++) {
+                Point a = there.get(i);
+                Point b = there.get(j);
                 if (a.x() == b.x() || a.y() == b.y() || a.z() == b.z()) {
-                    landed(middle, mounted.get(i)).forEach(places::add);
+                    places.addAll(
+                            landed(new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2, (a.z() + b.z()) / 2), like));
                 }
             }
         }
-        mounted.forEach(one -> places.remove(one.at()));
+        for (Axis axis : Axis.values()) {
+            if (axis != like.face().axis()) {
+                int size = unit.item().size().box().high(axis);
+                there.forEach(at -> places.addAll(landed(at.with(axis, size - at.along(axis)), like)));
+            }
+        }
+        there.forEach(places::remove);
         return places;
     }
 
@@ -125,10 +142,7 @@ final class WhatIf {
             return List.of(wanted);
         }
         return landing.nearest(there)
-                .map(shift -> {
-                    Point back = turnedBack(shift);
-                    return wanted.plus(back);
-                })
+                .map(shift -> wanted.plus(turnedBack(shift)))
                 .filter(at -> unit.item().size().box().contains(at))
                 .map(List::of)
                 .orElse(List.of());
@@ -166,8 +180,10 @@ final class WhatIf {
         return more.size() == fixings.size() + places.size() ? more : fixings;
     }
 
+    /** Asks the push that was worst first, since most changes fail by it. */
     private boolean holds(List<HeldFixing> fixings) {
-        return Solved.of(unit, fixings, load, pushes).holds();
+        return Solved.of(unit, fixings, load, telling).holds()
+                && Solved.of(unit, fixings, load, pushes).holds();
     }
 
     private String sentence(HeldFixing like, List<Point> places) {

@@ -1,41 +1,59 @@
 package org.shelterwright.layouts.ledger.restraint.group;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
-/** The rarer states of a base that lifts: standing on one corner, or on nothing. */
+/** The rarer states of a base that lifts: standing on one corner, or on nothing. Their equations are made when first needed. */
 final class Pivots {
     private final double[] s;
     private final double[] t;
     private final double[] cs;
     private final double[] ct;
-    private final Springs[] corners;
-    private final Springs lifted;
+    private final double[] k;
+    private final boolean[] oneWay;
+    private final @Nullable Springs[] corners;
+    private @Nullable Springs lifted;
 
     Pivots(double[] s, double[] t, double[] k, double[] cs, double[] ct) {
         this.s = s;
         this.t = t;
+        this.k = k;
         this.cs = cs;
         this.ct = ct;
-        boolean[] oneWay = new boolean[s.length];
+        oneWay = new boolean[s.length];
         Arrays.fill(oneWay, true);
-        corners = new Springs[cs.length];
-        for (int corner = 0; corner < cs.length; corner++) {
+        corners = new @Nullable Springs[cs.length];
+    }
+
+    private Springs about(int corner) {
+        Springs springs = corners[corner];
+        if (springs == null) {
             double[][] rows = new double[s.length][];
             for (int i = 0; i < s.length; i++) {
                 rows[i] = new double[] {s[i] - cs[corner], t[i] - ct[corner]};
             }
-            corners[corner] = new Springs(rows, k, oneWay, 2);
+            springs = new Springs(rows, k, oneWay, 2);
+            corners[corner] = springs;
         }
-        double[][] rows = new double[s.length][];
-        for (int i = 0; i < s.length; i++) {
-            rows[i] = new double[] {1, s[i], t[i]};
+        return springs;
+    }
+
+    private Springs lifted() {
+        Springs springs = lifted;
+        if (springs == null) {
+            double[][] rows = new double[s.length][];
+            for (int i = 0; i < s.length; i++) {
+                rows[i] = new double[] {1, s[i], t[i]};
+            }
+            springs = new Springs(rows, k, oneWay, 3);
+            lifted = springs;
         }
-        lifted = new Springs(rows, k, oneWay, 3);
+        return springs;
     }
 
     boolean aboutCorner(
             int corner, double p, double ms, double mt, double size, double slack, double[] pull, double[] press) {
-        Springs springs = corners[corner];
+        Springs springs = about(corner);
         double[] load = {ms - p * cs[corner], mt - p * ct[corner]};
         if (!springs.solve(load, size)) {
             return false;
@@ -60,10 +78,11 @@ final class Pivots {
     }
 
     boolean free(double p, double ms, double mt, double size, double slack, double[] pull, double[] press) {
-        if (!lifted.solve(new double[] {p, ms, mt}, size)) {
+        Springs springs = lifted();
+        if (!springs.solve(new double[] {p, ms, mt}, size)) {
             return false;
         }
-        double[] motion = lifted.motion();
+        double[] motion = springs.motion();
         double most = 0;
         for (int i = 0; i < s.length; i++) {
             most = Math.max(most, Math.abs(motion[0] + motion[1] * s[i] + motion[2] * t[i]));
@@ -73,7 +92,7 @@ final class Pivots {
                 return false;
             }
         }
-        take(lifted, pull);
+        take(springs, pull);
         Arrays.fill(press, 0);
         return true;
     }
