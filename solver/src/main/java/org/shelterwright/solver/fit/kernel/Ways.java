@@ -230,10 +230,11 @@ final class Ways {
             boolean onFloor = state.z[s] + zones[i + 2] <= rules.step() && state.z[s] + zones[i + 5] > rules.step();
             boolean inRoom =
                     x0 < problem.inside().x() && x1 > 0 && y0 < problem.inside().y() && y1 > 0;
-            if (shape.purposes()[k].reached() && onFloor && inRoom) {
+            boolean seat = shape.purposes()[k] == Purpose.SEAT;
+            if (inRoom && (seat || shape.purposes()[k] == Purpose.SERVICE && onFloor)) {
                 targets = with(targets, targetCount, x0, y0, x1, y1);
                 targetCount += 4;
-                if (shape.purposes()[k] == Purpose.SEAT) {
+                if (seat) {
                     seats = with(seats, seatCount, x0, y0, x1, y1);
                     seatCount += 4;
                 }

@@ -59,9 +59,8 @@ final class ProblemCompiler {
     private Slot slot(UnitSpec unit, int index, boolean onStation, boolean onTheRoad) {
         Situation situation = onStation ? Situation.ON_STATION : Situation.ON_THE_ROAD;
         Situation governing = onTheRoad ? Situation.ON_THE_ROAD : Situation.ON_STATION;
-        List<Situation> present = onStation && onTheRoad
-                ? List.of(Situation.ON_STATION, Situation.ON_THE_ROAD)
-                : List.of(situation);
+        List<Situation> present =
+                onStation && onTheRoad ? List.of(Situation.ON_STATION, Situation.ON_THE_ROAD) : List.of(situation);
         Item item = layout.item(unit);
         Place kept = place(unit.id(), situation);
         Pin pin = kept == null ? Pin.NONE : pin(unit.id(), situation, 0);

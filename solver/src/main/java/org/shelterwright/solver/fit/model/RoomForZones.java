@@ -78,9 +78,7 @@ final class RoomForZones {
 
     /** Bounds of the anchor: the hull lies inside, or within the width of an opening and then as far out as it likes. */
     private int[] room(int[] hull, @Nullable Opening through) {
-        int[] room = {
-            -hull[0], -hull[1], -hull[2], inside.x() - hull[3], inside.y() - hull[4], inside.z() - hull[5]
-        };
+        int[] room = {-hull[0], -hull[1], -hull[2], inside.x() - hull[3], inside.y() - hull[4], inside.z() - hull[5]};
         if (through != null) {
             Axis out = through.wall().axis();
             int a = out.ordinal();
