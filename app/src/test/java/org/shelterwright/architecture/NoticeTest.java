@@ -14,7 +14,8 @@ import org.junit.jupiter.api.Test;
 
 class NoticeTest {
 
-    private static final Pattern LIBRARY = Pattern.compile("(.+?)-(\\d[^-]*(?:-[A-Za-z0-9]+)?)\\.jar");
+    private static final Pattern LIBRARY = Pattern.compile(
+            "(.+?)-(\\d[^-]*(?:-(?!linux|mac|win)[A-Za-z0-9]+)?)(?:-(?:linux|mac|win)[a-z0-9-]*)?\\.jar");
 
     @Test
     void everyLibraryOnTheClassPathIsNamedWithItsVersion() throws IOException {

@@ -64,6 +64,33 @@ public final class Scene {
         return new Scene(layout.with(placement), rules, changed, toPlace);
     }
 
+    /**
+     * The scene of another layout with the same brief and parts; units whose placement did not change are shared, so that
+     * a live ledger can tell what moved. Cost: the changed units, plus copying the lists.
+     *
+     * @throws IllegalArgumentException if brief or parts differ
+     */
+    public Scene after(Layout changed) {
+        if (changed.brief() != layout.brief() || changed.parts() != layout.parts()) {
+            throw new IllegalArgumentException("Only a layout with the same brief and parts can share units.");
+        }
+        List<PlacedUnit> placed = new ArrayList<>();
+        List<UnitSpec> unplaced = new ArrayList<>();
+        for (UnitSpec spec : changed.brief().units()) {
+            Placement placement = changed.placements().get(spec.id());
+            if (placement == null) {
+                unplaced.add(spec);
+                continue;
+            }
+            int index = placed.size();
+            PlacedUnit old = byId.get(spec.id());
+            boolean same =
+                    old != null && old.index() == index && old.placement().equals(placement);
+            placed.add(same ? old : new PlacedUnit(index, spec, changed.item(spec), placement));
+        }
+        return new Scene(changed, rules, placed, unplaced);
+    }
+
     public Layout layout() {
         return layout;
     }
