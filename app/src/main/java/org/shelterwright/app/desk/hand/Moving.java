@@ -21,14 +21,14 @@ import org.shelterwright.layouts.scene.Scene;
  * @param units those that are moved, the leader first, without those that ride on others of them
  * @param all those that move, riders too
  */
-record Moving(Scene scene, Situation situation, PlacedUnit leader, List<PlacedUnit> units, BitSet all) {
+public record Moving(Scene scene, Situation situation, PlacedUnit leader, List<PlacedUnit> units, BitSet all) {
     /** The placed ones of some units; the one that the ray meets first leads, else the first of them. */
     static Optional<Moving> of(Scene scene, Set<String> ids, Situation situation, Ray ray) {
         return of(scene, ids, situation, Comparator.comparingDouble(unit -> way(unit, situation, ray)));
     }
 
     /** The placed ones of some units, the first of them leading. */
-    static Optional<Moving> of(Scene scene, Set<String> ids, Situation situation) {
+    public static Optional<Moving> of(Scene scene, Set<String> ids, Situation situation) {
         return of(scene, ids, situation, Comparator.comparingInt(PlacedUnit::index));
     }
 
@@ -49,7 +49,7 @@ record Moving(Scene scene, Situation situation, PlacedUnit leader, List<PlacedUn
     }
 
     /** The change that shifts all of them (µm). */
-    PutUnits by(String order, Point shift) {
+    public PutUnits by(String order, Point shift) {
         return put(order, unit -> {
             Place place = unit.place(situation);
             return place.with(place.pose().moved(shift));
@@ -57,7 +57,7 @@ record Moving(Scene scene, Situation situation, PlacedUnit leader, List<PlacedUn
     }
 
     /** The change that puts each of them at another place. */
-    PutUnits put(String order, Function<PlacedUnit, Place> places) {
+    public PutUnits put(String order, Function<PlacedUnit, Place> places) {
         return new PutUnits(
                 name(order),
                 units.stream()
@@ -66,14 +66,14 @@ record Moving(Scene scene, Situation situation, PlacedUnit leader, List<PlacedUn
     }
 
     /** The situation in which moving a unit changes its place: what is bolted down stands on the road as on station. */
-    static Situation changed(PlacedUnit unit, Situation shown) {
+    public static Situation changed(PlacedUnit unit, Situation shown) {
         boolean stays =
                 unit.placement().road() == null && !unit.item().mounting().loose();
         return stays ? Situation.ON_STATION : shown;
     }
 
     /** Such as "Drag Rack 2" or "Drag 3 units". */
-    String name(String order) {
+    public String name(String order) {
         return order + " " + (units.size() == 1 ? leader.name() : units.size() + " units");
     }
 

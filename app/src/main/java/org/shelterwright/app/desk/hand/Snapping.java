@@ -69,6 +69,12 @@ final class Snapping {
         return room.map(box -> clamped(wanted, box)).orElse(wanted);
     }
 
+    /** The nearest place at which every fixing lands; the place itself if there is none within the tolerance. */
+    Point landing(Point at) {
+        Box window = window(at, along());
+        return holes.nearest(at, window).map(box -> clamped(at, box)).orElse(at);
+    }
+
     /**
      * Catches a wish.
      *
