@@ -57,6 +57,7 @@ final class Distances {
         Point from = shared(one.box(), box).with(axis, mine);
         return new Clearance(
                 axis,
+                high,
                 from,
                 from.with(axis, other),
                 length,

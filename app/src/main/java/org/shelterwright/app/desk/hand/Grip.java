@@ -111,7 +111,7 @@ public final class Grip {
         int more = clearance.length() - length;
         boolean high =
                 clearance.from().along(axis) == snapping.outline(caught.at()).high(axis);
-        exact.put(axis, caught.at().along(axis) + (high ? more : -more));
+        exact.put(axis, caught.at().along(axis) + (clearance.high() ? more : -more));
         show();
     }
 
