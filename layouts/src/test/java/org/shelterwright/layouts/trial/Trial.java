@@ -37,7 +37,6 @@ public final class Trial {
     private final Map<String, Double> limits = new LinkedHashMap<>();
     private final List<RuleSet> ruleSets = new ArrayList<>();
 
-
     private Trial(Body body) {
         this.body = body;
     }
