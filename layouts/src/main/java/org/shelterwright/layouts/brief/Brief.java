@@ -90,6 +90,10 @@ public record Brief(
                 id, name, body, carrier, trailer, units, crew, occupants, others, ruleSets, limits, wires, note);
     }
 
+    public Brief withRuleSets(List<String> others) {
+        return new Brief(id, name, body, carrier, trailer, units, crew, occupants, wishes, others, limits, wires, note);
+    }
+
     public Brief withLimits(Map<String, Double> others) {
         return new Brief(
                 id, name, body, carrier, trailer, units, crew, occupants, wishes, ruleSets, others, wires, note);

@@ -28,11 +28,6 @@ public record AddUnit(UnitSpec unit, Item item) implements Edit {
 
     @Override
     public Layout apply(Layout layout) {
-        Item held = layout.parts().items().get(item.id());
-        if (held != null && !held.equals(item)) {
-            throw new IllegalArgumentException("The layout holds another version of item \"" + item.id()
-                    + "\". Take over the catalog's version first, or add the unit with the version that it holds.");
-        }
         if (Units.ofAll(layout.brief()).stream().anyMatch(one -> one.id().equals(unit.id()))) {
             throw new IllegalArgumentException(
                     "The unit id \"" + unit.id() + "\" is given already. Give the new unit another id.");
@@ -40,7 +35,7 @@ public record AddUnit(UnitSpec unit, Item item) implements Edit {
         List<UnitSpec> units = new ArrayList<>(layout.brief().units());
         units.add(unit);
         Map<String, Item> items = new LinkedHashMap<>(layout.parts().items());
-        items.putIfAbsent(item.id(), item);
+        Units.hold(items, item);
         return Units.with(layout, layout.brief().withUnits(units), items);
     }
 }

@@ -1,13 +1,7 @@
 package org.shelterwright.layouts.edit;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
-import org.shelterwright.catalog.item.Item;
 import org.shelterwright.layouts.brief.Brief;
-import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.brief.Wish;
 import org.shelterwright.layouts.layout.Layout;
 
@@ -41,10 +35,8 @@ public record RemoveUnit(String unit) implements Edit {
                 .withWires(old.wires().stream()
                         .filter(wire -> !ends(wire.from()) && !ends(wire.to()))
                         .toList());
-        Set<String> used = Units.ofAll(brief).stream().map(UnitSpec::item).collect(Collectors.toSet());
-        Map<String, Item> items = new LinkedHashMap<>(layout.parts().items());
-        items.keySet().retainAll(used);
-        Layout removed = Units.with(cleared, brief, items);
+        Layout removed =
+                Units.with(cleared, brief, Units.used(brief, layout.parts().items()));
         return Units.with(
                 removed,
                 removed.acceptances().stream()

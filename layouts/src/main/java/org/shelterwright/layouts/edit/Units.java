@@ -6,6 +6,10 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.json.NearestName;
+import org.shelterwright.catalog.space.Axis;
+import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Point;
+import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.brief.Trailer;
 import org.shelterwright.layouts.brief.TrailerLoad;
@@ -54,5 +58,45 @@ final class Units {
 
     static Layout with(Layout old, List<Acceptance> acceptances) {
         return new Layout(old.brief(), old.parts(), old.placements(), acceptances, old.provenance());
+    }
+
+    /**
+     * Adds an item to those that a layout holds.
+     *
+     * @throws IllegalArgumentException if it holds another version of it
+     */
+    static void hold(Map<String, Item> held, Item item) {
+        Item before = held.putIfAbsent(item.id(), item);
+        if (before != null && !before.equals(item)) {
+            throw new IllegalArgumentException("The layout holds another version of item \"" + item.id()
+                    + "\". Take over the catalog's version first, or use the version that it holds.");
+        }
+    }
+
+    /** The items that a brief uses. */
+    static Map<String, Item> used(Brief brief, Map<String, Item> held) {
+        Map<String, Item> items = new LinkedHashMap<>(held);
+        items.keySet().retainAll(ofAll(brief).stream().map(UnitSpec::item).toList());
+        return items;
+    }
+
+    /** The unit, or "body", at which the end of a wire lies. */
+    static String owner(String end) {
+        return end.substring(0, Math.max(0, end.indexOf('/')));
+    }
+
+    /** The outline of a placed unit on station. */
+    static Box outline(Layout layout, String unit) {
+        return placed(layout, unit)
+                .station()
+                .pose()
+                .outline(layout.item(require(layout, unit)).size());
+    }
+
+    /** The placement of a unit moved along an axis on station. */
+    static Placement shifted(Layout layout, String unit, Axis axis, int by) {
+        Placement old = placed(layout, unit);
+        Pose pose = old.station().pose().moved(Point.ORIGIN.with(axis, by));
+        return old.withStation(old.station().with(pose));
     }
 }

@@ -159,8 +159,8 @@ class EditTest {
                                 unit, SmallPost.item("rack", "[1, 1, 1]", "\"mounting\": {\"surfaces\": [\"floor\"]}"))
                         .apply(START))
                 .hasMessage(
-                        "The layout holds another version of item \"rack\". Take over the catalog's version first, or add"
-                                + " the unit with the version that it holds.");
+                        "The layout holds another version of item \"rack\". Take over the catalog's version first, or use"
+                                + " the version that it holds.");
     }
 
     @Test

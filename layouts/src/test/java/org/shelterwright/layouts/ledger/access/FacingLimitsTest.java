@@ -276,6 +276,97 @@ class FacingLimitsTest {
         assertThat(row.mend()).isEqualTo("Find another place for Desk.");
     }
 
+    @Test
+    void withoutASetWidthThatOfTheSeatZoneCounts() {
+        TrialItem desk = TrialItem.of("desk", 600, 300, 750).zone(Purpose.SEAT, Box.ofMm(100, 300, 0, 500, 900, 1400));
+        Trial trial = Trial.in(TrialBody.of(4000, 2000, 2300))
+                .limit(Figure.WORK_PLACE_DEPTH, 900)
+                .floor("desk", desk, 1000, 0)
+                .floor("side", TrialItem.of("side", 400, 400, 900), 600, 400)
+                .floor("bench", TrialItem.of("bench", 600, 400, 900), 1000, 1100);
+
+        Row row = trial.rows(new WorkPlaceSpace()).get(0);
+
+        assertThat(row.finding())
+                .isEqualTo(
+                        "Before the edge of Desk at \"seat 0\" 800 mm are free, up to Bench; 900 mm are needed (400 mm"
+                                + " wide).");
+        assertThat(row.mend()).isEqualTo("Move Bench at least 100 mm away from Desk.");
+        assertThat(row.place()).isEqualTo(Box.ofMm(1100, 300, 0, 1500, 1100, 1400));
+    }
+
+    @Test
+    void slideOutsCountAndDoorsDoNot() {
+        TrialItem chest = TrialItem.of("chest", 300, 600, 1000)
+                .movable("slide", MovablePart.Kind.SLIDE_OUT, Box.ofMm(0, 600, 500, 300, 900, 700), "latch")
+                .movable("door", MovablePart.Kind.DOOR, Box.ofMm(300, 0, 0, 800, 600, 1000), "latch");
+
+        List<Row> rows = Trial.in(TrialBody.of(4000, 2000, 2300))
+                .rules("military-us")
+                .floor("chest", chest, 0, 1000)
+                .rows(new DrawerFront());
+
+        assertThat(rows).singleElement().satisfies(row -> {
+            assertThat(row.title()).isEqualTo("Room before slide of Chest");
+            assertThat(row.capacity()).isEqualTo(100);
+            assertThat(row.mend()).isEqualTo("Move Chest at least 103.2 mm away from the left wall.");
+        });
+    }
+
+    @Test
+    void anAisleNeedsAllItsFiguresAndTellsTheNarrowestWay() {
+        TrialItem target =
+                TrialItem.of("target", 100, 500, 1800).zone(Purpose.SERVICE, Box.ofMm(-900, 0, 0, 0, 500, 1800));
+        Trial trial = Trial.in(TrialBody.of(4000, 2000, 2300).rearDoor(0, 2000))
+                .limit(Figure.AISLE_SPLIT, 635)
+                .floor("wide", target, 3900, 0)
+                .floor("narrow", target, 3900, 1500)
+                .floor("block", TrialItem.of("block", 100, 700, 400), 2500, 1000);
+
+        assertThat(trial.rows(new SplitAisle()).get(0).finding())
+                .isEqualTo("No value is set for \"Least headroom of walkways\" (access.walkway-headroom).");
+        trial.limit(Figure.WALKWAY_HEADROOM, 1900);
+        assertThat(trial.rows(new SplitAisle()))
+                .extracting(Row::verdict)
+                .containsExactly(Verdict.NOT_ASSESSED, Verdict.NOT_ASSESSED);
+        trial.limit(Figure.AISLE_BELOW, 1100).limit(Figure.AISLE_ABOVE, 1100);
+        List<Row> rows = trial.rows(new SplitAisle());
+        assertThat(rows.get(0).verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(rows.get(0).mend()).isEqualTo("Widen it there by at least 100 mm.");
+        assertThat(rows.get(1).mend()).isNull();
+    }
+
+    @Test
+    void anAisleThatIsBlockedIsNoWay() {
+        TrialItem target =
+                TrialItem.of("target", 100, 2000, 1800).zone(Purpose.SERVICE, Box.ofMm(-900, 0, 0, 0, 2000, 1800));
+
+        Row row = Trial.in(TrialBody.of(4000, 2000, 2300).rearDoor(0, 2000))
+                .rules("aisle-us-10-seats")
+                .limit(Figure.WALKWAY_HEADROOM, 1900)
+                .floor("target", target, 3900, 0)
+                .floor("wall", TrialItem.of("wall", 100, 2000, 600), 1000, 0)
+                .rows(new SplitAisle())
+                .get(0);
+
+        assertThat(row.finding())
+                .isEqualTo("There is no way from a door to the service zone \"service 0\" of Target below 635 mm.");
+        assertThat(row.mend()).isEqualTo("Free a way of 304.8 mm to it.");
+    }
+
+    @Test
+    void aRoofThatIsTooLowSaysByHowMuch() {
+        Row low = first(
+                Trial.in(TrialBody.of(4000, 2000, 2200)).rules("workplace-us").floor("rack", RACK, 0, 0),
+                new ExitCeiling());
+        Row exact = first(
+                Trial.in(TrialBody.of(4000, 2000, 2286)).rules("workplace-us").floor("rack", RACK, 0, 0),
+                new ExitCeiling());
+
+        assertThat(low.mend()).isEqualTo("Use a body that is at least 86 mm higher.");
+        assertThat(exact.mend()).isNull();
+    }
+
     /** 29 CFR 1910.36(g)(1): ceiling 7 ft 6 in. */
     @ParameterizedTest
     @CsvSource({"2286, CLOSE", "2285, BROKEN"})

@@ -253,6 +253,7 @@ class PlaceLimitsTest {
         assertThat(row.finding()).isEqualTo("2 units to place: Two and Three.");
         assertThat(row.mend()).isEqualTo("Find places for them, or take them out of the brief.");
         assertThat(none.verdict()).isEqualTo(Verdict.MET);
+        assertThat(none.doesNotApply()).isFalse();
     }
 
     @Test

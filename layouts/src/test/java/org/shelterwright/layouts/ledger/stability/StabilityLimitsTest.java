@@ -216,6 +216,48 @@ class StabilityLimitsTest {
     }
 
     @Test
+    void exactlyAtTheLimitNothingIsToBeMended() {
+        // given a centre 1 m above ground on a track of 2 m: factor 1, height half the track, slope 1, 45°
+        Rig rig = empty(2000, 1000)
+                .limit(Figure.STATIC_STABILITY_FACTOR, 1)
+                .limit(Figure.TILT_ANGLE, 45)
+                .limit(Figure.SIDE_SLOPE, 1)
+                .limit(Figure.CENTRE_HEIGHT_TO_TRACK, 0.5);
+
+        for (Limit limit : List.of(new StaticFactor(), new TiltAngle(), new SideSlope(), new HeightToTrack())) {
+            assertThat(rig.row(limit).verdict()).as(limit.id()).isEqualTo(Verdict.CLOSE);
+            assertThat(rig.row(limit).mend()).as(limit.id()).isNull();
+        }
+    }
+
+    @Test
+    void gradeAndHeightAgainstTrackAreAskedOfTheCarrierOnly() {
+        Rig rig = new Rig()
+                .limit(Figure.GRADE, 0.1)
+                .limit(Figure.CENTRE_HEIGHT_TO_TRACK, 0.8)
+                .carrier(TestCarrier.truck()
+                        .coupling(-5500, 500, 100.0, null, null)
+                        .build())
+                .trailer(TestCarrier.centreAxleTrailer().height(600).build());
+
+        for (Limit limit : List.of(new Grade(), new HeightToTrack())) {
+            assertThat(rig.row(limit).title()).as(limit.id()).endsWith(" of Truck");
+        }
+    }
+
+    @Test
+    void allLimitsOfTheSubjectAreListed() {
+        assertThat(StabilityLimits.all())
+                .extracting(Limit::id)
+                .containsExactlyInAnyOrder(
+                        "stability.static-factor",
+                        "stability.tilt-angle",
+                        "stability.height-to-track",
+                        "stability.side-slope",
+                        "stability.grade");
+    }
+
+    @Test
     void aTrailerWhosePartCannotBeToldBlocksTheCarrier() {
         Rig rig = new Rig()
                 .limit(Figure.TILT_ANGLE, 20)
