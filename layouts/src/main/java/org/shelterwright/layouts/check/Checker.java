@@ -11,6 +11,7 @@ import org.shelterwright.layouts.ledger.access.AccessLimits;
 import org.shelterwright.layouts.ledger.axles.AxleLimits;
 import org.shelterwright.layouts.ledger.fit.FitLimits;
 import org.shelterwright.layouts.ledger.floor.FloorLimits;
+import org.shelterwright.layouts.ledger.lifting.LiftingLimits;
 import org.shelterwright.layouts.ledger.mass.MassLimits;
 import org.shelterwright.layouts.ledger.restraint.Fasteners;
 import org.shelterwright.layouts.ledger.restraint.RestraintLimits;
@@ -40,6 +41,7 @@ public final class Checker {
         limits.addAll(AxleLimits.all());
         limits.addAll(StabilityLimits.all());
         limits.addAll(RestraintLimits.all(Fasteners.builtIn()));
+        limits.addAll(LiftingLimits.all());
         return new Checker(new LimitBook(limits), RuleSets.builtIn());
     }
 

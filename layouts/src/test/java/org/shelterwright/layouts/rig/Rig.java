@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.body.CrossMember;
 import org.shelterwright.catalog.body.FloorZone;
+import org.shelterwright.catalog.body.Provision;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.ContactPatch;
 import org.shelterwright.catalog.item.Item;
@@ -58,6 +59,7 @@ public final class Rig {
     private final List<Occupant> occupants = new ArrayList<>();
     private final List<FloorZone> zones = new ArrayList<>();
     private final List<CrossMember> members = new ArrayList<>();
+    private final List<Provision> provisions = new ArrayList<>();
     private final Map<String, Item> items = new LinkedHashMap<>();
     private final List<UnitSpec> units = new ArrayList<>();
     private final Map<String, Placement> placements = new LinkedHashMap<>();
@@ -89,6 +91,11 @@ public final class Rig {
 
     public Rig trailer(Carrier one) {
         trailer = one;
+        return this;
+    }
+
+    public Rig provision(Provision provision) {
+        provisions.add(provision);
         return this;
     }
 
@@ -205,7 +212,7 @@ public final class Rig {
                 members,
                 List.of(),
                 List.of(),
-                List.of(),
+                provisions,
                 tare,
                 bodyRatingKg,
                 null);
