@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param units the equipment list
  * @param crew people in the cab
  * @param ruleSets ids of the rule sets that apply; a later one overrides an earlier one
+ * @param services states, supplies and who draws from them; {@code null} if nothing is asked of power and air
  * @param limits values that differ from those of the rule sets, by the id of their figure
  */
 public record Brief(
@@ -31,6 +32,7 @@ public record Brief(
         List<String> ruleSets,
         Map<String, Double> limits,
         List<Wire> wires,
+        @Nullable Services services,
         @Nullable String note) {
     public Brief {
         units = List.copyOf(units);
@@ -45,5 +47,22 @@ public record Brief(
                         "The unit id \"" + unit.id() + "\" is given twice. Rename one of them.");
             }
         }
+    }
+
+    /** A brief that asks nothing of power and air. */
+    public Brief(
+            String id,
+            String name,
+            String body,
+            @Nullable String carrier,
+            @Nullable Trailer trailer,
+            List<UnitSpec> units,
+            int crew,
+            List<Wish> wishes,
+            List<String> ruleSets,
+            Map<String, Double> limits,
+            List<Wire> wires,
+            @Nullable String note) {
+        this(id, name, body, carrier, trailer, units, crew, wishes, ruleSets, limits, wires, null, note);
     }
 }

@@ -11,7 +11,9 @@ import org.shelterwright.layouts.ledger.access.AccessLimits;
 import org.shelterwright.layouts.ledger.axles.AxleLimits;
 import org.shelterwright.layouts.ledger.fit.FitLimits;
 import org.shelterwright.layouts.ledger.floor.FloorLimits;
+import org.shelterwright.layouts.ledger.heat.HeatLimits;
 import org.shelterwright.layouts.ledger.mass.MassLimits;
+import org.shelterwright.layouts.ledger.power.PowerLimits;
 import org.shelterwright.layouts.ledger.stability.StabilityLimits;
 import org.shelterwright.layouts.rules.RuleSet;
 import org.shelterwright.layouts.rules.RuleSets;
@@ -37,6 +39,8 @@ public final class Checker {
         limits.addAll(FloorLimits.all());
         limits.addAll(AxleLimits.all());
         limits.addAll(StabilityLimits.all());
+        limits.addAll(PowerLimits.all());
+        limits.addAll(HeatLimits.all());
         return new Checker(new LimitBook(limits), RuleSets.builtIn());
     }
 

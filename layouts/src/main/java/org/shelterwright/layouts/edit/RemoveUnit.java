@@ -7,12 +7,13 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.layouts.brief.Brief;
+import org.shelterwright.layouts.brief.Services;
 import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.brief.Wish;
 import org.shelterwright.layouts.layout.Layout;
 
 /**
- * Removes a unit from the brief, with its place, its wires, and the wishes that make no sense without it. What is mounted
+ * Removes a unit from the brief, with its place, its wires and feeds, and the wishes that make no sense without it. What is mounted
  * on or under it comes out.
  *
  * @param unit id of the unit
@@ -28,6 +29,7 @@ public record RemoveUnit(String unit) implements Edit {
         Units.require(layout, unit);
         Layout cleared = Carried.takeOut(layout, unit);
         Brief old = layout.brief();
+        Services services = old.services();
         Brief brief = new Brief(
                 old.id(),
                 old.name(),
@@ -45,6 +47,7 @@ public record RemoveUnit(String unit) implements Edit {
                 old.wires().stream()
                         .filter(wire -> !ends(wire.from()) && !ends(wire.to()))
                         .toList(),
+                services == null ? null : services.without(unit),
                 old.note());
         Set<String> used = Units.ofAll(brief).stream().map(UnitSpec::item).collect(Collectors.toSet());
         Map<String, Item> items = new LinkedHashMap<>(layout.parts().items());

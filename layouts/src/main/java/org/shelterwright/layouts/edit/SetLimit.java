@@ -45,6 +45,7 @@ public record SetLimit(Figure figure, @Nullable Double value) implements Edit {
                 old.ruleSets(),
                 limits,
                 old.wires(),
+                old.services(),
                 old.note());
         return Units.with(layout, brief, layout.parts().items());
     }

@@ -59,6 +59,7 @@ final class Units {
                 old.ruleSets(),
                 old.limits(),
                 old.wires(),
+                old.services(),
                 old.note());
     }
 
