@@ -88,9 +88,9 @@ public record HeatBalance(@Nullable Shell shell, List<StateHeat> states) {
         }
         double sensible = activity == null ? 0 : state.people() * activity.sensibleW();
         double latent = activity == null ? 0 : state.people() * activity.latentW();
-        double through = shell == null ? 0 : shell.throughW(weather);
+        double through = shell == null ? 0 : shell.throughW(weather.outsideC(), weather.roomMostC());
         double sun = shell == null ? 0 : shell.sunW(weather);
-        double perM3h = AIR_W_PER_M3H_K * (weather.outsideC() - weather.roomC())
+        double perM3h = AIR_W_PER_M3H_K * (weather.outsideC() - weather.roomMostC())
                 + MOISTURE_W_PER_M3H_GKG * weather.moistureGKg();
         double left = equipment + conversion + sensible + latent + through + sun + perM3h * (leastM3h + leakM3h);
         double moreM3h =
@@ -106,8 +106,10 @@ public record HeatBalance(@Nullable Shell shell, List<StateHeat> states) {
                 through,
                 sun,
                 airM3h,
-                AIR_W_PER_M3H_K * airM3h * (weather.outsideC() - weather.roomC()),
+                AIR_W_PER_M3H_K * airM3h * (weather.outsideC() - weather.roomMostC()),
                 MOISTURE_W_PER_M3H_GKG * airM3h * weather.moistureGKg(),
+                shell == null ? 0 : Math.max(0, -shell.throughW(weather.outsideC(), weather.roomLeastC())),
+                AIR_W_PER_M3H_K * (leastM3h + leakM3h) * Math.max(0, weather.roomLeastC() - weather.outsideC()),
                 plant.coolingW(),
                 plant.heatingW(),
                 freshNeeded,

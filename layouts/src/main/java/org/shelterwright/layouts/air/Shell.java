@@ -53,8 +53,8 @@ public record Shell(double wallsWK, double openingsWK, double roofWK, double flo
     }
 
     /** Heat that the temperatures alone drive in (W); below zero if it goes out. */
-    double throughW(Weather weather) {
-        return totalWK() * (weather.outsideC() - weather.roomC());
+    double throughW(double outsideC, double roomC) {
+        return totalWK() * (outsideC - roomC);
     }
 
     /** Heat that the sun adds (W); no less than none, as at night. */

@@ -7,7 +7,7 @@ import org.shelterwright.layouts.brief.Weather;
 import org.shelterwright.layouts.power.PowerGap;
 
 /**
- * The heat balance of one state. Heat into the room counts above zero.
+ * The heat balance of one state, at the greatest room temperature. Heat into the room counts above zero.
  *
  * @param equipmentW of the units (W)
  * @param conversionW of converters and chargers (W)
@@ -18,6 +18,8 @@ import org.shelterwright.layouts.power.PowerGap;
  * @param airM3h outside air that comes in (m³/h): for people or drawn in by an exhaust, to cool, and what leaks in
  * @param airSensibleW what it warms the room by (W)
  * @param airLatentW what is in its moisture (W)
+ * @param lossThroughW what goes out through the body at the least room temperature (W), not below zero
+ * @param lossAirW the same with the least outside air (W)
  * @param coolingW installed and live, at this outside temperature (W); {@code null} if not known
  * @param heatingW installed and live (W)
  * @param freshNeededM3h fresh air that the people need (m³/h); {@code null} if not known
@@ -36,6 +38,8 @@ public record StateHeat(
         double airM3h,
         double airSensibleW,
         double airLatentW,
+        double lossThroughW,
+        double lossAirW,
         @Nullable Double coolingW,
         double heatingW,
         @Nullable Double freshNeededM3h,
@@ -55,8 +59,8 @@ public record StateHeat(
         return Math.max(0, sumW());
     }
 
-    /** Heating that is needed before anything inside gives heat (W): what goes out through walls and with air. */
+    /** Heating that is needed before anything inside gives heat (W). */
     public double heatingNeededW() {
-        return Math.max(0, -(throughW + airSensibleW));
+        return lossThroughW + lossAirW;
     }
 }

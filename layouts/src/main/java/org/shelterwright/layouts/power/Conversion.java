@@ -5,7 +5,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Battery;
 import org.shelterwright.catalog.item.Converter;
-import org.shelterwright.catalog.item.Current;
 import org.shelterwright.layouts.brief.Supply;
 import org.shelterwright.layouts.brief.Supply.Kind;
 import org.shelterwright.layouts.rules.Figure;
@@ -21,15 +20,11 @@ final class Conversion {
     private final Supply feeder;
     private final @Nullable Converter converter;
 
-    private Conversion(PowerNet net, SupplyFlow fed, Supply feeder) {
+    Conversion(PowerNet net, SupplyFlow fed, Supply feeder) {
         this.net = net;
         this.fed = fed;
         this.feeder = feeder;
         this.converter = net.converter(fed.supply()).orElse(null);
-    }
-
-    static Conversion of(PowerNet net, SupplyFlow fed, Supply feeder) {
-        return new Conversion(net, fed, feeder);
     }
 
     /** The unit that converts or charges; {@code null} if it is not stated. */
@@ -37,17 +32,7 @@ final class Conversion {
         return supply.kind() == Kind.BATTERY ? supply.charger() : supply.source();
     }
 
-    /** Adds what is taken in to the lines of the feeder; returns its mean (W). */
-    double addTo(Lines lines, int line) {
-        double inW = inW(fed.totalW());
-        double inVA = fed.passes()
-                ? fed.totalVA() + standingW()
-                : feeder.current() == Current.AC ? inW / net.powerFactor(null).orElse(1) : inW;
-        lines.add(line, inW, inVA);
-        return inW(fed.meanW());
-    }
-
-    /** The flow with its losses, charging current and gaps. */
+    /** The flow with what it takes from its feeder, its losses, charging current and gaps. */
     SupplyFlow completed() {
         List<PowerGap> gaps = new ArrayList<>(fed.gaps());
         double lossW = 0;
@@ -75,10 +60,14 @@ final class Conversion {
         } else {
             lossW = inW(fed.meanW()) - fed.meanW();
         }
-        if (feeder.current() == Current.AC && net.powerFactor(null).isEmpty()) {
+        if (net.powerFactor(null, feeder).isEmpty()) {
             gaps.add(powerFactorGap(
                     unit(fed.supply()), "what feeds " + fed.supply().name()));
         }
+        double takenW = inW(fed.totalW());
+        double takenVA = fed.passes()
+                ? fed.totalVA() + standingW()
+                : takenW / net.powerFactor(null, feeder).orElse(1);
         boolean inside = net.inside(unit(fed.supply()));
         return new SupplyFlow(
                 fed.supply(),
@@ -89,6 +78,9 @@ final class Conversion {
                 fed.peakVA(),
                 fed.peakW(),
                 fed.meanW(),
+                takenW,
+                takenVA,
+                inW(fed.meanW()),
                 inside ? lossW : 0,
                 chargeA,
                 gaps);

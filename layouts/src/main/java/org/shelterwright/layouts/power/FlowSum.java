@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Converter;
-import org.shelterwright.catalog.item.Current;
 import org.shelterwright.catalog.item.Power;
 import org.shelterwright.layouts.brief.Feed;
 import org.shelterwright.layouts.brief.OperatingState;
@@ -72,7 +71,8 @@ final class FlowSum {
             SupplyFlow fed = other.fedFrom().contains(supply.id()) ? flow(other) : null;
             Supply itsFeeder = fed == null ? null : fed.feeder();
             if (fed != null && itsFeeder != null && itsFeeder.id().equals(supply.id())) {
-                meanW += Conversion.of(net, fed, supply).addTo(lines, line(fed, supply, gaps));
+                lines.add(line(fed, supply, gaps), fed.takenW(), fed.takenVA());
+                meanW += fed.takenMeanW();
                 gaps.addAll(fed.gaps());
             }
         }
@@ -87,8 +87,11 @@ final class FlowSum {
                 meanW,
                 0,
                 0,
+                0,
+                0,
+                0,
                 gaps);
-        return feeder == null ? flow : Conversion.of(net, flow, feeder).completed();
+        return feeder == null ? flow : new Conversion(net, flow, feeder).completed();
     }
 
     private Draw draw(Consumer consumer, Power power, boolean live, List<PowerGap> gaps) {
@@ -106,8 +109,7 @@ final class FlowSum {
         double meanW = use == Use.ON ? connectedW * duty : connectedW;
         double heatShare = power.heatW() == null ? 1 : power.heatW() / power.ratedW();
         Supply supply = consumer.supply();
-        boolean ac = supply != null && supply.current() == Current.AC;
-        OptionalDouble factor = ac ? net.powerFactor(power) : OptionalDouble.of(1);
+        OptionalDouble factor = supply == null ? OptionalDouble.of(1) : net.powerFactor(power, supply);
         if (factor.isEmpty() && connectedW > 0) {
             gaps.add(Conversion.powerFactorGap(
                     consumer.unit().id(), consumer.unit().name()));

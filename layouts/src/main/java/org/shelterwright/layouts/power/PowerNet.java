@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Battery;
 import org.shelterwright.catalog.item.Converter;
+import org.shelterwright.catalog.item.Current;
 import org.shelterwright.catalog.item.Generator;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Plant;
@@ -105,8 +106,15 @@ public final class PowerNet {
         return unit != null && inside.containsKey(unit);
     }
 
-    /** The power factor of a load, or the default of the rules for a load or converter that states none. */
-    OptionalDouble powerFactor(@Nullable Power power) {
+    /**
+     * The power factor of a load on a supply: 1 for dc, its own, or the default of the rules; empty if that is not set.
+     *
+     * @param power {@code null} for a converter, which states none
+     */
+    public OptionalDouble powerFactor(@Nullable Power power, Supply supply) {
+        if (supply.current() == Current.DC) {
+            return OptionalDouble.of(1);
+        }
         Double stated = power == null ? null : power.powerFactor();
         return stated == null ? rules.value(Figure.POWER_FACTOR) : OptionalDouble.of(stated);
     }
@@ -119,5 +127,27 @@ public final class PowerNet {
     /** Share of its loads that a supply bears at once: its own, or that of the rules, or all. */
     public double diversity(Supply supply) {
         return supply.diversity() == null ? rules.valueOr(Figure.DIVERSITY, 1) : supply.diversity();
+    }
+
+    /** The least of what breaker and source allow on a line (A); {@code null} if neither is known. */
+    public @Nullable Double ratingA(SupplyFlow flow) {
+        Supply supply = flow.supply();
+        Double most = supply.ratingA();
+        Converter converter =
+                supply.kind() == Supply.Kind.CONVERTER ? converter(supply).orElse(null) : null;
+        if (converter != null) {
+            Double outVA = converter.outVA();
+            Double given = flow.passes()
+                    ? converter.passA()
+                    : outVA == null ? null : Double.valueOf(outVA / supply.voltageV() / supply.lines());
+            most = least(most, given);
+        }
+        Generator generator =
+                supply.kind() == Supply.Kind.GENERATOR ? generator(supply).orElse(null) : null;
+        return generator == null ? most : least(most, generator.ratedVA() / supply.voltageV() / supply.lines());
+    }
+
+    private static @Nullable Double least(@Nullable Double a, @Nullable Double b) {
+        return a == null ? b : b == null ? a : Double.valueOf(Math.min(a, b));
     }
 }

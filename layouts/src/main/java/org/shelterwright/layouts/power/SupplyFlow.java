@@ -14,6 +14,9 @@ import org.shelterwright.layouts.brief.Supply;
  * @param peakVA apparent power at once on each line, with diversity and what is fed from it (VA)
  * @param peakW the same as power (W)
  * @param meanW mean power, all lines (W)
+ * @param takenW power that it takes from its feeder at once (W); 0 if it has none
+ * @param takenVA the same as apparent power (VA)
+ * @param takenMeanW the same in the mean (W)
  * @param lossW heat of conversion or charging (W)
  * @param chargeA charging current, loads left out (A); 0 if nothing charges it
  * @param gaps what is missing for these figures
@@ -27,6 +30,9 @@ public record SupplyFlow(
         List<Double> peakVA,
         List<Double> peakW,
         double meanW,
+        double takenW,
+        double takenVA,
+        double takenMeanW,
         double lossW,
         double chargeA,
         List<PowerGap> gaps) {

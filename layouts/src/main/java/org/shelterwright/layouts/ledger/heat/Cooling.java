@@ -6,7 +6,7 @@ import org.shelterwright.layouts.air.StateHeat;
 
 /**
  * What cools takes out all the heat that comes in: {@code Q = Σ P_mean f + conversion + people + UA (T_o − T_r) + sun + air},
- * with the share f of its power that a unit gives to the room. Heat in moisture counts in full. Coolers give what they give
+ * at the greatest room temperature T_r, with the share f of its power that a unit gives to the room. Heat in moisture counts in full. Coolers give what they give
  * at the outside temperature of the state, if their supply is live in it.
  *
  * <p>Source: ASHRAE Handbook Fundamentals 2013, chapter 18, heat of people; sol-air temperature for the sun.

@@ -5,7 +5,7 @@ import org.shelterwright.catalog.source.Source;
 import org.shelterwright.layouts.air.StateHeat;
 
 /**
- * What heats makes up for all that goes out: {@code Q = (UA + V ρ c) (T_r − T_o)}, with nothing counted for equipment,
+ * What heats makes up for all that goes out: {@code Q = (UA + V ρ c) (T_r − T_o)} at the least room temperature T_r, with nothing counted for equipment,
  * people and sun, so that a cold room without anybody in it is kept warm too.
  *
  * <p>Source: heat loss by transmission and ventilation, as in EN 12831-1 (from memory).
@@ -25,11 +25,9 @@ final class Heating extends HeatLimit {
                 heat,
                 heat.heatingNeededW(),
                 heat.heatingW(),
-                " (walls " + amount(Math.max(0, -heat.throughW())) + ", air "
-                        + amount(Math.max(0, -heat.airSensibleW())) + ")");
+                " (walls " + amount(heat.lossThroughW()) + ", air " + amount(heat.lossAirW()) + ")");
     }
 
-    /** Loads give only heat, so they do not matter; the body does. */
     @Override
     boolean open(StateHeat heat) {
         return !heat.gaps().isEmpty();

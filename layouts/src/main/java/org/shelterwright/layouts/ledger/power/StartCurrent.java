@@ -121,7 +121,7 @@ final class StartCurrent extends PowerLimit {
             case BATTERY -> net.battery(supply).map(Battery::peakA).orElse(null);
             case CONVERTER ->
                 flow.passes()
-                        ? breaker(scene, SupplyLoad.capacityA(net, flow))
+                        ? breaker(scene, net.ratingA(flow))
                         : over(net.converter(supply).map(Converter::peakVA).orElse(null), lineV);
             case SHORE -> breaker(scene, supply.ratingA());
         };

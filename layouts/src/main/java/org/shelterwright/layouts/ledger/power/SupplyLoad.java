@@ -3,9 +3,6 @@ package org.shelterwright.layouts.ledger.power;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import org.shelterwright.catalog.item.Converter;
-import org.shelterwright.catalog.item.Generator;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.layouts.brief.Supply;
 import org.shelterwright.layouts.ledger.Rows;
@@ -63,7 +60,7 @@ final class SupplyLoad extends PowerLimit {
         Supply supply = flow.supply();
         int line = flow.fullestLine();
         List<PowerGap> gaps = new ArrayList<>(flow.gaps());
-        Double capacity = capacityA(net, flow);
+        Double capacity = net.ratingA(flow);
         if (capacity == null) {
             gaps.add(
                     0,
@@ -80,27 +77,5 @@ final class SupplyLoad extends PowerLimit {
                 capacity,
                 where + " bears",
                 gaps);
-    }
-
-    /** The least of what breaker and source allow on a line (A); {@code null} if neither is known. */
-    static @Nullable Double capacityA(PowerNet net, SupplyFlow flow) {
-        Supply supply = flow.supply();
-        Double most = supply.ratingA();
-        Converter converter =
-                supply.kind() == Supply.Kind.CONVERTER ? net.converter(supply).orElse(null) : null;
-        if (converter != null) {
-            Double outVA = converter.outVA();
-            Double given = flow.passes()
-                    ? converter.passA()
-                    : outVA == null ? null : Double.valueOf(outVA / supply.voltageV() / supply.lines());
-            most = least(most, given);
-        }
-        Generator generator =
-                supply.kind() == Supply.Kind.GENERATOR ? net.generator(supply).orElse(null) : null;
-        return generator == null ? most : least(most, generator.ratedVA() / supply.voltageV() / supply.lines());
-    }
-
-    private static @Nullable Double least(@Nullable Double a, @Nullable Double b) {
-        return a == null ? b : b == null ? a : Double.valueOf(Math.min(a, b));
     }
 }
