@@ -12,6 +12,7 @@ import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.catalog.space.QuarterTurn;
 import org.shelterwright.layouts.brief.Brief;
+import org.shelterwright.layouts.brief.Services;
 import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
@@ -34,6 +35,8 @@ public final class Trial {
     private final Map<String, Placement> placements = new LinkedHashMap<>();
     private final Map<String, Double> limits = new LinkedHashMap<>();
 
+    private @Nullable Services services;
+
     private Trial(Body body) {
         this.body = body;
     }
@@ -44,6 +47,11 @@ public final class Trial {
 
     public Trial limit(Figure figure, double value) {
         limits.put(figure.id(), value);
+        return this;
+    }
+
+    public Trial services(Services asked) {
+        services = asked;
         return this;
     }
 
@@ -88,7 +96,8 @@ public final class Trial {
 
     public Layout layout() {
         Brief brief = new Brief(
-                "trial", "Trial", body.id(), null, null, units, 0, List.of(), List.of(), limits, List.of(), null);
+                "trial", "Trial", body.id(), null, null, units, 0, List.of(), List.of(), limits, List.of(), services,
+                null);
         return new Layout(brief, new Parts(body, null, null, items), placements, List.of(), null);
     }
 
