@@ -21,7 +21,9 @@ import org.shelterwright.app.view.IsometricPicture;
 import org.shelterwright.app.view.PictureSheet;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.json.InputException;
+import org.shelterwright.layouts.air.HeatBalance;
 import org.shelterwright.layouts.ledger.Ledger;
+import org.shelterwright.layouts.power.PowerNet;
 import org.shelterwright.layouts.scene.Scene;
 
 /**
@@ -65,6 +67,8 @@ public final class Report {
                     "3D model (glTF 2.0), " + words(situation),
                     Glb.write(scene, situation, program));
         }
+        power(set, issue);
+        heat(set, issue);
         List<Document> documents = set.withContents(issue);
         new SafeFolder(folder).write(documents);
         return documents;
@@ -105,6 +109,35 @@ public final class Report {
         set.add(3, "mass-states.csv", "Mass statement as a table: load states", Csv.write(states));
         set.add(3, "mass-axles.csv", "Mass statement as a table: axles and wheels", Csv.write(axles));
         set.add(3, "mass-statement.xlsx", "Mass statement as a workbook", Xlsx.write(List.of(lines, states, axles)));
+    }
+
+    private void power(DocumentSet set, Issue issue) {
+        PowerNet net = PowerNet.of(issue.scene());
+        Table loads = LoadTables.loads(net);
+        Table supplies = LoadTables.supplies(net);
+        set.add(
+                7,
+                "electrical-load-list.pdf",
+                "Electrical load list: loads by supply, phase and state",
+                pdf(issue, "Electrical load list", new LoadListPages(typeface, issue).pages()));
+        set.add(7, "electrical-loads.csv", "Electrical load list as a table: loads", Csv.write(loads));
+        set.add(7, "electrical-supplies.csv", "Electrical load list as a table: supplies", Csv.write(supplies));
+        set.add(
+                7,
+                "electrical-load-list.xlsx",
+                "Electrical load list as a workbook",
+                Xlsx.write(List.of(loads, supplies)));
+    }
+
+    private void heat(DocumentSet set, Issue issue) {
+        Table table = HeatTable.of(HeatBalance.of(issue.scene()));
+        set.add(
+                8,
+                "heat-balance.pdf",
+                "Heat balance: gains and losses by state, cooling, heating, fresh air",
+                pdf(issue, "Heat balance", new HeatPages(typeface, issue).pages()));
+        set.add(8, "heat-balance.csv", "Heat balance as a table", Csv.write(table));
+        set.add(8, "heat-balance.xlsx", "Heat balance as a workbook", Xlsx.write(List.of(table)));
     }
 
     private void pictures(DocumentSet set, Issue issue, Situation situation) {

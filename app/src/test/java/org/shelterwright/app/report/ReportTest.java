@@ -52,7 +52,12 @@ class ReportTest {
                         "03-mass-statement.xlsx",
                         "04-picture-on-station-rear-right.png",
                         "04-picture-on-the-road-plan.svg",
-                        "05-model-on-the-road.glb");
+                        "05-model-on-the-road.glb",
+                        "07-electrical-load-list.pdf",
+                        "07-electrical-loads.csv",
+                        "07-electrical-load-list.xlsx",
+                        "08-heat-balance.pdf",
+                        "08-heat-balance.csv");
         for (Document document : documents) {
             assertThat(folder.resolve("new/report").resolve(document.file())).hasBinaryContent(document.bytes());
             assertThat(document.line()).isNotBlank();

@@ -15,6 +15,7 @@ import org.shelterwright.catalog.space.Size;
  * @param outside outside cuboid, in the frame of the body
  * @param grids rails and insert grids
  * @param tare empty mass and its centre
+ * @param insulation how heat passes its walls; {@code null} if not known
  */
 public record Body(
         String id,
@@ -32,6 +33,7 @@ public record Body(
         List<Provision> provisions,
         MassData tare,
         @Nullable Double grossRatingKg,
+        @Nullable Insulation insulation,
         @Nullable String note) {
     public Body {
         intrusions = List.copyOf(intrusions);
@@ -46,6 +48,44 @@ public record Body(
         if (!outside.contains(inside.box())) {
             throw new IllegalArgumentException("The outside of body " + id + " must hold its inside.");
         }
+    }
+
+    /** A body of which nothing is known about the passage of heat. */
+    public Body(
+            String id,
+            String name,
+            Size inside,
+            Box outside,
+            List<Intrusion> intrusions,
+            List<Opening> openings,
+            List<HoleGrid> grids,
+            List<DrillZone> drillZones,
+            List<FloorZone> floorZones,
+            List<CrossMember> crossMembers,
+            List<Tray> trays,
+            List<EntryPanel> entryPanels,
+            List<Provision> provisions,
+            MassData tare,
+            @Nullable Double grossRatingKg,
+            @Nullable String note) {
+        this(
+                id,
+                name,
+                inside,
+                outside,
+                intrusions,
+                openings,
+                grids,
+                drillZones,
+                floorZones,
+                crossMembers,
+                trays,
+                entryPanels,
+                provisions,
+                tare,
+                grossRatingKg,
+                null,
+                note);
     }
 
     /** Rails, insert grids and drillable zones, in the order of the file. */

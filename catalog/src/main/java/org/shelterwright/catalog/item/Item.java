@@ -19,6 +19,8 @@ import org.shelterwright.catalog.space.Size;
  * @param turns allowed turns; empty: all four
  * @param patches contact patches; empty: the whole bottom of each solid that reaches down
  * @param stackingKg mass that may stand on its top when stacked (kg); {@code null} if nothing may
+ * @param power what it takes; {@code null} if it takes none, or, if it has a port for power, if it is not known
+ * @param plant what it provides; {@code null} if nothing
  * @param note one sentence for people; {@code null} if there is none
  */
 public record Item(
@@ -39,6 +41,7 @@ public record Item(
         @Nullable Double stackingKg,
         List<Port> ports,
         @Nullable Power power,
+        @Nullable Plant plant,
         List<Stowage> stowages,
         List<Tank> tanks,
         @Nullable String note) {
@@ -54,6 +57,52 @@ public record Item(
         stowages = List.copyOf(stowages);
         tanks = List.copyOf(tanks);
         requireWithin(id, size, solids);
+    }
+
+    /** An item that provides nothing to others. */
+    public Item(
+            String id,
+            String name,
+            ItemKind kind,
+            Material material,
+            Size size,
+            List<Solid> solids,
+            List<ClearZone> zones,
+            List<MovablePart> movableParts,
+            List<Fixing> fixings,
+            Mounting mounting,
+            Set<QuarterTurn> turns,
+            MassData mass,
+            List<ContactPatch> patches,
+            List<Support> supports,
+            @Nullable Double stackingKg,
+            List<Port> ports,
+            @Nullable Power power,
+            List<Stowage> stowages,
+            List<Tank> tanks,
+            @Nullable String note) {
+        this(
+                id,
+                name,
+                kind,
+                material,
+                size,
+                solids,
+                zones,
+                movableParts,
+                fixings,
+                mounting,
+                turns,
+                mass,
+                patches,
+                supports,
+                stackingKg,
+                ports,
+                power,
+                null,
+                stowages,
+                tanks,
+                note);
     }
 
     /** The cuboids that this item fills in a situation, in its own frame. */

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param crew people in the cab
  * @param occupants people inside the body, where it says that they work or ride there
  * @param ruleSets ids of the rule sets that apply; a later one overrides an earlier one
+ * @param services states, supplies and who draws from them; {@code null} if nothing is asked of power and air
  * @param limits values that differ from those of the rule sets, by the id of their figure
  */
 public record Brief(
@@ -33,6 +34,7 @@ public record Brief(
         List<String> ruleSets,
         Map<String, Double> limits,
         List<Wire> wires,
+        @Nullable Services services,
         @Nullable String note) {
     public Brief {
         units = List.copyOf(units);
@@ -50,7 +52,7 @@ public record Brief(
         }
     }
 
-    /** A brief with nobody inside the body. */
+    /** A brief with nobody inside the body that asks nothing of power and air. */
     public Brief(
             String id,
             String name,
@@ -64,43 +66,59 @@ public record Brief(
             Map<String, Double> limits,
             List<Wire> wires,
             @Nullable String note) {
-        this(id, name, body, carrier, trailer, units, crew, List.of(), wishes, ruleSets, limits, wires, note);
+        this(id, name, body, carrier, trailer, units, crew, List.of(), wishes, ruleSets, limits, wires, null, note);
     }
 
     public Brief withTrailer(@Nullable Trailer other) {
-        return new Brief(id, name, body, carrier, other, units, crew, occupants, wishes, ruleSets, limits, wires, note);
+        return new Brief(
+                id, name, body, carrier, other, units, crew, occupants, wishes, ruleSets, limits, wires, services,
+                note);
     }
 
     public Brief withUnits(List<UnitSpec> others) {
         return new Brief(
-                id, name, body, carrier, trailer, others, crew, occupants, wishes, ruleSets, limits, wires, note);
+                id, name, body, carrier, trailer, others, crew, occupants, wishes, ruleSets, limits, wires, services,
+                note);
     }
 
     public Brief withCrew(int people) {
         return new Brief(
-                id, name, body, carrier, trailer, units, people, occupants, wishes, ruleSets, limits, wires, note);
+                id, name, body, carrier, trailer, units, people, occupants, wishes, ruleSets, limits, wires, services,
+                note);
     }
 
     public Brief withOccupants(List<Occupant> others) {
-        return new Brief(id, name, body, carrier, trailer, units, crew, others, wishes, ruleSets, limits, wires, note);
+        return new Brief(
+                id, name, body, carrier, trailer, units, crew, others, wishes, ruleSets, limits, wires, services, note);
     }
 
     public Brief withWishes(List<Wish> others) {
         return new Brief(
-                id, name, body, carrier, trailer, units, crew, occupants, others, ruleSets, limits, wires, note);
+                id, name, body, carrier, trailer, units, crew, occupants, others, ruleSets, limits, wires, services,
+                note);
     }
 
     public Brief withRuleSets(List<String> others) {
-        return new Brief(id, name, body, carrier, trailer, units, crew, occupants, wishes, others, limits, wires, note);
+        return new Brief(
+                id, name, body, carrier, trailer, units, crew, occupants, wishes, others, limits, wires, services,
+                note);
     }
 
     public Brief withLimits(Map<String, Double> others) {
         return new Brief(
-                id, name, body, carrier, trailer, units, crew, occupants, wishes, ruleSets, others, wires, note);
+                id, name, body, carrier, trailer, units, crew, occupants, wishes, ruleSets, others, wires, services,
+                note);
     }
 
     public Brief withWires(List<Wire> others) {
         return new Brief(
-                id, name, body, carrier, trailer, units, crew, occupants, wishes, ruleSets, limits, others, note);
+                id, name, body, carrier, trailer, units, crew, occupants, wishes, ruleSets, limits, others, services,
+                note);
+    }
+
+    public Brief withServices(@Nullable Services others) {
+        return new Brief(
+                id, name, body, carrier, trailer, units, crew, occupants, wishes, ruleSets, limits, wires, others,
+                note);
     }
 }

@@ -11,8 +11,10 @@ import org.shelterwright.layouts.ledger.access.AccessLimits;
 import org.shelterwright.layouts.ledger.axles.AxleLimits;
 import org.shelterwright.layouts.ledger.fit.FitLimits;
 import org.shelterwright.layouts.ledger.floor.FloorLimits;
+import org.shelterwright.layouts.ledger.heat.HeatLimits;
 import org.shelterwright.layouts.ledger.lifting.LiftingLimits;
 import org.shelterwright.layouts.ledger.mass.MassLimits;
+import org.shelterwright.layouts.ledger.power.PowerLimits;
 import org.shelterwright.layouts.ledger.restraint.Fasteners;
 import org.shelterwright.layouts.ledger.restraint.RestraintLimits;
 import org.shelterwright.layouts.ledger.stability.StabilityLimits;
@@ -42,6 +44,8 @@ public final class Checker {
         limits.addAll(StabilityLimits.all());
         limits.addAll(RestraintLimits.all(Fasteners.builtIn()));
         limits.addAll(LiftingLimits.all());
+        limits.addAll(PowerLimits.all());
+        limits.addAll(HeatLimits.all());
         return new Checker(new LimitBook(limits), RuleSets.builtIn());
     }
 

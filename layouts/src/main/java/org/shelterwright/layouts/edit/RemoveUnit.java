@@ -2,11 +2,13 @@ package org.shelterwright.layouts.edit;
 
 import java.util.List;
 import org.shelterwright.layouts.brief.Brief;
+import org.shelterwright.layouts.brief.Services;
 import org.shelterwright.layouts.brief.Wish;
 import org.shelterwright.layouts.layout.Layout;
 
 /**
- * Removes a unit from the brief, with its place, its wires, its people, and the wishes that make no sense without it. What is mounted
+ * Removes a unit from the brief, with its place, its wires and feeds, its people, and the wishes that make no sense without it.
+ * What is mounted
  * on or under it comes out.
  *
  * @param unit id of the unit
@@ -22,6 +24,7 @@ public record RemoveUnit(String unit) implements Edit {
         Units.require(layout, unit);
         Layout cleared = Carried.takeOut(layout, unit);
         Brief old = layout.brief();
+        Services services = old.services();
         Brief brief = old.withUnits(old.units().stream()
                         .filter(one -> !one.id().equals(unit))
                         .toList())
@@ -34,7 +37,8 @@ public record RemoveUnit(String unit) implements Edit {
                         .toList())
                 .withWires(old.wires().stream()
                         .filter(wire -> !ends(wire.from()) && !ends(wire.to()))
-                        .toList());
+                        .toList())
+                .withServices(services == null ? null : services.without(unit));
         Layout removed =
                 Units.with(cleared, brief, Units.used(brief, layout.parts().items()));
         return Units.with(

@@ -95,6 +95,9 @@ final class BriefReferences {
         }
         wires();
         limits();
+        if (brief.services() != null) {
+            new ServiceReferences(brief.services(), places.key("services"), ids, findings).check();
+        }
     }
 
     private void carrier(String id, Places at) {

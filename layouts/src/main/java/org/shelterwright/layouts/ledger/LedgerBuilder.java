@@ -12,9 +12,9 @@ import org.shelterwright.layouts.scene.Scene;
 
 /**
  * Keeps the ledger of a scene, and after a change runs again only what the change can touch: limits of a unit for the
- * units that moved, limits of a pair for the pairs with one of them, limits of totals and of the whole always. What rests
- * on a moved unit, in any number of steps, counts as moved. A fresh builder's first ledger is the full ledger; {@link
- * #full} makes one in one call.
+ * units that moved, limits of a pair for the pairs with one of them, limits of totals and of the whole always, limits of the
+ * brief never. What rests on a moved unit, in any number of steps, counts as moved. A fresh builder's first ledger is the
+ * full ledger; {@link #full} makes one in one call.
  *
  * <p>Cost of an update after one move: the number of units for each pair limit, and what the touched limits cost. Not for
  * several threads.
@@ -32,6 +32,12 @@ public final class LedgerBuilder {
     /** Rows of one local limit: by unit, or by pair, that has any. The order of keys is that of a full run. */
     private static final class Kept {
         private final Map<Long, List<Row>> rows = new TreeMap<>();
+        private boolean whole;
+
+        void clear() {
+            rows.clear();
+            whole = false;
+        }
 
         void put(long key, List<Row> found) {
             if (found.isEmpty()) {
@@ -88,6 +94,14 @@ public final class LedgerBuilder {
                 kept.put(key(pair[0].index(), pair[1].index()), rows.list());
             }
             kept.rows.values().forEach(all::addAll);
+        } else if (limit instanceof Limit.OfBrief ofBrief) {
+            if (!kept.whole) {
+                Rows rows = new Rows(closeShare);
+                ofBrief.assess(scene, rows);
+                kept.put(0, rows.list());
+                kept.whole = true;
+            }
+            kept.rows.values().forEach(all::addAll);
         } else {
             Rows rows = new Rows(closeShare);
             if (limit instanceof Limit.OfTotals ofTotals) {
@@ -127,8 +141,9 @@ public final class LedgerBuilder {
         if (before == null
                 || before.units().size() != units.size()
                 || before.rules() != scene.rules()
+                || before.brief() != scene.brief()
                 || before.layout().parts() != scene.layout().parts()) {
-            kept.forEach(limit -> limit.rows.clear());
+            kept.forEach(Kept::clear);
             changed.set(0, units.size());
             return changed;
         }

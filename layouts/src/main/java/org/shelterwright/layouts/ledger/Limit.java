@@ -10,7 +10,7 @@ import org.shelterwright.layouts.scene.Scene;
  *
  * <p>Limits hold no state and may be used by several threads.
  */
-public sealed interface Limit permits Limit.OfUnit, Limit.OfPair, Limit.OfTotals, Limit.OfWhole {
+public sealed interface Limit permits Limit.OfBrief, Limit.OfUnit, Limit.OfPair, Limit.OfTotals, Limit.OfWhole {
     /** Stable id, "subject.name". */
     String id();
 
@@ -27,6 +27,14 @@ public sealed interface Limit permits Limit.OfUnit, Limit.OfPair, Limit.OfTotals
      * holds everywhere; of any other, why it does not apply.
      */
     String heldSentence();
+
+    /**
+     * Concerns what is asked, not where it stands: brief, catalog entries and rules, but no placement. It is not run again
+     * when units move. Always adds its rows, met ones too.
+     */
+    non-sealed interface OfBrief extends Limit {
+        void assess(Scene scene, Rows rows);
+    }
 
     /**
      * Concerns one unit and the body. It may look at the chain of units that carries the unit, but at no others: it is not

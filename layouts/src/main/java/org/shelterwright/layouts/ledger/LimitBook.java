@@ -17,6 +17,13 @@ public record LimitBook(List<Limit> limits) {
         }
     }
 
+    /** Those limits on which it bears where units stand. */
+    public LimitBook ofPlaces() {
+        return new LimitBook(limits.stream()
+                .filter(limit -> !(limit instanceof Limit.OfBrief))
+                .toList());
+    }
+
     public Optional<Limit> limit(String id) {
         return limits.stream().filter(limit -> limit.id().equals(id)).findFirst();
     }

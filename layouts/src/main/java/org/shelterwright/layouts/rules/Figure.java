@@ -65,7 +65,16 @@ public enum Figure {
     TILT_ANGLE("stability.tilt-angle", "°", "Tilt that must be stood"),
     CENTRE_HEIGHT_TO_TRACK("stability.height-to-track", "share", "Greatest height of the centre against the track"),
     SIDE_SLOPE("stability.side-slope", "share", "Side slope that must be stood"),
-    GRADE("stability.grade", "share", "Grade that must be stood");
+    GRADE("stability.grade", "share", "Grade that must be stood"),
+    DIVERSITY("power.diversity", "share", "Share of the sum of its loads that a supply bears at once"),
+    POWER_FACTOR("power.power-factor", "", "Power factor of a load that states none"),
+    START_FACTOR("power.start-factor", "", "Start current that a breaker stands, over its rating"),
+    PHASE_DIFFERENCE("power.phase-difference", "share", "Greatest difference of a phase from the mean of three"),
+    GENERATOR_RESERVE("power.generator-reserve", "share", "Share of the derated generator that stays free"),
+    BATTERY_AGEING("power.battery-ageing", "share", "Share of the capacity that an aged battery still has"),
+    CHARGE_FACTOR("power.charge-factor", "", "Charge put in over charge taken out"),
+    CHARGE_HOURS("power.charge-hours", "h", "Longest time until a battery is full again"),
+    FRESH_AIR("heat.fresh-air", "m³/h", "Least fresh air for each person inside");
 
     private final String id;
     private final String unit;

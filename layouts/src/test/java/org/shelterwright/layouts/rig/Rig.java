@@ -224,12 +224,12 @@ public final class Rig {
                 trailer == null ? null : new Trailer(trailer.id(), loads),
                 units,
                 crew,
-                occupants,
                 List.of(),
                 ruleSets.stream().map(RuleSet::id).toList(),
                 limits,
                 List.of(),
                 null);
+        brief = brief.withOccupants(occupants);
         return new Layout(brief, new Parts(body, carrier, trailer, items), placements, List.of(), null);
     }
 

@@ -12,6 +12,7 @@ import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.catalog.space.QuarterTurn;
 import org.shelterwright.layouts.brief.Brief;
+import org.shelterwright.layouts.brief.Services;
 import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
@@ -37,6 +38,8 @@ public final class Trial {
     private final Map<String, Double> limits = new LinkedHashMap<>();
     private final List<RuleSet> ruleSets = new ArrayList<>();
 
+    private @Nullable Services services;
+
     private Trial(Body body) {
         this.body = body;
     }
@@ -61,6 +64,11 @@ public final class Trial {
                 .filter(set -> set.id().equals(builtIn))
                 .findFirst()
                 .orElseThrow());
+    }
+
+    public Trial services(Services asked) {
+        services = asked;
+        return this;
     }
 
     public Trial toPlace(String unit, TrialItem item) {
@@ -104,8 +112,9 @@ public final class Trial {
 
     public Layout layout() {
         List<String> sets = ruleSets.stream().map(RuleSet::id).toList();
-        Brief brief =
-                new Brief("trial", "Trial", body.id(), null, null, units, 0, List.of(), sets, limits, List.of(), null);
+        Brief brief = new Brief(
+                        "trial", "Trial", body.id(), null, null, units, 0, List.of(), sets, limits, List.of(), null)
+                .withServices(services);
         return new Layout(brief, new Parts(body, null, null, items), placements, List.of(), null);
     }
 

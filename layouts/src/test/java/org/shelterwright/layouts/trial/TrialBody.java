@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.body.DrillZone;
 import org.shelterwright.catalog.body.HoleGrid;
+import org.shelterwright.catalog.body.Insulation;
 import org.shelterwright.catalog.body.Intrusion;
 import org.shelterwright.catalog.body.Opening;
 import org.shelterwright.catalog.body.Strength;
@@ -24,6 +25,7 @@ public final class TrialBody {
     private final List<Opening> openings = new ArrayList<>();
     private final List<HoleGrid> grids = new ArrayList<>();
     private final List<DrillZone> drillZones = new ArrayList<>();
+    private @Nullable Insulation insulation;
 
     private TrialBody(Size inside) {
         this.inside = inside;
@@ -76,6 +78,11 @@ public final class TrialBody {
         return this;
     }
 
+    public TrialBody insulation(Insulation known) {
+        insulation = known;
+        return this;
+    }
+
     public Body build() {
         return new Body(
                 "trial-body",
@@ -93,6 +100,7 @@ public final class TrialBody {
                 List.of(),
                 MassData.of(1000, new Point(inside.x() / 2, inside.y() / 2, 500_000), MassBasis.WEIGHED),
                 null,
+                insulation,
                 null);
     }
 }

@@ -13,7 +13,9 @@ import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.Material;
 import org.shelterwright.catalog.item.Mounting;
 import org.shelterwright.catalog.item.MovablePart;
+import org.shelterwright.catalog.item.Plant;
 import org.shelterwright.catalog.item.Port;
+import org.shelterwright.catalog.item.Power;
 import org.shelterwright.catalog.item.Presence;
 import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Solid;
@@ -48,6 +50,8 @@ public final class TrialItem {
     private @Nullable Double roadHoldN;
     private MassData mass = new MassData(null, null, MassBasis.WEIGHED, 0.0, 0.0, null);
     private @Nullable Double stackingKg;
+    private @Nullable Power power;
+    private @Nullable Plant plant;
 
     private TrialItem(String id, Size size) {
         this.id = id;
@@ -157,6 +161,21 @@ public final class TrialItem {
         return this;
     }
 
+    public TrialItem power(Power drawn) {
+        power = drawn;
+        return this;
+    }
+
+    public TrialItem plant(Plant provided) {
+        plant = provided;
+        return this;
+    }
+
+    public TrialItem powerPort() {
+        ports.add(new Port("power", Point.ORIGIN, Face.REAR, CableClass.POWER, "IEC 60320 C14"));
+        return this;
+    }
+
     public TrialItem port(String name, Point at) {
         ports.add(new Port(name, at, Face.FRONT, CableClass.SIGNAL, "N"));
         return this;
@@ -180,7 +199,8 @@ public final class TrialItem {
                 supports,
                 stackingKg,
                 ports,
-                null,
+                power,
+                plant,
                 List.of(),
                 tanks,
                 null);

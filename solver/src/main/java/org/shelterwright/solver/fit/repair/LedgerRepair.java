@@ -25,7 +25,7 @@ import org.shelterwright.solver.fit.model.Spot;
 
 /**
  * Hill climbing on the live ledger: moves the units that broken rows name, turns down at once what the compiled terms
- * find worse, and keeps what the ledger finds better. For layouts that break few rows. Not for several threads.
+ * find worse, and keeps what the ledger finds better. Limits that no move bears on are left out. For layouts that break few rows. Not for several threads.
  */
 public final class LedgerRepair {
     /** Moves that are made up for each one that reaches the ledger. */
@@ -50,7 +50,7 @@ public final class LedgerRepair {
         this.problem = problem;
         this.dice = new Dice(seed);
         this.state = new State(problem);
-        this.live = new LedgerBuilder(checker.book());
+        this.live = new LedgerBuilder(checker.book().ofPlaces());
         this.scene = Scene.of(layout, problem.scene().rules());
         state.restore(problem.spots(layout));
         this.ledger = live.update(scene);

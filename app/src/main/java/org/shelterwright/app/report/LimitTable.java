@@ -1,0 +1,56 @@
+package org.shelterwright.app.report;
+
+import java.util.List;
+import org.shelterwright.app.sheet.Columns;
+import org.shelterwright.app.sheet.Columns.Column;
+import org.shelterwright.app.sheet.Flow;
+import org.shelterwright.app.type.Typeface;
+import org.shelterwright.layouts.ledger.Row;
+import org.shelterwright.layouts.ledger.Subject;
+
+/** The ledger rows of one subject as a table on a sheet of that subject, the tightest first. */
+final class LimitTable {
+    private static final List<Column> COLUMNS = List.of(
+            new Column("Limit", "", 72, false),
+            new Column("State that governs", "", 58, false),
+            new Column("Verdict", "", 28, false),
+            new Column("Demand", "", 28, true),
+            new Column("Capacity", "", 28, true),
+            new Column("Margin", "", 28, true),
+            new Column("Use", "", 20, true));
+
+    private LimitTable() {}
+
+    static void set(Flow flow, Typeface typeface, Issue issue, Subject subject) {
+        Columns columns = new Columns(typeface, COLUMNS);
+        columns.head(flow);
+        for (Row row : rows(issue, subject)) {
+            boolean plain = RowText.plain(row);
+            columns.row(
+                    flow,
+                    List.of(
+                            row.title(),
+                            row.state(),
+                            row.verdict().word(),
+                            plain ? "" : RowText.amount(row, row.demand()),
+                            plain ? "" : RowText.amount(row, row.capacity()),
+                            RowText.margin(row),
+                            RowText.use(row)),
+                    false);
+        }
+    }
+
+    /** The findings of the rows in full, with what would mend them. */
+    static void findings(Flow flow, Issue issue, Subject subject) {
+        for (Row row : rows(issue, subject)) {
+            String mend = row.mend();
+            flow.paragraph(row.verdict().word() + ": " + row.finding() + (mend == null ? "" : " " + mend));
+        }
+    }
+
+    private static List<Row> rows(Issue issue, Subject subject) {
+        return issue.ledger().rows().stream()
+                .filter(row -> row.subject() == subject)
+                .toList();
+    }
+}

@@ -1,0 +1,7 @@
+package org.shelterwright.catalog.item;
+
+/** Kinds of electric current. */
+public enum Current {
+    AC,
+    DC
+}
