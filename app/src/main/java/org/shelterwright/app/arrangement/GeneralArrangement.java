@@ -44,11 +44,27 @@ public final class GeneralArrangement {
      *
      * @param centre centre of mass (in the frame of the body); {@code null} if it is not known
      * @param notes sentences for the notes of the drawing
+     * @param road what is told of the road; {@code null} if everything stands there as on station
      * @param program program, version and seed
      */
-    public record Told(Particulars particulars, @Nullable Point centre, List<String> notes, String program) {}
+    public record Told(
+            Particulars particulars,
+            @Nullable Point centre,
+            List<String> notes,
+            @Nullable Road road,
+            String program) {}
 
-    /** The sheets. Cost: quadratic in the units. */
+    /**
+     * What is told besides the scene on the sheet that shows the road.
+     *
+     * @param centre centre of mass on the road (in the frame of the body); {@code null} if it is not known
+     */
+    public record Road(@Nullable Point centre, List<String> notes) {}
+
+    /**
+     * The sheets: all views in a situation, what has no room there, and all views on the road, if that is told. Cost: quadratic
+     * in the units.
+     */
     public List<Drawing> sheets(Scene scene, Situation situation, Told told) {
         Map<String, Integer> numbers = UnitNumbers.of(scene);
         SheetPlan plan = SheetPlan.of(scene.body(), numbers.size());
@@ -75,13 +91,36 @@ public final class GeneralArrangement {
         first.add(new Group(
                 "control bar",
                 ControlBar.shapes(new Spot(space.x1() - TitleBlock.WIDTH, space.y1() - TitleBlock.HEIGHT - 6))));
-        int count = 1 + further.size();
+        Road road = told.road();
+        int count = 1 + further.size() + (road == null ? 0 : 1);
         List<Drawing> sheets = new ArrayList<>();
-        sheets.add(sheet(scene, told, plan.size(), "1:" + plan.scale(), "1 / " + count, first));
+        String scale = "1:" + plan.scale();
+        sheets.add(sheet(scene, situation, told, plan.size(), scale, "1 / " + count, first));
         for (List<Shape> shapes : further) {
-            sheets.add(sheet(scene, told, SheetSize.A3, "–", sheets.size() + 1 + " / " + count, shapes));
+            sheets.add(sheet(scene, situation, told, SheetSize.A3, "–", sheets.size() + 1 + " / " + count, shapes));
+        }
+        if (road != null) {
+            List<Shape> shapes = road(scene, plan, numbers, road);
+            sheets.add(sheet(scene, Situation.ON_THE_ROAD, told, plan.size(), scale, count + " / " + count, shapes));
         }
         return sheets;
+    }
+
+    private List<Shape> road(Scene scene, SheetPlan plan, Map<String, Integer> numbers, Road road) {
+        Situation situation = Situation.ON_THE_ROAD;
+        List<Shape> shapes =
+                new ArrayList<>(new Views(typeface, scene, situation, plan, numbers, road.centre()).shapes());
+        Notes notes = new Notes(typeface, road.notes(), LIST_WIDTH - GAP);
+        Bounds space = plan.size().space();
+        double x = plan.listBeside() ? space.x1() - LIST_WIDTH - SheetPlan.LIST_INSET : space.x1() - TitleBlock.WIDTH;
+        double y = plan.listBeside() ? space.y0() + GAP : space.y1() - TitleBlock.HEIGHT - notes.height() - 3 * GAP;
+        shapes.add(new Group("notes", notes.shapes(new Spot(x, y))));
+        double taken = plan.listBeside() ? y + notes.height() : space.y0();
+        PictorialView.shape(scene, situation, plan, taken).ifPresent(shapes::add);
+        shapes.add(new Group(
+                "control bar",
+                ControlBar.shapes(new Spot(space.x1() - TitleBlock.WIDTH, space.y1() - TitleBlock.HEIGHT - 6))));
+        return shapes;
     }
 
     /** What the first sheet has no room for, in columns on further sheets. */
@@ -111,7 +150,14 @@ public final class GeneralArrangement {
         return sheets;
     }
 
-    private Drawing sheet(Scene scene, Told told, SheetSize size, String scale, String number, List<Shape> content) {
+    private Drawing sheet(
+            Scene scene,
+            Situation situation,
+            Told told,
+            SheetSize size,
+            String scale,
+            String number,
+            List<Shape> content) {
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Polygon.of(new Bounds(0, 0, size.width(), size.height()), Role.RAISED.colour(), null));
         shapes.addAll(content);
@@ -121,7 +167,7 @@ public final class GeneralArrangement {
                 scene.brief().id() + "-ga",
                 "General arrangement",
                 title,
-                scene.body().name() + ", on station",
+                scene.body().name() + (situation == Situation.ON_STATION ? ", on station" : ", on the road"),
                 number,
                 scale,
                 size.name(),

@@ -1,5 +1,6 @@
 package org.shelterwright.app.arrangement;
 
+import java.util.List;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Spot;
 import org.shelterwright.app.sheet.SheetSize;
@@ -160,7 +161,8 @@ record SheetPlan(
         int farthest = 0;
         for (Opening opening : body.openings()) {
             if (opening.kind() == Opening.Kind.DOOR && opening.swing() == null && opening.wall() == wall) {
-                for (Point point : DoorSwing.arc(body, opening)) {
+                for (Point point :
+                        DoorSwing.of(body, opening).map(DoorSwing::arc).orElse(List.of())) {
                     farthest = Math.max(farthest, wall.sign() * (point.along(wall.axis()) - edge));
                 }
             }

@@ -61,7 +61,8 @@ final class Views {
         chains.addAll(along(false));
         chains.addAll(across());
         marks(section);
-        view(plan.fromAbove(), null, "From above, roof cut away", chains);
+        String where = situation == Situation.ON_THE_ROAD ? ", on the road" : "";
+        view(plan.fromAbove(), null, "From above, roof cut away" + where, chains);
         return shapes;
     }
 

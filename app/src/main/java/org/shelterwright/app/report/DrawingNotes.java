@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.arrangement.GeneralArrangement;
 import org.shelterwright.app.look.Numerals;
 import org.shelterwright.app.view.CentreMark;
+import org.shelterwright.catalog.body.Opening;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
@@ -29,12 +30,14 @@ final class DrawingNotes {
         notes.add(
                 "Long-dash double-dot lines: clear zones, swings, centroid lines, and what lies before a cut. Dashed lines: units hidden under others. Narrow 45°"
                         + " hatching: cut surfaces. Wide hatching on the floor: clear zones.");
-        notes.add(
-                "Hinge sides of outward opening doors are not part of the data; they are drawn at the right or rear jamb.");
-        notes.add(centreNote(issue, centre.orElse(null)));
+        String unknown = unknownHinges(issue);
+        if (!unknown.isEmpty()) {
+            notes.add("Hinge side not stated, drawn at the right or rear jamb: " + unknown + ".");
+        }
+        notes.add(centreNote(issue, centre.orElse(null), Situation.ON_STATION));
         String moved = moved(issue);
         if (!moved.isEmpty()) {
-            notes.add("Drawn on station. Elsewhere on the road: " + moved + ".");
+            notes.add("Drawn on station. Elsewhere on the road, as the last sheet shows: " + moved + ".");
         }
         if (!issue.scene().toPlace().isEmpty()) {
             notes.add("Still to place: "
@@ -47,7 +50,33 @@ final class DrawingNotes {
         notes.add("Ledger of " + issue.particulars().date() + ": " + issue.verdicts() + ".");
         notes.add("Drawn after ISO 128, 129-1, 3098, 5456-2, 5457, 6433, 7200 and 7573; conformity is not claimed.");
         notes.add(Issue.CAUTION);
-        return new GeneralArrangement.Told(issue.particulars(), centre.orElse(null), notes, issue.madeWith());
+        return new GeneralArrangement.Told(
+                issue.particulars(), centre.orElse(null), notes, road(issue, moved), issue.madeWith());
+    }
+
+    private static GeneralArrangement.@Nullable Road road(Issue issue, String moved) {
+        if (moved.isEmpty()) {
+            return null;
+        }
+        Point centre = centre(issue, Situation.ON_THE_ROAD).orElse(null);
+        return new GeneralArrangement.Road(
+                centre,
+                List.of(
+                        "Drawn on the road. Stowed elsewhere than on station: " + moved + ".",
+                        "Datums, lines and references as on sheet 1.",
+                        centreNote(issue, centre, Situation.ON_THE_ROAD),
+                        Issue.CAUTION));
+    }
+
+    private static String unknownHinges(Issue issue) {
+        return String.join(
+                ", ",
+                issue.body().openings().stream()
+                        .filter(one ->
+                                one.kind() == Opening.Kind.DOOR && one.wall().upright())
+                        .filter(one -> one.swing() == null && one.hinge() == null)
+                        .map(Opening::name)
+                        .toList());
     }
 
     /** The marks of the centre of mass in pictures; none if it is not known. */
@@ -92,12 +121,13 @@ final class DrawingNotes {
                 + mm(outside.x1() - outside.x0(), outside.y1() - outside.y0(), outside.z1() - outside.z0()) + " mm.";
     }
 
-    private static String centreNote(Issue issue, @Nullable Point centre) {
+    private static String centreNote(Issue issue, @Nullable Point centre, Situation situation) {
         if (centre == null) {
             return "The centre of mass is not shown: figures are missing, see the mass statement.";
         }
-        Double mass = total(issue, Situation.ON_STATION).map(StateTotal::massKg).orElse(null);
-        return "Quartered ring: nominal centre of mass of the filled body on station, tanks full, at x "
+        Double mass = total(issue, situation).map(StateTotal::massKg).orElse(null);
+        return "Quartered ring: nominal centre of mass of the filled body "
+                + (situation == Situation.ON_STATION ? "on station" : "on the road") + ", tanks full, at x "
                 + Numerals.of(centre.x() / 1000.0, 0) + ", y " + Numerals.of(centre.y() / 1000.0, 0) + ", z "
                 + Numerals.of(centre.z() / 1000.0, 0)
                 + (mass == null ? "." : "; mass with growth " + Numerals.of(mass, 0) + Numerals.GAP + "kg.");

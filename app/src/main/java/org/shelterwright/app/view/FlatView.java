@@ -13,9 +13,12 @@ import org.shelterwright.app.drawing.Lines;
 import org.shelterwright.app.drawing.Pen;
 import org.shelterwright.app.drawing.Polygon;
 import org.shelterwright.app.drawing.Shape;
+import org.shelterwright.app.drawing.Spot;
 import org.shelterwright.app.look.Role;
 import org.shelterwright.catalog.body.HoleGrid;
 import org.shelterwright.catalog.body.Opening;
+import org.shelterwright.catalog.item.MovablePart;
+import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.layouts.scene.PlacedUnit;
@@ -157,17 +160,37 @@ public final class FlatView {
         for (PlacedUnit unit : scene.units()) {
             for (PlacedZone zone : unit.zones(situation)) {
                 Bounds bounds = sheeted.bounds(zone.box());
-                if (zone.purpose() != org.shelterwright.catalog.item.Purpose.SWING) {
+                if (zone.purpose() != Purpose.SWING) {
                     shapes.add(Hatch.of(
                             bounds,
                             ZoneLook.angle(zone.purpose()),
                             ZoneLook.pitch(zone.purpose()) * 1.4 / sheeted.scale(),
                             Weights.ZONE_DETAIL));
                 }
-                shapes.add(Polygon.of(bounds, null, Weights.ZONE_LINE));
+                if (!hung(unit, zone)) {
+                    shapes.add(Polygon.of(bounds, null, Weights.ZONE_LINE));
+                }
+            }
+            for (MovablePart part :
+                    situation == Situation.ON_STATION ? unit.item().movableParts() : List.<MovablePart>of()) {
+                DoorSwing.of(unit, part).ifPresent(leaf -> leaf(leaf, shapes));
             }
         }
         return shapes;
+    }
+
+    /** Whether a zone is the sweep of a leaf that is drawn as a quarter circle. */
+    private static boolean hung(PlacedUnit unit, PlacedZone zone) {
+        return zone.purpose() == Purpose.SWING
+                && unit.item().movableParts().stream()
+                        .anyMatch(part -> part.name().equals(zone.name())
+                                && DoorSwing.of(unit, part).isPresent());
+    }
+
+    private void leaf(DoorSwing leaf, List<Shape> shapes) {
+        List<Spot> line = new ArrayList<>(leaf.arc().stream().map(sheeted::spot).toList());
+        line.add(sheeted.spot(leaf.hinge()));
+        shapes.add(new Lines(List.of(line), Weights.ZONE_LINE));
     }
 
     /** Openings of the wall that is cut away, as parts before the cutting plane. */

@@ -2,6 +2,7 @@ package org.shelterwright.app.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.shelterwright.app.drawing.Colour;
 import org.shelterwright.app.drawing.Hatch;
 import org.shelterwright.app.drawing.LineType;
@@ -149,18 +150,22 @@ final class RoomLook {
     }
 
     private void swing(Opening door) {
+        Optional<DoorSwing> leaf = DoorSwing.of(body, door);
         Box swing = door.swing();
-        if (swing != null) {
+        if (leaf.isPresent()) {
+            leaf(leaf.get());
+        } else if (swing != null) {
             traces.add(new Trace(
                     closed(Block.corners(swing, Face.BOTTOM)), Weights.ZONE.with(LineType.LONG_DASH_DOUBLE_DOT)));
-            return;
         }
-        List<Point> arc = DoorSwing.arc(body, door);
-        List<Point> disc = new ArrayList<>(arc);
-        disc.add(DoorSwing.hinge(body, door));
+    }
+
+    private void leaf(DoorSwing leaf) {
+        List<Point> disc = new ArrayList<>(leaf.arc());
+        disc.add(leaf.hinge());
         facets.add(new Facet(disc, Role.ZONE.colour().with(0.07)));
-        traces.add(new Trace(arc, Weights.ZONE.with(LineType.LONG_DASH_DOUBLE_DOT)));
-        traces.add(new Trace(List.of(DoorSwing.hinge(body, door), arc.get(arc.size() - 1)), Weights.LEAF));
+        traces.add(new Trace(leaf.arc(), Weights.ZONE.with(LineType.LONG_DASH_DOUBLE_DOT)));
+        traces.add(new Trace(List.of(leaf.hinge(), leaf.end()), Weights.LEAF));
     }
 
     private void rail(HoleGrid grid) {

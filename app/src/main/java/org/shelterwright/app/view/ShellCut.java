@@ -3,6 +3,7 @@ package org.shelterwright.app.view;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Hatch;
 import org.shelterwright.app.drawing.Lines;
@@ -128,13 +129,16 @@ final class ShellCut {
     }
 
     private void swing(Opening door) {
-        if (door.swing() != null) {
+        Optional<DoorSwing> leaf = DoorSwing.of(body, door);
+        if (leaf.isPresent()) {
+            List<Spot> arc = leaf.get().arc().stream().map(sheeted::spot).toList();
+            shapes.add(new Lines(List.of(arc), Weights.ZONE_LINE));
+            shapes.add(Lines.of(
+                    Weights.VISIBLE,
+                    sheeted.spot(leaf.get().hinge()),
+                    sheeted.spot(leaf.get().end())));
+        } else if (door.swing() != null) {
             shapes.add(Polygon.of(sheeted.bounds(door.swing()), null, Weights.ZONE_LINE));
-            return;
         }
-        List<Spot> arc = DoorSwing.arc(body, door).stream().map(sheeted::spot).toList();
-        Spot hinge = sheeted.spot(DoorSwing.hinge(body, door));
-        shapes.add(new Lines(List.of(arc), Weights.ZONE_LINE));
-        shapes.add(Lines.of(Weights.VISIBLE, hinge, arc.get(arc.size() - 1)));
     }
 }

@@ -115,7 +115,27 @@ class GeneralArrangementTest {
         }
     }
 
+    @Test
+    void whatIsStowedElsewhereHasASheetOfTheRoad() {
+        TestIssue issue = TestIssue.riverPost();
+        List<Drawing> without = sheets(issue);
+
+        List<Drawing> with =
+                sheets(issue, new GeneralArrangement.Road(Point.ofMm(2000, 1142, 512), List.of("Drawn on the road.")));
+
+        assertThat(with).hasSize(without.size() + 1);
+        List<String> last =
+                with.get(with.size() - 1).labels().stream().map(Label::text).toList();
+        assertThat(last).contains("Drawn on the road.").anyMatch(text -> text.endsWith(", on the road"));
+        assertThat(with.get(0).labels().stream().map(Label::text)).anyMatch(text -> text.endsWith(", on station"));
+        assertThat(last).contains("From above, roof cut away, on the road", with.size() + " / " + with.size());
+    }
+
     private List<Drawing> sheets(TestIssue issue) {
+        return sheets(issue, null);
+    }
+
+    private List<Drawing> sheets(TestIssue issue, GeneralArrangement.Road road) {
         return new GeneralArrangement(typeface)
                 .sheets(
                         issue.scene(),
@@ -126,6 +146,7 @@ class GeneralArrangementTest {
                                 List.of(
                                         "A first note.",
                                         "A second note that is long enough to run over more than one line."),
+                                road,
                                 "Shelterwright 0"));
     }
 

@@ -11,6 +11,7 @@ import org.shelterwright.catalog.space.Face;
  * @param area clear opening: a flat cuboid in that surface, in the frame of the body
  * @param exit whether people leave by it
  * @param swing space inside the body that its leaf needs; {@code null} if it opens outward or slides
+ * @param hinge the side of the opening that its leaf hangs at, square to the wall; {@code null} if it slides or is not known
  */
 public record Opening(
         String name,
@@ -18,11 +19,21 @@ public record Opening(
         Face wall,
         Box area,
         boolean exit,
-        @Nullable Box swing) {
+        @Nullable Box swing,
+        @Nullable Face hinge) {
     public Opening {
         if (area.extent(wall.axis()) != 0) {
             throw new IllegalArgumentException("The area of opening \"" + name + "\" must be flat in its wall.");
         }
+        if (hinge != null && hinge.axis() == wall.axis()) {
+            throw new IllegalArgumentException(
+                    "The hinge of opening \"" + name + "\" must be at a side of it, not in front of it or behind it.");
+        }
+    }
+
+    /** An opening of which the side of the hinge is not known. */
+    public Opening(String name, Kind kind, Face wall, Box area, boolean exit, @Nullable Box swing) {
+        this(name, kind, wall, area, exit, swing, null);
     }
 
     /** What an opening is for. */

@@ -46,6 +46,12 @@ public final class TrialBody {
         return this;
     }
 
+    /** An opening whose leaf hangs at a side. */
+    public TrialBody hung(String name, Face wall, Box area, Box swing, Face hinge) {
+        openings.add(new Opening(name, Opening.Kind.DOOR, wall, area, true, swing, hinge));
+        return this;
+    }
+
     /** A door and exit in the rear wall, 2 m high, from y0 to y1 (mm). */
     public TrialBody rearDoor(int y0, int y1) {
         return opening("rear door", Opening.Kind.DOOR, Face.REAR, Box.ofMm(0, y0, 0, 0, y1, 2000), true, null);

@@ -6,7 +6,9 @@ import org.shelterwright.catalog.body.Opening;
 import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.source.Source;
+import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Face;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.NamedLimit;
 import org.shelterwright.layouts.ledger.Rows;
@@ -22,6 +24,9 @@ import org.shelterwright.layouts.scene.Scene;
 /**
  * The leaf of a door or hatch that opens inward has its space in both situations: depth of a solid in it = 0; and of an
  * exit, no movable part of a unit moves through it either. One row for each unit and opening.
+ *
+ * <p>Where the hinge is known and upright, only the quarter circle that the leaf sweeps counts: what stands in the corner of
+ * the space beyond its reach is free. Without it, the whole space counts, which is on the safe side.
  *
  * <p>Source: common practice.
  */
@@ -47,7 +52,7 @@ final class OpeningSwingsFree extends NamedLimit implements Limit.OfUnit {
     }
 
     private void assess(Scene scene, PlacedUnit unit, Opening opening, Box swing, Rows rows) {
-        GoverningCase worst = GoverningCase.of(situation -> solidDepth(unit, swing, situation));
+        GoverningCase worst = GoverningCase.of(situation -> solidDepth(unit, opening, swing, situation));
         if (worst.amount() > 0) {
             String mend = Separation.least(scene, unit, worst.situation(), List.of(swing))
                     .map(shift -> "Move " + unit.name() + " at least " + shift.words() + ".")
@@ -81,12 +86,33 @@ final class OpeningSwingsFree extends NamedLimit implements Limit.OfUnit {
         }
     }
 
-    private static int solidDepth(PlacedUnit unit, Box swing, Situation situation) {
+    private static int solidDepth(PlacedUnit unit, Opening opening, Box swing, Situation situation) {
         int deepest = 0;
         for (Box solid : unit.solids(situation)) {
-            deepest = Math.max(deepest, solid.depth(swing));
+            if (reached(opening, swing, solid)) {
+                deepest = Math.max(deepest, solid.depth(swing));
+            }
         }
         return deepest;
+    }
+
+    /** Whether the leaf comes to a solid that overlaps its space: nearer to the hinge than the leaf is wide. */
+    private static boolean reached(Opening opening, Box swing, Box solid) {
+        Face hinge = opening.hinge();
+        if (hinge == null || !hinge.upright() || !opening.wall().upright() || !solid.overlaps(swing)) {
+            return solid.overlaps(swing);
+        }
+        Axis out = opening.wall().axis();
+        Axis across = hinge.axis();
+        int radius = Math.max(swing.extent(out), swing.extent(across));
+        long away = distance(solid, out, opening.area().low(out));
+        long aside = distance(solid, across, swing.face(hinge).low(across));
+        return away * away + aside * aside < (long) radius * radius;
+    }
+
+    /** From a plane to the nearest part of a solid. */
+    private static long distance(Box solid, Axis axis, int plane) {
+        return Math.max(0, Math.max(solid.low(axis) - (long) plane, (long) plane - solid.high(axis)));
     }
 
     private static @Nullable PlacedZone crossing(PlacedUnit unit, Box swing) {

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.shelterwright.catalog.body.Opening;
 import org.shelterwright.catalog.item.ItemKind;
 import org.shelterwright.catalog.item.MovablePart;
@@ -319,6 +321,31 @@ class ZoneLimitsTest {
                     Box.ofMm(0, 600, 0, 0, 1400, 1900),
                     true,
                     Box.ofMm(0, 600, 0, 800, 1400, 1900));
+
+    @ParameterizedTest
+    @CsvSource({
+        // a leaf of 500 mm about (0, 500): 300 and 400 mm away it just passes a corner
+        "300, 0, 100, , BROKEN",
+        "300, 0, 100, LEFT, MET",
+        "299, 0, 100, LEFT, BROKEN",
+        "300, 0, 101, LEFT, BROKEN",
+        "300, 400, 500, RIGHT, MET",
+        "300, 399, 500, RIGHT, BROKEN",
+        "300, 0, 100, RIGHT, BROKEN",
+        "100, 0, 900, LEFT, BROKEN",
+        "500, 0, 900, LEFT, MET"
+    })
+    void behindTheCornerThatALeafCutsOffThingsMayStand(int x, int y0, int y1, Face hinge, Verdict verdict) {
+        TrialBody body = TrialBody.of(4000, 2000, 2300)
+                .hung("door", Face.REAR, Box.ofMm(0, 0, 0, 0, 500, 1900), Box.ofMm(0, 0, 0, 500, 500, 1900), hinge);
+
+        Row row = Trial.in(body)
+                .floor("box", TrialItem.of("box", 300, y1 - y0, 400), x, y0)
+                .rows(new OpeningSwingsFree())
+                .get(0);
+
+        assertThat(row.verdict()).isEqualTo(verdict);
+    }
 
     @Test
     void nothingStandsInTheWayOfADoorLeaf() {
