@@ -100,6 +100,11 @@ public final class State {
         return placed[slot];
     }
 
+    /** Whether nothing is placed. */
+    public boolean isEmpty() {
+        return unplaced == n;
+    }
+
     public int guestsOf(int slot) {
         return guests[slot];
     }

@@ -16,6 +16,7 @@ import org.optaplanner.core.config.solver.SolverConfig;
 import org.optaplanner.core.config.solver.monitoring.MonitoringConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
 import org.shelterwright.solver.fit.kernel.Best;
+import org.shelterwright.solver.fit.kernel.Construction;
 import org.shelterwright.solver.fit.kernel.Dice;
 import org.shelterwright.solver.fit.kernel.Meter;
 import org.shelterwright.solver.fit.kernel.Planes;
@@ -90,6 +91,10 @@ public final class Lane {
         FitPlan solved = solver.solve(new FitPlan(desk));
         State state = new State(desk.problem());
         state.restore(solved.spots());
+        if (state.isEmpty()) {
+            // Asked to end before the first phase: what greed alone gives is still better than nothing.
+            new Construction(state, desk.dice()).placeAll(0);
+        }
         desk.planes().touch(state);
         state.walk();
         Best polished = new Best();
