@@ -3,6 +3,7 @@ package org.shelterwright.app.report;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.shelterwright.app.arrangement.GeneralArrangement;
 import org.shelterwright.app.arrangement.PlanPicture;
 import org.shelterwright.app.drawing.Drawing;
@@ -22,6 +23,8 @@ import org.shelterwright.app.view.PictureSheet;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.layouts.ledger.Ledger;
+import org.shelterwright.layouts.ledger.lifting.LiftPlan;
+import org.shelterwright.layouts.ledger.restraint.RestraintSheet;
 import org.shelterwright.layouts.scene.Scene;
 
 /**
@@ -65,6 +68,8 @@ public final class Report {
                     "3D model (glTF 2.0), " + words(situation),
                     Glb.write(scene, situation, program));
         }
+        restraint(set, issue);
+        lifting(set, issue);
         List<Document> documents = set.withContents(issue);
         new SafeFolder(folder).write(documents);
         return documents;
@@ -105,6 +110,30 @@ public final class Report {
         set.add(3, "mass-states.csv", "Mass statement as a table: load states", Csv.write(states));
         set.add(3, "mass-axles.csv", "Mass statement as a table: axles and wheels", Csv.write(axles));
         set.add(3, "mass-statement.xlsx", "Mass statement as a workbook", Xlsx.write(List.of(lines, states, axles)));
+    }
+
+    private void restraint(DocumentSet set, Issue issue) {
+        RestraintSheet sheet = RestraintSheet.of(issue.scene());
+        Table table = RestraintTable.of(sheet);
+        set.add(
+                6,
+                "restraint.pdf",
+                "Restraint sheet: forces on every fixing, margins, torques",
+                pdf(issue, "Restraint", new RestraintPages(typeface, issue, sheet).pages()));
+        set.add(6, "restraint.csv", "Restraint sheet as a table", Csv.write(table));
+        set.add(6, "restraint.xlsx", "Restraint sheet as a workbook", Xlsx.write(List.of(table)));
+    }
+
+    private void lifting(DocumentSet set, Issue issue) {
+        Optional<LiftPlan> plan = LiftPlan.of(issue.scene());
+        Table table = LiftingTable.of(plan);
+        set.add(
+                6,
+                "lifting.pdf",
+                "Lifting sheet: sling, legs, eyes, how far the centre of mass may go",
+                pdf(issue, "Lifting", new LiftingPages(typeface, issue, plan).pages()));
+        set.add(6, "lifting.csv", "Lifting sheet as a table", Csv.write(table));
+        set.add(6, "lifting.xlsx", "Lifting sheet as a workbook", Xlsx.write(List.of(table)));
     }
 
     private void pictures(DocumentSet set, Issue issue, Situation situation) {

@@ -52,7 +52,13 @@ class ReportTest {
                         "03-mass-statement.xlsx",
                         "04-picture-on-station-rear-right.png",
                         "04-picture-on-the-road-plan.svg",
-                        "05-model-on-the-road.glb");
+                        "05-model-on-the-road.glb",
+                        "06-restraint.pdf",
+                        "06-restraint.csv",
+                        "06-restraint.xlsx",
+                        "06-lifting.pdf",
+                        "06-lifting.csv",
+                        "06-lifting.xlsx");
         for (Document document : documents) {
             assertThat(folder.resolve("new/report").resolve(document.file())).hasBinaryContent(document.bytes());
             assertThat(document.line()).isNotBlank();
@@ -83,7 +89,7 @@ class ReportTest {
         String text = text("02-ledger.pdf");
 
         assertThat(text.indexOf("broken")).isLessThan(text.indexOf("Inputs and assumptions"));
-        assertThat(text).contains("Governing: ", "What is missing", "What is not modelled", "Restraint: ", "seed 4207");
+        assertThat(text).contains("Governing: ", "What is missing", "What is not modelled", "Cables: ", "seed 4207");
         assertThat(oneLine(text)).contains(Issue.CAUTION);
     }
 
