@@ -3,6 +3,7 @@ package org.shelterwright.app.report;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.shelterwright.app.arrangement.GeneralArrangement;
 import org.shelterwright.app.arrangement.PlanPicture;
 import org.shelterwright.app.drawing.Drawing;
@@ -23,6 +24,8 @@ import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.layouts.air.HeatBalance;
 import org.shelterwright.layouts.ledger.Ledger;
+import org.shelterwright.layouts.ledger.lifting.LiftPlan;
+import org.shelterwright.layouts.ledger.restraint.RestraintSheet;
 import org.shelterwright.layouts.power.PowerNet;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -67,6 +70,8 @@ public final class Report {
                     "3D model (glTF 2.0), " + words(situation),
                     Glb.write(scene, situation, program));
         }
+        restraint(set, issue);
+        lifting(set, issue);
         power(set, issue);
         heat(set, issue);
         List<Document> documents = set.withContents(issue);
@@ -138,6 +143,30 @@ public final class Report {
                 pdf(issue, "Heat balance", new HeatPages(typeface, issue).pages()));
         set.add(8, "heat-balance.csv", "Heat balance as a table", Csv.write(table));
         set.add(8, "heat-balance.xlsx", "Heat balance as a workbook", Xlsx.write(List.of(table)));
+    }
+
+    private void restraint(DocumentSet set, Issue issue) {
+        RestraintSheet sheet = RestraintSheet.of(issue.scene());
+        Table table = RestraintTable.of(sheet);
+        set.add(
+                6,
+                "restraint.pdf",
+                "Restraint sheet: forces on every fixing, margins, torques",
+                pdf(issue, "Restraint", new RestraintPages(typeface, issue, sheet).pages()));
+        set.add(6, "restraint.csv", "Restraint sheet as a table", Csv.write(table));
+        set.add(6, "restraint.xlsx", "Restraint sheet as a workbook", Xlsx.write(List.of(table)));
+    }
+
+    private void lifting(DocumentSet set, Issue issue) {
+        Optional<LiftPlan> plan = LiftPlan.of(issue.scene());
+        Table table = LiftingTable.of(plan);
+        set.add(
+                6,
+                "lifting.pdf",
+                "Lifting sheet: sling, legs, eyes, how far the centre of mass may go",
+                pdf(issue, "Lifting", new LiftingPages(typeface, issue, plan).pages()));
+        set.add(6, "lifting.csv", "Lifting sheet as a table", Csv.write(table));
+        set.add(6, "lifting.xlsx", "Lifting sheet as a workbook", Xlsx.write(List.of(table)));
     }
 
     private void pictures(DocumentSet set, Issue issue, Situation situation) {

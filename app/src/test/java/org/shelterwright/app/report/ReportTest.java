@@ -53,6 +53,12 @@ class ReportTest {
                         "04-picture-on-station-rear-right.png",
                         "04-picture-on-the-road-plan.svg",
                         "05-model-on-the-road.glb",
+                        "06-restraint.pdf",
+                        "06-restraint.csv",
+                        "06-restraint.xlsx",
+                        "06-lifting.pdf",
+                        "06-lifting.csv",
+                        "06-lifting.xlsx",
                         "07-electrical-load-list.pdf",
                         "07-electrical-loads.csv",
                         "07-electrical-load-list.xlsx",
@@ -88,7 +94,7 @@ class ReportTest {
         String text = text("02-ledger.pdf");
 
         assertThat(text.indexOf("broken")).isLessThan(text.indexOf("Inputs and assumptions"));
-        assertThat(text).contains("Governing: ", "What is missing", "What is not modelled", "Transport: ", "seed 4207");
+        assertThat(text).contains("Governing: ", "What is missing", "What is not modelled", "Cables: ", "seed 4207");
         assertThat(oneLine(text)).contains(Issue.CAUTION);
     }
 

@@ -50,9 +50,9 @@ final class LegForce extends LiftLimit {
                                     + " of the middle of the eyes, or take steeper legs.");
         }
         return draft.atMost(
-                worst.forceN(),
-                ratingN,
-                "N",
+                worst.forceN() / 1000,
+                ratingN / 1000,
+                "kN",
                 "The leg at " + worst.eye().name() + " pulls with " + Amounts.number(worst.forceN(), 0) + " N at "
                         + Amounts.number(worst.angle(), 1) + "° above the level, and bears at most "
                         + Amounts.percent(worst.share()) + " of " + Amounts.kg(plan.massKg()) + ", " + room);

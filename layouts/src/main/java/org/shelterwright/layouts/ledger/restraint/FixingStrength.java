@@ -74,7 +74,7 @@ final class FixingStrength extends NamedLimit implements Limit.OfTotals {
         }
         return draft.state(worst.push().text())
                 .source(worst.push().loadCase().source())
-                .atMost(worst.use(), 1, "share", Holding.sentence(holding.unit(), holding.fixings(), worst));
+                .atMost(worst.use(), 1, "share", holding.finding());
     }
 
     private static String mend(Holding holding) {

@@ -40,7 +40,8 @@ final class GroupModel {
         Box outline = unit.outline(Situation.ON_THE_ROAD);
         plane = Lengths.metres(mount.sign() > 0 ? outline.high(mount.axis()) : outline.low(mount.axis()));
         List<Point> contact = Footprint.of(unit, mount);
-        boolean onePlane = fixings.stream().allMatch(one -> one.placed().face() == mount);
+        boolean onePlane = !fixings.isEmpty()
+                && fixings.stream().allMatch(one -> one.placed().face() == mount);
         flat = onePlane ? flat(fixings, contact) : null;
         braced = onePlane ? null : braced(fixings, contact);
     }
@@ -82,6 +83,38 @@ final class GroupModel {
 
     private static double metres(Point at, Axis axis) {
         return Lengths.metres(at.along(axis));
+    }
+
+    /** The corners of what touches the surface, in its plane; none of a braced group. */
+    List<Spot> contact() {
+        return flat == null ? List.of() : flat.contact();
+    }
+
+    Face mount() {
+        return mount;
+    }
+
+    /** Place of a point in the mounting plane (m). */
+    Spot inPlane(Point at) {
+        return new Spot(metres(at, first), metres(at, second));
+    }
+
+    /** Place of the centre of mass in the mounting plane (m). */
+    Spot centre() {
+        double[] at = {load.x(), load.y(), load.z()};
+        return new Spot(at[first.ordinal()], at[second.ordinal()]);
+    }
+
+    /** Distance of the centre of mass from the mounting plane (m). */
+    double centreHeight() {
+        double[] at = {load.x(), load.y(), load.z()};
+        return (plane - at[mount.axis().ordinal()]) * mount.sign();
+    }
+
+    /** A push seen in the mounting plane, in multiples of standard gravity. */
+    Spot inPlane(Push push) {
+        double[] g = {push.gx(), push.gy(), push.gz()};
+        return new Spot(g[first.ordinal()], g[second.ordinal()]);
     }
 
     /** What a push puts on each fixing. The centre lies where in its range it is worst: with the push, and away from the surface. */

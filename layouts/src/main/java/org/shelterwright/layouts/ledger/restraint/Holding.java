@@ -17,6 +17,7 @@ import org.shelterwright.layouts.scene.Scene;
  * @param fixings those that are fully known
  * @param missing what is not known, in words; if anything is, nothing is solved
  * @param solved forces under every push; {@code null} if something is missing or nothing pushes
+ * @param finding what the most used fixing bears, in one sentence; empty if that is not known
  * @param mend what would make it hold; {@code null} if it does, or is not solved
  */
 record Holding(
@@ -25,6 +26,7 @@ record Holding(
         List<HeldFixing> fixings,
         List<String> missing,
         @Nullable Solved solved,
+        String finding,
         @Nullable Change mend) {
     Holding {
         fixings = List.copyOf(fixings);
@@ -49,17 +51,18 @@ record Holding(
             }
         }
         if (!missing.isEmpty() || pushes.isEmpty()) {
-            return new Holding(unit, load, fixings, missing, null, null);
+            return new Holding(unit, load, fixings, missing, null, "", null);
         }
         Solved solved = Solved.of(unit, fixings, load, pushes);
         Change mend = solved.holds()
                 ? null
                 : new WhatIf(scene, landing, fasteners, unit, load, pushes).change(fixings, solved);
-        return new Holding(unit, load, fixings, missing, solved, mend);
+        Strain worst = solved.worst();
+        String finding = worst == null ? "" : sentence(unit, fixings, worst);
+        return new Holding(unit, load, fixings, missing, solved, finding, mend);
     }
 
-    /** What the most used fixing bears, in one sentence. */
-    static String sentence(PlacedUnit unit, List<HeldFixing> fixings, Strain strain) {
+    private static String sentence(PlacedUnit unit, List<HeldFixing> fixings, Strain strain) {
         HeldFixing fixing = fixings.get(strain.fixing());
         String strength = strain.ofBolt()
                 ? "its bolt "

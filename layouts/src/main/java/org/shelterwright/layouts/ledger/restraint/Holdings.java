@@ -1,7 +1,9 @@
 package org.shelterwright.layouts.ledger.restraint;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Situation;
@@ -55,21 +57,37 @@ record Holdings(List<Push> pushes, List<Holding> all) {
         MassModel model = new MassModel(scene.rules());
         Landing landing = new Landing(scene.body().hardPoints());
         List<Holding> all = new ArrayList<>();
+        Map<String, List<PlacedUnit>> guests = new HashMap<>();
+        for (PlacedUnit unit : scene.units()) {
+            String host = unit.place(Situation.ON_THE_ROAD).host();
+            if (host != null) {
+                guests.computeIfAbsent(host, key -> new ArrayList<>()).add(unit);
+            }
+        }
         for (PlacedUnit unit : scene.units()) {
             if (!unit.item().mounting().loose()) {
-                CarriedMass carried = CarriedMass.of(scene, model, unit, Situation.ON_THE_ROAD);
-                List<PlacedUnit> about = new ArrayList<>(carried.units());
+                List<PlacedUnit> about = new ArrayList<>();
+                addWithGuests(unit, guests, about);
                 String host = unit.place(Situation.ON_THE_ROAD).host();
                 if (host != null) {
                     scene.unit(host).ifPresent(about::add);
                 }
-                all.add(unit.derived(Kept.class, key -> new Kept())
-                        .get(
-                                about,
-                                () -> Holding.of(
-                                        scene, landing, fasteners, unit, StackLoad.of(model, carried), pushes)));
+                all.add(unit.derived(Kept.class, key -> new Kept()).get(about, () -> {
+                    CarriedMass carried = CarriedMass.of(scene, model, unit, Situation.ON_THE_ROAD);
+                    return Holding.of(scene, landing, fasteners, unit, StackLoad.of(model, carried), pushes);
+                }));
             }
         }
         return new Holdings(pushes, List.copyOf(all));
+    }
+
+    /** A unit and all that rests on it in any number of steps; of units in a circle each once. */
+    private static void addWithGuests(PlacedUnit unit, Map<String, List<PlacedUnit>> guests, List<PlacedUnit> about) {
+        about.add(unit);
+        for (PlacedUnit guest : guests.getOrDefault(unit.id(), List.of())) {
+            if (!about.contains(guest)) {
+                addWithGuests(guest, guests, about);
+            }
+        }
     }
 }

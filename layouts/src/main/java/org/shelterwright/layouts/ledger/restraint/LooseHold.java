@@ -62,8 +62,10 @@ final class LooseHold extends NamedLimit implements Limit.OfUnit {
         }
     }
 
-    private static void assess(
-            Scene scene, PlacedUnit unit, double holdN, List<Push> pushes, RowDraft draft, Rows rows) {
+    /** The push that a unit presses hardest under, and the force (N). */
+    record Worst(Push push, double forceN) {}
+
+    static Worst worst(Scene scene, PlacedUnit unit, List<Push> pushes) {
         double weightN = STANDARD_GRAVITY
                 * (CarriedMass.worstEmptyKg(new MassModel(scene.rules()), unit)
                         + unit.item().tanks().stream().mapToDouble(Tank::fullKg).sum());
@@ -77,6 +79,14 @@ final class LooseHold extends NamedLimit implements Limit.OfUnit {
                 worst = push;
             }
         }
+        return new Worst(worst, mostN);
+    }
+
+    private static void assess(
+            Scene scene, PlacedUnit unit, double holdN, List<Push> pushes, RowDraft draft, Rows rows) {
+        Worst found = worst(scene, unit, pushes);
+        Push worst = found.push();
+        double mostN = found.forceN();
         if (mostN > holdN) {
             rows.add(draft.state(worst.text())
                     .mend("Hold " + unit.name() + " by straps or latches that bear at least " + Holding.newtons(mostN)

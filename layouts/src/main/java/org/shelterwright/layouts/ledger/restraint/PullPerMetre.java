@@ -111,7 +111,7 @@ final class PullPerMetre extends NamedLimit implements Limit.OfTotals {
         String who = names.isEmpty() ? "Nothing pulls" : Wording.list(List.copyOf(names)) + " together pull";
         String text = who + " with " + Holding.newtons(most.pullN()) + " on the most laden metre of " + hardPoint.name()
                 + ", which bears " + Holding.newtons(capacityN) + ".";
-        return draft.atMost(most.pullN(), capacityN, "N", text);
+        return draft.atMost(most.pullN() / 1000, capacityN / 1000, "kN", text);
     }
 
     /** The most laden window; its fixings are those from one place in the list to before another. */
