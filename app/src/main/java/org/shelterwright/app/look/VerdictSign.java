@@ -16,10 +16,15 @@ public final class VerdictSign {
 
     private VerdictSign() {}
 
-    /** A sign in a circle of the given radius (mm). */
+    /** A sign on light ground in a circle of the given radius (mm). */
     public static List<Shape> shapes(Verdict verdict, Spot centre, double radius) {
+        return shapes(verdict, centre, radius, Ground.LIGHT);
+    }
+
+    /** A sign in a circle of the given radius, in whatever unit the drawing has. */
+    public static List<Shape> shapes(Verdict verdict, Spot centre, double radius, Ground ground) {
         double unit = radius / 7;
-        Pen pen = Pen.of(1.6 * unit, colour(verdict));
+        Pen pen = Pen.of(1.6 * unit, colour(verdict, ground));
         return switch (verdict) {
             case MET ->
                 List.of(
@@ -36,7 +41,7 @@ public final class VerdictSign {
                                         centre.plus(0, -6.6 * unit),
                                         centre.plus(7.2 * unit, 6.2 * unit),
                                         centre.plus(-7.2 * unit, 6.2 * unit)),
-                                Role.CLOSE_WASH.colour(),
+                                Role.CLOSE_WASH.colour(ground),
                                 pen),
                         Lines.of(pen, centre.plus(0, -2.2 * unit), centre.plus(0, 3.6 * unit)));
             case BROKEN ->
@@ -47,9 +52,9 @@ public final class VerdictSign {
                                         centre.plus(7.8 * unit, 0),
                                         centre.plus(0, 7.8 * unit),
                                         centre.plus(-7.8 * unit, 0)),
-                                colour(verdict),
+                                colour(verdict, ground),
                                 null),
-                        cross(centre, 2.5 * unit, Pen.of(1.7 * unit, Role.PANEL.colour())));
+                        cross(centre, 2.5 * unit, Pen.of(1.7 * unit, Role.PANEL.colour(ground))));
             case NOT_ASSESSED ->
                 List.of(
                         new Polygon(
@@ -59,17 +64,26 @@ public final class VerdictSign {
                                         centre.plus(6.2 * unit, 6.2 * unit),
                                         centre.plus(-6.2 * unit, 6.2 * unit)),
                                 null,
-                                Pen.of(1.4 * unit, colour(verdict)).with(LineType.SHORT_DASHED)),
+                                Pen.of(1.4 * unit, colour(verdict, ground)).with(LineType.SHORT_DASHED)),
                         Lines.of(pen, centre.plus(-2.8 * unit, 0), centre.plus(2.8 * unit, 0)));
         };
     }
 
+    /** The colour of a verdict on light ground. */
     public static Colour colour(Verdict verdict) {
+        return colour(verdict, Ground.LIGHT);
+    }
+
+    public static Colour colour(Verdict verdict, Ground ground) {
+        return role(verdict).colour(ground);
+    }
+
+    public static Role role(Verdict verdict) {
         return switch (verdict) {
-            case MET -> Role.MET.colour();
-            case CLOSE -> Role.CLOSE.colour();
-            case BROKEN -> Role.BROKEN.colour();
-            case NOT_ASSESSED -> Role.NOT_ASSESSED.colour();
+            case MET -> Role.MET;
+            case CLOSE -> Role.CLOSE;
+            case BROKEN -> Role.BROKEN;
+            case NOT_ASSESSED -> Role.NOT_ASSESSED;
         };
     }
 

@@ -1,5 +1,5 @@
 /**
- * The visual language: colour roles and material tints for light ground, verdict signs and the fence, numerals.
+ * The visual language: colour roles and material tints for light and dark ground, verdict signs and the fence, numerals.
  */
 @NullMarked
 package org.shelterwright.app.look;
