@@ -3,6 +3,7 @@ package org.shelterwright.app.desk.space.solid;
 import java.util.Arrays;
 import java.util.List;
 import javafx.geometry.Point3D;
+import org.shelterwright.app.desk.paint.ScreenCanvas;
 import org.shelterwright.app.desk.space.eye.Eye;
 import org.shelterwright.app.drawing.Spot;
 import org.shelterwright.app.view.Trace;
@@ -14,8 +15,8 @@ import org.shelterwright.catalog.space.Point;
  * <p>Cost: linear in the lines and their dashes.
  */
 final class Strokes {
-    /** Pixels for a millimetre of a pen: the edge of a solid, 0.28 mm on paper, is 1.1 px on the screen. */
-    static final double PIXELS = 4;
+    /** Pixels for a millimetre of a pen, as in what lies over the scene. */
+    static final double PIXELS = ScreenCanvas.PIXELS;
 
     /** How far a line lies before the face that bears it (mm). */
     private static final double NEARER = 8;
