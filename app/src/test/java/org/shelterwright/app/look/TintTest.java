@@ -23,12 +23,38 @@ class TintTest {
     void tintsAreMixedAndContrastAsTheLookSays(Tint tint, String top, String end, double edge, double label) {
         assertThat(near(tint.top(), top)).isTrue();
         assertThat(near(tint.end(), end)).isTrue();
-        assertThat(contrast(Role.EDGE.colour(), tint.end()))
+        assertThat(Contrast.of(Role.EDGE.colour(), tint.end()))
                 .isGreaterThan(edge - 0.06)
                 .isGreaterThan(3);
-        assertThat(contrast(Role.ON_TOP.colour(), tint.top()))
+        assertThat(Contrast.of(Role.ON_TOP.colour(), tint.top()))
                 .isGreaterThan(label - 0.06)
                 .isGreaterThan(4.5);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "STEEL, A2B0B5, 76858B, 5.2, 8.0, 4.7",
+        "ALUMINIUM, B9C2C3, 8B9597, 6.4, 9.8, 5.8",
+        "TIMBER, BBA886, 8C7F61, 5.0, 7.7, 4.5",
+        "PAINT, 97ADA5, 6D837C, 4.9, 7.5, 4.4",
+        "ENAMEL, C8CBC5, 989D99, 7.2, 10.9, 6.5",
+        "PLY, B29C79, 847456, 4.3, 6.7, 3.9",
+        "RUBBER, 899496, 606C6F, 3.6, 5.7, 3.3",
+        "FABRIC, A0A38D, 747A67, 4.4, 6.9, 4.0"
+    })
+    void onDarkGroundFacesStandOutFromTheGroundAndLabelsFromFaces(
+            Tint tint, String top, String end, double edge, double label, double face) {
+        assertThat(near(tint.top(Ground.DARK), top)).isTrue();
+        assertThat(near(tint.end(Ground.DARK), end)).isTrue();
+        assertThat(Contrast.of(Role.EDGE.colour(Ground.DARK), tint.end(Ground.DARK)))
+                .isGreaterThan(edge - 0.06)
+                .isGreaterThan(3);
+        assertThat(Contrast.of(Role.ON_TOP.colour(Ground.DARK), tint.top(Ground.DARK)))
+                .isGreaterThan(label - 0.06)
+                .isGreaterThan(4.5);
+        assertThat(Contrast.of(Role.VIEW.colour(Ground.DARK), tint.end(Ground.DARK)))
+                .isGreaterThan(face - 0.06)
+                .isGreaterThan(3);
     }
 
     /** Within one step of each channel: mixing may round either way. */
@@ -40,20 +66,5 @@ class TintTest {
             }
         }
         return true;
-    }
-
-    private static double contrast(Colour a, Colour b) {
-        double la = luminance(a);
-        double lb = luminance(b);
-        return (Math.max(la, lb) + 0.05) / (Math.min(la, lb) + 0.05);
-    }
-
-    private static double luminance(Colour colour) {
-        return 0.2126 * channel(colour, 16) + 0.7152 * channel(colour, 8) + 0.0722 * channel(colour, 0);
-    }
-
-    private static double channel(Colour colour, int shift) {
-        double value = (colour.rgb() >> shift & 0xFF) / 255.0;
-        return value <= 0.04045 ? value / 12.92 : Math.pow((value + 0.055) / 1.055, 2.4);
     }
 }
