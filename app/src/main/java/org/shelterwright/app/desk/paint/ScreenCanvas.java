@@ -9,6 +9,7 @@ import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
 import javafx.scene.text.TextAlignment;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.desk.style.Fonts;
 import org.shelterwright.app.drawing.Canvas;
 import org.shelterwright.app.drawing.Colour;
 import org.shelterwright.app.drawing.Label;
@@ -23,7 +24,6 @@ public final class ScreenCanvas implements Canvas {
 
     private final GraphicsContext context;
     private final Function<Colour, Color> worn;
-    private final Letters letters = new Letters();
 
     public ScreenCanvas(GraphicsContext context, Function<Colour, Color> worn) {
         this.context = context;
@@ -94,7 +94,7 @@ public final class ScreenCanvas implements Canvas {
     @Override
     public void label(Label label) {
         context.setFill(worn.apply(label.colour()));
-        context.setFont(letters.font(label.weight(), label.size() * PIXELS));
+        context.setFont(Fonts.of(label.weight(), label.size() * PIXELS));
         context.setTextAlign(
                 switch (label.align()) {
                     case START -> TextAlignment.LEFT;

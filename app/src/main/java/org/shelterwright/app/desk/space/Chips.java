@@ -5,20 +5,24 @@ import java.util.Map;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
+import javafx.scene.shape.SVGPath;
 import org.shelterwright.app.desk.space.mark.Overlay;
+import org.shelterwright.app.desk.style.Fonts;
 import org.shelterwright.app.desk.style.Theme;
+import org.shelterwright.app.drawing.Label;
 import org.shelterwright.app.look.Role;
 
 /** A chip for each overlay: chosen ones have a tick and an accent border. */
-final class Chips {
-    private static final String TICK = "\u2713  ";
+public final class Chips {
+    private static final String TICK = "M 0 4 L 3.5 8 L 10 0";
 
     private final FlowPane row = new FlowPane(8, 8);
     private final Map<Overlay, ToggleButton> chips = new EnumMap<>(Overlay.class);
     private final Showing showing;
     private final Theme theme;
 
-    Chips(Showing showing, Theme theme) {
+    public Chips(Showing showing, Theme theme) {
         this.showing = showing;
         this.theme = theme;
         for (Overlay overlay : Overlay.values()) {
@@ -36,7 +40,7 @@ final class Chips {
         paint();
     }
 
-    Region node() {
+    public Region node() {
         return row;
     }
 
@@ -44,14 +48,23 @@ final class Chips {
         chips.forEach((overlay, chip) -> {
             boolean on = showing.overlays().contains(overlay);
             chip.setSelected(on);
-            chip.setText(on ? TICK + overlay.words() : overlay.words());
+            chip.setGraphic(on ? tick() : null);
             chip.setStyle("-fx-background-color: " + hex(on ? Role.RAISED : Role.PANEL) + "; -fx-text-fill: "
                     + hex(on ? Role.TEXT : Role.MUTED) + "; -fx-border-color: " + hex(on ? Role.ACCENT : Role.LINES)
                     + "; -fx-border-width: " + (on ? 1.5 : 1)
                     + "; -fx-border-radius: 14; -fx-background-radius: 14; -fx-background-insets: 0;"
-                    + " -fx-padding: 4 11 4 11; -fx-font-family: 'IBM Plex Sans'; -fx-font-size: "
-                    + theme.sized(12.5) + "px;");
+                    + " -fx-padding: 4 11 4 11; -fx-graphic-text-gap: 7;");
+            chip.setFont(Fonts.of(Label.Weight.MEDIUM, theme.sized(12.5)));
         });
+    }
+
+    private SVGPath tick() {
+        SVGPath tick = new SVGPath();
+        tick.setContent(TICK);
+        tick.setFill(Color.TRANSPARENT);
+        tick.setStroke(theme.color(Role.ACCENT));
+        tick.setStrokeWidth(1.75);
+        return tick;
     }
 
     private String hex(Role role) {

@@ -10,6 +10,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Region;
 import javafx.util.Duration;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.hand.Catching;
@@ -28,7 +29,7 @@ import org.shelterwright.app.look.Numerals;
  * What the pointer does in the space. The first button selects, drags units, frames what to select from empty ground, and
  * takes distances while measuring; with Alt it turns the view. Escape ends what is going on.
  */
-final class Pointing {
+public final class Pointing {
     /** How far a press moves before it is a drag (px). */
     private static final double DRAG = 4;
 
@@ -43,7 +44,8 @@ final class Pointing {
     private final Session session;
     private final Showing showing;
     private final Viewpoint viewpoint;
-    private final SpacePane pane;
+    private final Region pane;
+    private final Runnable redraw;
     private final PauseTransition rest = new PauseTransition(REST);
 
     private @Nullable Point2D press;
@@ -55,11 +57,12 @@ final class Pointing {
     private @Nullable Point3D pointed;
     private @Nullable Mark begun;
 
-    Pointing(Session session, Showing showing, Viewpoint viewpoint, SpacePane pane) {
+    public Pointing(Session session, Showing showing, Viewpoint viewpoint, Region pane, Runnable redraw) {
         this.session = session;
         this.showing = showing;
         this.viewpoint = viewpoint;
         this.pane = pane;
+        this.redraw = redraw;
         pane.addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
         pane.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
         pane.addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
@@ -67,34 +70,33 @@ final class Pointing {
         pane.addEventHandler(MouseEvent.MOUSE_EXITED, event -> hover(null));
         pane.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
         showing.measuring().addListener((observable, before, now) -> begun = null);
-        new Steering(viewpoint, showing, session, pane);
     }
 
-    Optional<Grip> grip() {
+    public Optional<Grip> grip() {
         return Optional.ofNullable(grip);
     }
 
     @Nullable
-    Bounds frame() {
+    public Bounds frame() {
         return frame;
     }
 
     @Nullable
-    String hovered() {
+    public String hovered() {
         return grip == null ? hovered : null;
     }
 
     @Nullable
-    Spot naming() {
+    public Spot naming() {
         return naming;
     }
 
     @Nullable
-    Mark begun() {
+    public Mark begun() {
         return begun;
     }
 
-    Optional<String> pointed() {
+    public Optional<String> pointed() {
         return Optional.ofNullable(pointed)
                 .map(at -> "x " + Numerals.of(at.getX(), 0) + ", y " + Numerals.of(at.getY(), 0) + ", z "
                         + Numerals.of(at.getZ(), 0));
@@ -124,14 +126,14 @@ final class Pointing {
         }
         if (grip != null) {
             grip.to(eye.ray(event.getX(), event.getY()));
-            pane.redraw();
+            redraw.run();
         } else if (hit == null) {
             frame = new Bounds(
                     Math.min(from.getX(), event.getX()) / ScreenCanvas.PIXELS,
                     Math.min(from.getY(), event.getY()) / ScreenCanvas.PIXELS,
                     Math.max(from.getX(), event.getX()) / ScreenCanvas.PIXELS,
                     Math.max(from.getY(), event.getY()) / ScreenCanvas.PIXELS);
-            pane.redraw();
+            redraw.run();
         }
     }
 
@@ -209,7 +211,7 @@ final class Pointing {
         Spot pointer = new Spot(event.getX() / ScreenCanvas.PIXELS, event.getY() / ScreenCanvas.PIXELS);
         rest.setOnFinished(done -> {
             naming = hovered == null ? null : pointer;
-            pane.redraw();
+            redraw.run();
         });
         rest.playFromStart();
     }
@@ -222,7 +224,7 @@ final class Pointing {
             rest.stop();
         }
         if (change) {
-            pane.redraw();
+            redraw.run();
         }
     }
 
@@ -248,7 +250,7 @@ final class Pointing {
         pressed = null;
         grip = null;
         frame = null;
-        pane.redraw();
+        redraw.run();
     }
 
     private Optional<Hit> unit(MouseEvent event) {

@@ -18,7 +18,7 @@ import org.shelterwright.app.desk.space.measure.Distance;
 import org.shelterwright.app.desk.space.pick.Picker;
 
 /** What a person has chosen to see: overlays, section plane, hidden units, distances taken. Not part of the layout. */
-final class Showing {
+public final class Showing {
     private final ObjectProperty<Sight> sight = new SimpleObjectProperty<>(Sight.ALL);
     private final ObjectProperty<@Nullable Section> section = new SimpleObjectProperty<>(null);
     private final ObservableSet<Overlay> overlays =
@@ -26,29 +26,29 @@ final class Showing {
     private final ObservableList<Distance> distances = FXCollections.observableArrayList();
     private final BooleanProperty measuring = new SimpleBooleanProperty(false);
 
-    ObjectProperty<Sight> sight() {
+    public ObjectProperty<Sight> sight() {
         return sight;
     }
 
-    ObjectProperty<@Nullable Section> section() {
+    public ObjectProperty<@Nullable Section> section() {
         return section;
     }
 
-    ObservableSet<Overlay> overlays() {
+    public ObservableSet<Overlay> overlays() {
         return overlays;
     }
 
     /** Distances that were taken; they stay until they are cleared. */
-    ObservableList<Distance> distances() {
+    public ObservableList<Distance> distances() {
         return distances;
     }
 
     /** Whether clicks take distances. */
-    BooleanProperty measuring() {
+    public BooleanProperty measuring() {
         return measuring;
     }
 
-    void show(Overlay overlay, boolean on) {
+    public void show(Overlay overlay, boolean on) {
         if (on) {
             overlays.add(overlay);
         } else {
@@ -57,16 +57,16 @@ final class Showing {
     }
 
     /** Finds what is shown of the scene on the desk. */
-    Picker picker(Session session) {
+    public Picker picker(Session session) {
         Sight now = sight.get();
         return new Picker(session.now().scene(), session.situation().get(), now::shows, section.get());
     }
 
-    Set<Overlay> shown() {
+    public Set<Overlay> shown() {
         return Set.copyOf(overlays);
     }
 
-    void onChange(Runnable action) {
+    public void onChange(Runnable action) {
         InvalidationListener listener = observable -> action.run();
         sight.addListener(listener);
         section.addListener(listener);

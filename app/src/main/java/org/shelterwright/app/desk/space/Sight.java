@@ -12,33 +12,33 @@ import org.shelterwright.app.desk.space.solid.Dress;
  * @param alone ids of the units that alone are shown; empty: all
  * @param xRay whether units that are not selected show their edges only
  */
-record Sight(Set<String> hidden, Set<String> alone, boolean xRay) {
-    static final Sight ALL = new Sight(Set.of(), Set.of(), false);
+public record Sight(Set<String> hidden, Set<String> alone, boolean xRay) {
+    public static final Sight ALL = new Sight(Set.of(), Set.of(), false);
 
-    Sight {
+    public Sight {
         hidden = Set.copyOf(hidden);
         alone = Set.copyOf(alone);
     }
 
-    Sight hiding(Collection<String> units) {
+    public Sight hiding(Collection<String> units) {
         Set<String> more = new HashSet<>(hidden);
         more.addAll(units);
         return new Sight(more, alone, xRay);
     }
 
-    Sight isolating(Collection<String> units) {
+    public Sight isolating(Collection<String> units) {
         return new Sight(Set.of(), Set.copyOf(units), xRay);
     }
 
-    Sight withXRay(boolean on) {
+    public Sight withXRay(boolean on) {
         return new Sight(hidden, alone, on);
     }
 
-    boolean shows(String unit) {
+    public boolean shows(String unit) {
         return !hidden.contains(unit) && (alone.isEmpty() || alone.contains(unit));
     }
 
-    Dress dress(String unit, Set<String> selected) {
+    public Dress dress(String unit, Set<String> selected) {
         if (!shows(unit)) {
             return Dress.HIDDEN;
         }

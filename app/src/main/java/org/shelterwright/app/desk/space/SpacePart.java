@@ -1,42 +1,37 @@
 package org.shelterwright.app.desk.space;
 
-import java.util.List;
 import java.util.Optional;
 import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
 import javafx.scene.layout.Region;
 import org.shelterwright.app.desk.command.Commands;
-import org.shelterwright.app.desk.hand.Grip;
 import org.shelterwright.app.desk.paint.Worn;
 import org.shelterwright.app.desk.session.Session;
-import org.shelterwright.app.desk.space.mark.Glass;
-import org.shelterwright.app.desk.space.mark.Marks;
-import org.shelterwright.app.desk.space.mark.Over;
+import org.shelterwright.app.desk.space.eye.FixedView;
+import org.shelterwright.app.desk.space.mark.FloorPatches;
 import org.shelterwright.app.desk.space.mark.Overlay;
 import org.shelterwright.app.desk.space.solid.World;
 import org.shelterwright.app.desk.style.Theme;
-import org.shelterwright.app.drawing.Shape;
-import org.shelterwright.app.type.Typeface;
 
 /** The space of the body: seen from anywhere, pointed at, changed by hand. Its commands are added when it is made. */
 public final class SpacePart {
     private final Session session;
-    private final Theme theme;
     private final Showing showing = new Showing();
     private final Viewpoint viewpoint;
-    private final Typeface typeface = new Typeface();
     private final World world;
     private final SpacePane pane;
     private final Pointing pointing;
+    private final GlassDrawing drawing;
 
     public SpacePart(Session session, Commands commands, Theme theme) {
         this.session = session;
-        this.theme = theme;
-        viewpoint = new Viewpoint(session);
+        viewpoint = new Viewpoint(session, FixedView.PICTORIAL);
         Worn worn = new Worn(theme);
         world = new World(worn, viewpoint.now());
-        pane = new SpacePane(world, viewpoint, new Chips(showing, theme).node(), worn, this::over);
-        pointing = new Pointing(session, showing, viewpoint, pane);
+        pane = new SpacePane(world, viewpoint, new Chips(showing, theme).node(), worn, () -> drawing().shapes());
+        pointing = new Pointing(session, showing, viewpoint, pane, pane::redraw);
+        drawing = new GlassDrawing(session, showing, viewpoint, theme, pointing);
+        new Steering(viewpoint, showing, session, pane, true);
         commands.addAll(SpaceCommands.all(session, showing, viewpoint));
         pane.setAccessibleText("View of the body. Every unit with its place is also in the table of units.");
         session.standing().addListener((observable, before, now) -> show());
@@ -75,6 +70,10 @@ public final class SpacePart {
         return showing;
     }
 
+    private GlassDrawing drawing() {
+        return drawing;
+    }
+
     private void show() {
         world.show(
                 session.now().scene(),
@@ -82,6 +81,8 @@ public final class SpacePart {
                 showing.section().get());
         world.zones().setVisible(showing.overlays().contains(Overlay.CLEAR_ZONES));
         world.swings().setVisible(showing.overlays().contains(Overlay.SWINGS));
+        FloorPatches patches = FloorPatches.of(session.now().ledger(), showing.shown());
+        world.lay(patches.facets(), patches.traces());
         dress();
     }
 
@@ -94,23 +95,5 @@ public final class SpacePart {
     private void paint() {
         world.paint();
         pane.redraw();
-    }
-
-    private List<Shape> over() {
-        Optional<Grip> grip = pointing.grip();
-        Over over = new Over(
-                session.now(),
-                showing.picker(session),
-                session.selection().units().get(),
-                session.selection().finding().get(),
-                showing.shown(),
-                pointing.hovered(),
-                pointing.naming(),
-                grip.map(Grip::catches).orElse(List.of()),
-                grip.map(Grip::clearances).orElse(List.of()),
-                showing.distances(),
-                pointing.begun(),
-                pointing.frame());
-        return Marks.of(new Glass(viewpoint.now(), theme.textPercent().get() / 100.0), over, typeface);
     }
 }

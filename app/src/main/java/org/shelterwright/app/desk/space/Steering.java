@@ -7,6 +7,7 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.input.RotateEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.input.ZoomEvent;
+import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.space.eye.Eye;
@@ -16,20 +17,23 @@ import org.shelterwright.catalog.space.Box;
  * Turning, shifting and enlarging the view. The second button turns about what lies under it, the middle one shifts, the
  * wheel enlarges about the pointer; on a touchpad Alt turns and Shift shifts with the first button, two fingers pinch.
  */
-final class Steering {
+public final class Steering {
     private static final double DEGREES = 0.35;
     private static final double WHEEL = 1.0016;
 
     private final Viewpoint viewpoint;
     private final Showing showing;
     private final Session session;
+    private final boolean turning;
     private @Nullable Point2D last;
     private @Nullable Point3D pivot;
 
-    Steering(Viewpoint viewpoint, Showing showing, Session session, SpacePane pane) {
+    /** @param turning whether the view can be turned; if not, what would turn it shifts it */
+    public Steering(Viewpoint viewpoint, Showing showing, Session session, Region pane, boolean turning) {
         this.viewpoint = viewpoint;
         this.showing = showing;
         this.session = session;
+        this.turning = turning;
         pane.addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
         pane.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
         pane.addEventHandler(MouseEvent.MOUSE_RELEASED, event -> last = null);
@@ -58,7 +62,7 @@ final class Steering {
         Eye eye = viewpoint.now();
         double dx = event.getX() - from.getX();
         double dy = event.getY() - from.getY();
-        if (shifts(event)) {
+        if (!turning || shifts(event)) {
             viewpoint.set(eye.panned(dx, dy));
         } else {
             viewpoint.set(eye.orbited(about, eye.azimuth() + dx * DEGREES, eye.height() + dy * DEGREES));
@@ -79,6 +83,9 @@ final class Steering {
     }
 
     private void rotated(RotateEvent event) {
+        if (!turning) {
+            return;
+        }
         Eye eye = viewpoint.now();
         viewpoint.set(eye.orbited(middle(), eye.azimuth() - event.getAngle(), eye.height()));
     }

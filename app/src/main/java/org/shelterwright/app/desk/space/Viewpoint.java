@@ -12,15 +12,19 @@ import org.shelterwright.app.desk.space.eye.Eye;
 import org.shelterwright.app.desk.space.eye.EyeMove;
 import org.shelterwright.app.desk.space.eye.FixedView;
 import org.shelterwright.app.view.Block;
+import org.shelterwright.app.view.DoorSwing;
+import org.shelterwright.catalog.body.Body;
+import org.shelterwright.catalog.body.Opening;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
 
 /** Where the eye is, and how it gets to where it is sent. */
-final class Viewpoint {
+public final class Viewpoint {
     private static final double MARGIN = 56;
     private static final double NANOS = 1e6;
 
     private final Session session;
+    private final FixedView first;
     private final ReadOnlyObjectWrapper<Eye> eye =
             new ReadOnlyObjectWrapper<>(new Eye(33, 37, Point3D.ZERO, 0.2, false, 800, 600));
     private @Nullable EyeMove move;
@@ -35,30 +39,31 @@ final class Viewpoint {
         }
     };
 
-    Viewpoint(Session session) {
+    public Viewpoint(Session session, FixedView first) {
         this.session = session;
+        this.first = first;
     }
 
-    ReadOnlyObjectProperty<Eye> eye() {
+    public ReadOnlyObjectProperty<Eye> eye() {
         return eye.getReadOnlyProperty();
     }
 
-    Eye now() {
+    public Eye now() {
         return eye.get();
     }
 
     /** Whether moves of the eye take no time. */
-    void reduceMotion(boolean reduced) {
+    public void reduceMotion(boolean reduced) {
         still = reduced;
     }
 
-    void set(Eye next) {
+    public void set(Eye next) {
         stop();
         eye.set(next);
     }
 
     /** Sends the eye to another view. */
-    void send(Eye next) {
+    public void send(Eye next) {
         if (still) {
             set(next);
             return;
@@ -68,17 +73,17 @@ final class Viewpoint {
         timer.start();
     }
 
-    void send(FixedView view) {
+    public void send(FixedView view) {
         send(view.of(goal(), places(), MARGIN));
     }
 
     /** Shows the whole body from the same side. */
-    void showAll() {
+    public void showAll() {
         send(FixedView.fitted(goal(), places(), MARGIN));
     }
 
     /** Brings cuboids into the middle, nearer if they are small. */
-    void show(List<Box> boxes) {
+    public void show(List<Box> boxes) {
         List<Point3D> corners = new ArrayList<>();
         boxes.forEach(box -> Block.corners(box).forEach(corner -> corners.add(mm(corner))));
         if (!corners.isEmpty()) {
@@ -87,7 +92,7 @@ final class Viewpoint {
         }
     }
 
-    void sized(double width, double high) {
+    public void sized(double width, double high) {
         if (now().width() == width && now().high() == high) {
             return;
         }
@@ -97,12 +102,12 @@ final class Viewpoint {
             set(before.sized(width, high).zoomed(width / 2, high / 2, share));
         } else if (width > 1 && high > 1) {
             placed = true;
-            set(FixedView.PICTORIAL.of(now().sized(width, high), places(), MARGIN));
+            set(first.of(now().sized(width, high), places(), MARGIN));
         }
     }
 
     /** Where the eye is, or will be when its move has ended. */
-    Eye goal() {
+    public Eye goal() {
         return move == null ? now() : move.to();
     }
 
@@ -129,7 +134,15 @@ final class Viewpoint {
         Box outside = session.now().scene().body().outside();
         Box in = session.now().scene().body().inside().box();
         Box shown = new Box(outside.x0(), outside.y0(), in.z0(), outside.x1(), outside.y1(), in.z1());
-        return Block.corners(shown).stream().map(Viewpoint::mm).toList();
+        List<Point3D> places = new ArrayList<>();
+        Block.corners(shown).forEach(corner -> places.add(mm(corner)));
+        Body body = session.now().scene().body();
+        body.openings().stream()
+                .filter(opening -> opening.kind() == Opening.Kind.DOOR
+                        && opening.wall().upright()
+                        && opening.swing() == null)
+                .forEach(door -> DoorSwing.arc(body, door).forEach(point -> places.add(mm(point))));
+        return places;
     }
 
     private static Point3D mm(Point point) {

@@ -53,7 +53,7 @@ public record Section(int at, Face away) {
         return away.sign() > 0 ? point.along(axis()) <= at : point.along(axis()) >= at;
     }
 
-    /** What remains of blocks, with the detail that lies wholly in it. */
+    /** What remains of blocks and of the detail on them. */
     public List<Block> blocks(List<Block> blocks) {
         List<Block> left = new ArrayList<>();
         for (Block block : blocks) {
@@ -63,16 +63,61 @@ public record Section(int at, Face away) {
         return left;
     }
 
+    /** What remains of lines. */
     public List<Trace> traces(List<Trace> traces) {
-        return traces.stream()
-                .filter(trace -> trace.points().stream().allMatch(this::leaves))
-                .toList();
+        List<Trace> left = new ArrayList<>();
+        for (Trace trace : traces) {
+            List<Point> piece = new ArrayList<>();
+            for (int i = 0; i < trace.points().size(); i++) {
+                Point point = trace.points().get(i);
+                if (i > 0 && leaves(point) != leaves(trace.points().get(i - 1))) {
+                    piece.add(through(trace.points().get(i - 1), point));
+                    if (!leaves(point)) {
+                        left.add(new Trace(piece, trace.pen()));
+                        piece = new ArrayList<>();
+                    }
+                }
+                if (leaves(point)) {
+                    piece.add(point);
+                }
+            }
+            if (piece.size() > 1) {
+                left.add(new Trace(piece, trace.pen()));
+            }
+        }
+        return left;
     }
 
+    /** What remains of convex patches. */
     public List<Facet> facets(List<Facet> facets) {
-        return facets.stream()
-                .filter(facet -> facet.corners().stream().allMatch(this::leaves))
-                .toList();
+        List<Facet> left = new ArrayList<>();
+        for (Facet facet : facets) {
+            List<Point> ring = new ArrayList<>();
+            for (int i = 0; i < facet.corners().size(); i++) {
+                Point a = facet.corners().get(i);
+                Point b = facet.corners().get((i + 1) % facet.corners().size());
+                if (leaves(a)) {
+                    ring.add(a);
+                }
+                if (leaves(a) != leaves(b)) {
+                    ring.add(through(a, b));
+                }
+            }
+            if (ring.size() > 2) {
+                left.add(new Facet(ring, facet.colour()));
+            }
+        }
+        return left;
+    }
+
+    /** Where the way between two places on either side meets the plane. */
+    private Point through(Point a, Point b) {
+        double share = (double) (at - a.along(axis())) / (b.along(axis()) - a.along(axis()));
+        return new Point(
+                        (int) Math.round(a.x() + (b.x() - a.x()) * share),
+                        (int) Math.round(a.y() + (b.y() - a.y()) * share),
+                        (int) Math.round(a.z() + (b.z() - a.z()) * share))
+                .with(axis(), at);
     }
 
     /** The cut face of each block that the plane runs through. */

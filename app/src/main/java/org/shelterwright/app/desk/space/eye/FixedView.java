@@ -12,6 +12,8 @@ public enum FixedView {
     RIGHT("from the right", 0, 0),
     LEFT("from the left", 180, 0);
 
+    private static final int MOST_STEPS = 20;
+
     private final String words;
     private final double azimuth;
     private final double height;
@@ -61,8 +63,12 @@ public enum FixedView {
         double share = Math.min(
                 Math.max(40, eye.width() - 2 * margin) / Math.max(1e-6, right - left),
                 Math.max(40, eye.high() - 2 * margin) / Math.max(1e-6, bottom - top));
-        Point3D across = flat.onPlane((left + right) / 2, (top + bottom) / 2);
-        Point3D middle = low.midpoint(high);
+        Eye fitted = fitted(eye, flat, share, (left + right) / 2, (top + bottom) / 2, low.midpoint(high));
+        return eye.perspective() ? roomier(fitted, places, margin) : fitted;
+    }
+
+    private static Eye fitted(Eye eye, Eye flat, double share, double x, double y, Point3D middle) {
+        Point3D across = flat.onPlane(x, y);
         double depth = flat.towards().dotProduct(middle.subtract(across));
         return new Eye(
                 eye.azimuth(),
@@ -72,6 +78,22 @@ public enum FixedView {
                 eye.perspective(),
                 eye.width(),
                 eye.high());
+    }
+
+    /** The same view, reduced until what perspective enlarges lies inside the margin too. */
+    private static Eye roomier(Eye eye, Collection<Point3D> places, double margin) {
+        Eye at = eye;
+        for (int i = 0; i < MOST_STEPS && !inside(at, places, margin / 2); i++) {
+            at = at.zoomed(at.width() / 2, at.high() / 2, 0.95);
+        }
+        return at;
+    }
+
+    private static boolean inside(Eye eye, Collection<Point3D> places, double margin) {
+        return places.stream().map(eye::project).allMatch(seen -> seen.x() >= margin
+                && seen.x() <= eye.width() - margin
+                && seen.y() >= margin
+                && seen.y() <= eye.high() - margin);
     }
 
     private static Point3D least(Point3D a, Point3D b) {

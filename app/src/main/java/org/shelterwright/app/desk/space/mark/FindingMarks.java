@@ -3,9 +3,11 @@ package org.shelterwright.app.desk.space.mark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.session.Finding;
 import org.shelterwright.app.desk.session.Standing;
+import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Circle;
 import org.shelterwright.app.drawing.Colour;
 import org.shelterwright.app.drawing.Label.Weight;
@@ -35,6 +37,7 @@ final class FindingMarks {
     private final Standing standing;
     private final Situation situation;
     private final List<Shape> shapes = new ArrayList<>();
+    private final List<Bounds> signs = new ArrayList<>();
     private @Nullable Tag tag;
 
     FindingMarks(Glass glass, Standing standing, Situation situation) {
@@ -47,18 +50,24 @@ final class FindingMarks {
         return shapes;
     }
 
+    /** Where signs stand. */
+    List<Bounds> signs() {
+        return signs;
+    }
+
     /** The tag of the chosen finding; {@code null} if none is chosen or it has no place. */
     @Nullable
     Tag tag() {
         return tag;
     }
 
-    void mark(@Nullable Finding chosen, Typeface typeface) {
+    /** @param selected units whose clashes are shown in their true size while something is tried out */
+    void mark(@Nullable Finding chosen, Set<String> selected, Typeface typeface) {
         List<Row> rows = standing.ledger().rows();
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
             boolean isChosen = chosen != null && Finding.of(row).equals(chosen);
-            if (isChosen) {
+            if (isChosen || clashes(row, selected)) {
                 place(row).ifPresent(box -> fill(box, row.verdict()));
             }
             if (isChosen || row.verdict() == Verdict.BROKEN) {
@@ -71,6 +80,13 @@ final class FindingMarks {
                 }
             }
         }
+    }
+
+    private boolean clashes(Row row, Set<String> selected) {
+        return standing.tryingOut()
+                && row.verdict() == Verdict.BROKEN
+                && row.place() != null
+                && row.units().stream().anyMatch(selected::contains);
     }
 
     private Optional<Box> place(Row row) {
@@ -98,7 +114,13 @@ final class FindingMarks {
         }
     }
 
+    /** A ring with its sign; where one stands already, that one speaks for both. */
     private void ring(Spot at, Verdict verdict, boolean chosen) {
+        Bounds bounds = Bounds.around(at, glass.sized(20), glass.sized(20));
+        if (!chosen && signs.stream().anyMatch(bounds::overlaps)) {
+            return;
+        }
+        signs.add(bounds);
         Colour colour = VerdictSign.colour(verdict);
         shapes.add(
                 new Circle(at, glass.sized(chosen ? 7 : 9), Role.PANEL.colour().with(0.85), Pen.of(0.45, colour)));

@@ -23,7 +23,7 @@ import org.shelterwright.layouts.scene.PlacedUnit;
 public final class Marks {
     private static final double FARTHEST_TAG = 160;
     private static final double TOP_BAND = 56;
-    private static final double AXES = 76;
+    private static final double AXES = 84;
     private static final Pen DISTANCE = Pen.of(0.35, Role.ACCENT.colour());
     private static final Pen CASING = Pen.of(1, Role.PANEL.colour());
 
@@ -48,13 +48,13 @@ public final class Marks {
     private void draw() {
         OverlayMarks overlays = new OverlayMarks(glass, over, typeface);
         shapes.addAll(overlays.shapes());
-        Names names = new Names(glass, typeface, over.picker());
-        names.name(over.standing().scene().units(), over.picker().shown());
+        Names names = new Names(glass, typeface, over.picker(), overlays.taken());
+        names.name(over.standing().scene().units(), unit -> over.picker().shown().test(unit) && over.solid().test(unit));
         shapes.addAll(names.shapes());
         outlines();
         FindingMarks findings =
                 new FindingMarks(glass, over.standing(), over.picker().situation());
-        findings.mark(over.finding(), typeface);
+        findings.mark(over.finding(), over.selected(), typeface);
         shapes.addAll(findings.shapes());
         shapes.addAll(new AxesFigure(glass.eye().axonometry()).shapes(axes()));
         over.clearances().forEach(this::clearance);
@@ -65,7 +65,7 @@ public final class Marks {
         }
         over.distances().forEach(this::distance);
         begun();
-        place(names.taken());
+        place(names.taken(), findings.signs());
         if (over.frame() != null) {
             shapes.add(SelectionMark.frame(over.frame()));
         }
@@ -141,12 +141,13 @@ public final class Marks {
         }
     }
 
-    private void place(List<Bounds> names) {
+    private void place(List<Bounds> names, List<Bounds> signs) {
         if (tags.isEmpty()) {
             return;
         }
         TagPlacing placing = new TagPlacing(glass.bounds().grown(-1.5), this::busy, FARTHEST_TAG / ScreenCanvas.PIXELS);
         names.forEach(placing::keepFree);
+        signs.forEach(placing::keepFree);
         Bounds pane = glass.bounds();
         placing.keepFree(new Bounds(0, 0, pane.x1(), glass.sized(TOP_BAND)));
         placing.keepFree(Bounds.around(axes(), AXES * 2 / ScreenCanvas.PIXELS, AXES * 2 / ScreenCanvas.PIXELS));

@@ -55,10 +55,12 @@ final class Names {
     private final List<Shape> shapes = new ArrayList<>();
     private final List<Bounds> taken = new ArrayList<>();
 
-    Names(Glass glass, Typeface typeface, Picker picker) {
+    /** @param covered where no name may lie */
+    Names(Glass glass, Typeface typeface, Picker picker, List<Bounds> covered) {
         this.glass = glass;
         this.typeface = typeface;
         this.picker = picker;
+        taken.addAll(covered);
     }
 
     void name(List<PlacedUnit> units, Predicate<String> asked) {

@@ -2,6 +2,7 @@ package org.shelterwright.app.desk.space.mark;
 
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.hand.Catch;
 import org.shelterwright.app.desk.hand.Clearance;
@@ -17,6 +18,7 @@ import org.shelterwright.app.drawing.Spot;
  * All that decides what lies over the space.
  *
  * @param picker what is shown, and in which situation
+ * @param solid whether a unit is shown with its faces, and so can bear its name
  * @param selected ids of units
  * @param finding the finding that is looked at
  * @param hovered id of the unit under the pointer
@@ -29,6 +31,7 @@ import org.shelterwright.app.drawing.Spot;
 public record Over(
         Standing standing,
         Picker picker,
+        Predicate<String> solid,
         Set<String> selected,
         @Nullable Finding finding,
         Set<Overlay> overlays,

@@ -1,30 +1,23 @@
 package org.shelterwright.app.desk.space.mark;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
+import org.shelterwright.app.desk.paint.ScreenCanvas;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Colour;
 import org.shelterwright.app.drawing.Label;
 import org.shelterwright.app.drawing.Label.Align;
 import org.shelterwright.app.drawing.Label.Weight;
-import org.shelterwright.app.drawing.Pen;
 import org.shelterwright.app.drawing.Polygon;
 import org.shelterwright.app.drawing.Shape;
 import org.shelterwright.app.drawing.Spot;
-import org.shelterwright.app.look.Numerals;
 import org.shelterwright.app.look.Role;
-import org.shelterwright.app.look.VerdictSign;
 import org.shelterwright.app.type.Typeface;
 import org.shelterwright.app.view.CentreMark;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
-import org.shelterwright.layouts.ledger.Row;
-import org.shelterwright.layouts.ledger.Subject;
-import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.rules.Rules;
 import org.shelterwright.layouts.scene.Scene;
@@ -33,24 +26,21 @@ import org.shelterwright.layouts.statement.MassStatement;
 /** The overlays that are drawn: centre of mass in its window, loads on the floor, ways and their narrowest places. */
 final class OverlayMarks {
     private static final double SIZE = 11.5;
+    private static final String CENTRE = "centre of mass";
 
     private final Glass glass;
     private final Over over;
     private final Typeface typeface;
     private final Scene scene;
     private final List<Shape> shapes = new ArrayList<>();
+    private final List<Bounds> taken = new ArrayList<>();
 
     OverlayMarks(Glass glass, Over over, Typeface typeface) {
         this.glass = glass;
         this.over = over;
         this.typeface = typeface;
         this.scene = over.standing().scene();
-        if (over.overlays().contains(Overlay.FLOOR_LOAD)) {
-            floorLoad();
-        }
-        if (over.overlays().contains(Overlay.WALKWAYS)) {
-            walkways();
-        }
+        figures();
         if (over.overlays().contains(Overlay.CENTRE_OF_MASS)) {
             centre();
         }
@@ -58,6 +48,11 @@ final class OverlayMarks {
 
     List<Shape> shapes() {
         return shapes;
+    }
+
+    /** What texts and marks cover. */
+    List<Bounds> taken() {
+        return taken;
     }
 
     /** The mark at its true height, and the window on the floor as a fence where the brief sets all its sides. */
@@ -81,47 +76,36 @@ final class OverlayMarks {
         scene.derived(MassStatement.class, MassStatement::of)
                 .filledBody(situation)
                 .flatMap(total -> total.centre())
-                .ifPresent(at -> shapes.addAll(new CentreMark(at, "centre of mass").shapes(glass, typeface)));
+                .ifPresent(this::mark);
     }
 
-    /** The floor by its rows of the ledger: the more of the capacity is used, the darker; the worst row of a place counts. */
-    private void floorLoad() {
-        Map<Box, Row> worst = new HashMap<>();
-        for (Row row : over.standing().ledger().rows()) {
-            Box place = row.place();
-            if (row.subject() == Subject.FLOOR && place != null && place.x0() < place.x1() && place.y0() < place.y1()) {
-                worst.merge(place, row, (a, b) -> use(a) >= use(b) ? a : b);
-            }
-        }
-        worst.forEach((place, row) -> {
-            List<Spot> ring = floor(place);
-            boolean trouble = row.verdict() == Verdict.BROKEN || row.verdict() == Verdict.CLOSE;
-            Colour colour = trouble ? VerdictSign.colour(row.verdict()) : Role.BAR.colour();
-            double share = Math.min(1, Math.max(0, use(row)));
-            shapes.add(new Polygon(ring, colour.with(0.1 + 0.5 * share), Pen.of(0.3, colour)));
-            if (row.use() != null) {
-                text(Numerals.of(row.use(), 2), Bounds.of(ring).centre(), Role.TEXT.colour());
-            }
-        });
+    private void mark(Point at) {
+        shapes.addAll(new CentreMark(at, CENTRE).shapes(glass, typeface));
+        Spot spot = glass.spot(at);
+        double label = typeface.width(CENTRE, 2.9, Weight.MEDIUM);
+        taken.add(new Bounds(spot.x() - 4, spot.y() - 4, spot.x() + 8 + label, spot.y() + 4));
     }
 
-    /** The narrowest place of each way, with what is there and what is needed. */
-    private void walkways() {
-        for (Row row : over.standing().ledger().rows()) {
-            Box place = row.place();
-            if (row.limit().equals("access.walkway") && place != null && row.capacity() != null) {
-                Colour colour = row.verdict() == Verdict.MET ? Role.ZONE.colour() : VerdictSign.colour(row.verdict());
-                List<Spot> ring = floor(place);
-                shapes.add(new Polygon(ring, colour.with(0.12), Pen.of(0.35, colour)));
-                text(Numerals.of(row.capacity(), 0), Bounds.of(ring).centre(), colour);
+    /** Figures of the patches on the floor, where the floor is seen. */
+    private void figures() {
+        FloorPatches patches = FloorPatches.of(over.standing().ledger(), over.overlays());
+        for (FloorPatches.Figure figure : patches.figures()) {
+            Spot at = glass.spot(figure.at());
+            boolean seen = over.picker()
+                    .unit(glass.eye().ray(at.x() * ScreenCanvas.PIXELS, at.y() * ScreenCanvas.PIXELS))
+                    .isEmpty();
+            if (seen) {
+                text(figure.text(), at, figure.colour());
             }
         }
     }
 
     private void text(String text, Spot at, Colour colour) {
         double size = glass.sized(SIZE);
+        Bounds ground = Bounds.around(at, typeface.width(text, size, Weight.SEMIBOLD) + 1.2, size * 1.15);
+        taken.add(ground);
         shapes.add(Polygon.of(
-                Bounds.around(at, typeface.width(text, size, Weight.SEMIBOLD) + 1.2, size * 1.15),
+                ground,
                 Role.PANEL.colour().with(0.9),
                 null));
         shapes.add(new Label(
@@ -134,11 +118,6 @@ final class OverlayMarks {
                 new Point(box.x1(), box.y0(), 0),
                 new Point(box.x1(), box.y1(), 0),
                 new Point(box.x0(), box.y1(), 0)));
-    }
-
-    private static double use(Row row) {
-        Double use = row.use();
-        return use == null ? 0 : use;
     }
 
     private static int um(double mm) {

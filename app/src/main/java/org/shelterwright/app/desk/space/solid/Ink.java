@@ -12,15 +12,13 @@ import org.shelterwright.app.view.Trace;
 final class Ink {
     private final Palette palette;
     private final Strokes strokes = new Strokes();
-    private final TriangleMesh mesh = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
-    private final MeshView view = new MeshView(mesh);
+    private final MeshView view = new MeshView();
+    private TriangleMesh mesh = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
     private List<Trace> traces = List.of();
     private int[] cells = {};
 
     Ink(Palette palette, Palette.Coat coat) {
         this.palette = palette;
-        mesh.getNormals().setAll(0, 0, 1);
-        mesh.getTexCoords().setAll(Palette.places());
         view.setCullFace(CullFace.NONE);
         view.setMouseTransparent(true);
         wear(coat);
@@ -55,9 +53,8 @@ final class Ink {
                 faces[at++] = cells[i];
             }
         }
-        mesh.getFaces().clear();
-        mesh.getPoints().setAll(strokes.points());
-        mesh.getFaces().setAll(faces);
+        mesh = Skin.mesh(strokes.points(), faces);
+        view.setMesh(mesh);
     }
 
     private boolean same() {

@@ -74,7 +74,8 @@ final class RoomBody {
             solid.addAll(section.caps(whole));
             traces.addAll(section.hatch(whole));
         }
-        ground.show(List.of(), List.of(look.shadow()));
+        List<Facet> shadow = List.of(look.shadow());
+        ground.show(List.of(), section == null ? shadow : section.facets(shadow));
         shell.show(blocks, solid);
         wash.show(
                 List.of(),

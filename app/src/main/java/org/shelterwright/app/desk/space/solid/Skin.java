@@ -13,13 +13,10 @@ import org.shelterwright.catalog.space.Point;
 /** The faces of blocks, and flat patches, as one mesh (mm). */
 final class Skin {
     private final Palette palette;
-    private final TriangleMesh mesh = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
-    private final MeshView view = new MeshView(mesh);
+    private final MeshView view = new MeshView();
 
     Skin(Palette palette, Palette.Coat coat) {
         this.palette = palette;
-        mesh.getNormals().setAll(0, 0, 1);
-        mesh.getTexCoords().setAll(Palette.places());
         view.setCullFace(CullFace.NONE);
         view.setMouseTransparent(true);
         wear(coat);
@@ -50,9 +47,17 @@ final class Skin {
             }
         }
         facets.forEach(facet -> filler.add(facet.corners(), palette.cell(facet.colour())));
-        mesh.getFaces().clear();
+        view.setMesh(mesh(points, faces));
+    }
+
+    /** A new mesh: the toolkit does not take other counts into one that it has drawn. */
+    static TriangleMesh mesh(float[] points, int[] faces) {
+        TriangleMesh mesh = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
+        mesh.getNormals().setAll(0, 0, 1);
+        mesh.getTexCoords().setAll(Palette.places());
         mesh.getPoints().setAll(points);
         mesh.getFaces().setAll(faces);
+        return mesh;
     }
 
     private static final class Filler {

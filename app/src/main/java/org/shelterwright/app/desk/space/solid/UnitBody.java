@@ -143,11 +143,15 @@ final class UnitBody {
         aspect = null;
         ZoneLook kept = new ZoneLook();
         kept.add(built, shown, purpose -> purpose != Purpose.SWING);
-        zoneWash.show(List.of(), kept.facets());
-        zoneLines.show(kept.traces());
+        zoneWash.show(List.of(), section == null ? kept.facets() : section.facets(kept.facets()));
+        zoneLines.show(left(kept.traces()));
         ZoneLook swing = new ZoneLook();
         swing.add(built, shown, purpose -> purpose == Purpose.SWING);
-        swingLines.show(swing.traces());
+        swingLines.show(left(swing.traces()));
+    }
+
+    private List<Trace> left(List<Trace> traces) {
+        return section == null ? traces : section.traces(traces);
     }
 
     private List<Block> whole() {

@@ -2,6 +2,7 @@ package org.shelterwright.app.desk.space.solid;
 
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
@@ -18,6 +19,8 @@ import org.shelterwright.app.desk.space.cut.Section;
 import org.shelterwright.app.desk.space.eye.Eye;
 import org.shelterwright.app.drawing.Colour;
 import org.shelterwright.app.look.Role;
+import org.shelterwright.app.view.Facet;
+import org.shelterwright.app.view.Trace;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
@@ -30,6 +33,9 @@ public final class World {
     /** Depth that is kept apart in a parallel view, before and behind the target (mm). */
     private static final double DEPTH = 60_000;
 
+    /** The same in perspective (mm): less, since nearness costs fineness there. */
+    private static final double AROUND = 16_000;
+
     private final Palette palette = new Palette();
     private final Function<Colour, Color> worn;
     private final Coats coats;
@@ -38,6 +44,8 @@ public final class World {
     private final Group zones = new Group();
     private final Group swings = new Group();
     private final RoomBody room;
+    private final Skin patches;
+    private final Ink patchLines;
     private final Map<String, UnitBody> units = new LinkedHashMap<>();
     private final PerspectiveCamera perspective = new PerspectiveCamera(true);
     private final ParallelCamera parallel = new ParallelCamera();
@@ -52,7 +60,10 @@ public final class World {
         this.eye = eye;
         coats = new Coats(palette, worn);
         room = new RoomBody(palette, coats);
-        Group root = new Group(room.group(), solids, zones, swings, new AmbientLight(Color.WHITE));
+        patches = new Skin(palette, coats.plain());
+        patchLines = new Ink(palette, coats.plain());
+        Group root = new Group(
+                room.group(), patches.view(), patchLines.view(), solids, zones, swings, new AmbientLight(Color.WHITE));
         root.getTransforms().add(frame);
         view = new SubScene(root, eye.width(), eye.high(), true, SceneAntialiasing.BALANCED);
         view.setMouseTransparent(true);
@@ -90,6 +101,13 @@ public final class World {
         section = cut;
     }
 
+    /** Lays patches and lines on the floor, in place of those that lie there. */
+    public void lay(List<Facet> facets, List<Trace> traces) {
+        patches.show(List.of(), section == null ? facets : section.facets(facets));
+        patchLines.show(section == null ? traces : section.traces(traces));
+        patchLines.aim(eye);
+    }
+
     /** How each unit is dressed. */
     public void dress(Function<String, Dress> dresses) {
         units.forEach((id, body) -> {
@@ -111,8 +129,8 @@ public final class World {
         var t = from.target();
         if (from.perspective()) {
             double away = from.distance();
-            perspective.setNearClip(away * 0.05);
-            perspective.setFarClip(away * 2 + DEPTH);
+            perspective.setNearClip(Math.max(away * 0.05, away - AROUND));
+            perspective.setFarClip(away + AROUND);
             set(r, u, f, t, 0, 0, away);
             view.setCamera(perspective);
         } else {
@@ -128,6 +146,7 @@ public final class World {
             view.setCamera(parallel);
         }
         room.aim(from);
+        patchLines.aim(from);
         units.values().forEach(body -> body.aim(from));
     }
 
