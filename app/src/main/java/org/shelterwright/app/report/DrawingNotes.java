@@ -10,7 +10,6 @@ import org.shelterwright.app.view.CentreMark;
 import org.shelterwright.catalog.body.Opening;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
-import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.statement.StateTotal;
@@ -87,27 +86,7 @@ final class DrawingNotes {
 
     /** Nominal centre of mass of the filled body with full tanks; empty if any mass or centre is missing. */
     private static Optional<Point> centre(Issue issue, Situation situation) {
-        return total(issue, situation).flatMap(DrawingNotes::centre);
-    }
-
-    private static Optional<Point> centre(StateTotal total) {
-        Double x = total.xMm();
-        Double y = total.yMm();
-        Double z = total.zMm();
-        return x == null || y == null || z == null ? Optional.empty() : Optional.of(new Point(um(x), um(y), um(z)));
-    }
-
-    /** The filled body with full tanks; on station as on the road if nothing moves. */
-    private static Optional<StateTotal> total(Issue issue, Situation situation) {
-        List<StateTotal> full = issue.masses().states().stream()
-                .filter(total ->
-                        total.what().equals("Filled body") && total.state().contains("tanks full"))
-                .toList();
-        return full.stream()
-                .filter(total ->
-                        total.state().startsWith(situation == Situation.ON_STATION ? "on station" : "on the road"))
-                .findFirst()
-                .or(() -> full.stream().findFirst());
+        return issue.masses().filledBody(situation).flatMap(StateTotal::centre);
     }
 
     private static String sizes(Issue issue) {
@@ -125,7 +104,8 @@ final class DrawingNotes {
         if (centre == null) {
             return "The centre of mass is not shown: figures are missing, see the mass statement.";
         }
-        Double mass = total(issue, situation).map(StateTotal::massKg).orElse(null);
+        Double mass =
+                issue.masses().filledBody(situation).map(StateTotal::massKg).orElse(null);
         return "Quartered ring: nominal centre of mass of the filled body "
                 + (situation == Situation.ON_STATION ? "on station" : "on the road") + ", tanks full, at x "
                 + Numerals.of(centre.x() / 1000.0, 0) + ", y " + Numerals.of(centre.y() / 1000.0, 0) + ", z "
@@ -144,9 +124,5 @@ final class DrawingNotes {
 
     private static String mm(int x, int y, int z) {
         return Numerals.mm(x) + " × " + Numerals.mm(y) + " × " + Numerals.mm(z);
-    }
-
-    private static int um(double mm) {
-        return (int) Math.round(mm * Lengths.MM);
     }
 }

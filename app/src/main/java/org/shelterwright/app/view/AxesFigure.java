@@ -14,18 +14,18 @@ import org.shelterwright.app.look.Role;
 import org.shelterwright.catalog.space.Point;
 
 /** The small figure with three legs that names the directions of a picture. */
-final class AxesFigure {
+public final class AxesFigure {
 
     private static final double LEG = 9;
     private static final Pen PEN = Pen.of(0.4, Role.TEXT.colour());
 
-    private final Projection projection;
+    private final Axonometry view;
 
-    AxesFigure(Projection projection) {
-        this.projection = projection;
+    public AxesFigure(Axonometry view) {
+        this.view = view;
     }
 
-    List<Shape> shapes(Spot origin) {
+    public List<Shape> shapes(Spot origin) {
         List<Shape> shapes = new ArrayList<>();
         leg(shapes, origin, Point.ofMm(1000, 0, 0), "forward");
         leg(shapes, origin, Point.ofMm(0, 1000, 0), "left");
@@ -35,8 +35,11 @@ final class AxesFigure {
     }
 
     private void leg(List<Shape> shapes, Spot origin, Point direction, String name) {
-        double dx = projection.view().across(direction) * 1e-6 * LEG;
-        double dy = -projection.view().up(direction) * 1e-6 * LEG;
+        double dx = view.across(direction) * 1e-6 * LEG;
+        double dy = -view.up(direction) * 1e-6 * LEG;
+        if (Math.hypot(dx, dy) < 1) {
+            return;
+        }
         Spot end = origin.plus(dx, dy);
         shapes.add(Lines.of(PEN, origin, end));
         shapes.add(new Circle(end, 0.65, Role.TEXT.colour(), null));

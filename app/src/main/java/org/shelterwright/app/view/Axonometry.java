@@ -8,15 +8,18 @@ import org.shelterwright.catalog.space.Point;
  * h, sin h) towards the viewer, up in the picture is V × R. At a = 33° the viewer stands behind and to the right.
  *
  * @param azimuth a (degrees)
- * @param height h, elevation of the line of sight above the floor (degrees), above 0 and below 90
+ * @param height h, elevation of the line of sight above the floor (degrees), 0 to 90
  */
 public record Axonometry(double azimuth, double height) {
 
     public static final Axonometry FROM_REAR_RIGHT = new Axonometry(33, 37);
     public static final Axonometry FROM_FRONT_LEFT = new Axonometry(213, 37);
 
+    /** A face turned away by less (sine of the angle) is seen edge on. */
+    private static final double EDGE_ON = 1e-9;
+
     public Axonometry {
-        if (!(height > 0 && height < 90)) {
+        if (!(height >= 0 && height <= 90)) {
             throw new IllegalArgumentException(
                     "A picture is taken from 0° to 90° above the floor, not " + height + "°.");
         }
@@ -40,9 +43,9 @@ public record Axonometry(double azimuth, double height) {
     /** Whether the outer side of a face of a solid looks towards the viewer. */
     public boolean sees(Face face) {
         return switch (face.axis()) {
-            case X -> face.sign() * sin() < 0;
-            case Y -> face.sign() * cos() < 0;
-            case Z -> face.sign() > 0;
+            case X -> face.sign() * sin() < -EDGE_ON;
+            case Y -> face.sign() * cos() < -EDGE_ON;
+            case Z -> face.sign() > 0 && height > 0;
         };
     }
 

@@ -28,7 +28,7 @@ public record CentreMark(Point at, String name) {
     private static final Pen HALO = Pen.of(1.4, Role.PANEL.colour());
 
     /** The mark as it lies over a picture. */
-    public List<Shape> shapes(Projection projection, Typeface typeface) {
+    public List<Shape> shapes(Depiction projection, Typeface typeface) {
         Spot top = projection.spot(at);
         Spot foot = projection.spot(at.with(Axis.Z, 0));
         Label label = new Label(

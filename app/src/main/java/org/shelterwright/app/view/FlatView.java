@@ -3,6 +3,7 @@ package org.shelterwright.app.view;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Colour;
@@ -38,6 +39,7 @@ public final class FlatView {
 
     private final Scene scene;
     private final Situation situation;
+    private final Predicate<String> shown;
     private final Sheeted sheeted;
     private final double pale;
     private final @Nullable Integer cut;
@@ -48,6 +50,18 @@ public final class FlatView {
      * @param cut nearness of the cutting plane (µm, as {@link Aspect#nearness}); {@code null}: just inside the near wall
      */
     public FlatView(Scene scene, Situation situation, Sheeted sheeted, double pale, @Nullable Integer cut) {
+        this(scene, situation, sheeted, pale, cut, unit -> true);
+    }
+
+    /** @param shown which units are drawn, with their zones, by id */
+    public FlatView(
+            Scene scene,
+            Situation situation,
+            Sheeted sheeted,
+            double pale,
+            @Nullable Integer cut,
+            Predicate<String> shown) {
+        this.shown = shown;
         this.scene = scene;
         this.situation = situation;
         this.sheeted = sheeted;
@@ -57,7 +71,9 @@ public final class FlatView {
                 .intrusions()
                 .forEach(in -> blocks.add(
                         new Block("", in.box(), Shade.of(org.shelterwright.app.look.Tint.ENAMEL), List.of())));
-        scene.units().forEach(unit -> blocks.addAll(UnitLook.blocks(unit, situation)));
+        scene.units().stream()
+                .filter(unit -> shown.test(unit.id()))
+                .forEach(unit -> blocks.addAll(UnitLook.blocks(unit, situation)));
         blocks.removeIf(block -> cut != null && sheeted.aspect().farness(block.box()) >= cut);
         blocks.sort(Comparator.comparingInt(block -> sheeted.aspect().farness(block.box())));
     }
@@ -68,12 +84,19 @@ public final class FlatView {
 
     /** The drawing, in layers. */
     public List<Shape> shapes() {
+        return shapes(true);
+    }
+
+    /** @param withZones whether clear zones lie on the floor of a view from above */
+    public List<Shape> shapes(boolean withZones) {
         ShellCut shell = new ShellCut(scene.body(), sheeted);
         List<Shape> shapes = new ArrayList<>();
         shapes.add(new Group("body", shell.shapes()));
         if (sheeted.aspect() == Aspect.ABOVE) {
             shapes.add(new Group("rails", rails()));
-            shapes.add(new Group("clear zones", zones()));
+            if (withZones) {
+                shapes.add(new Group("clear zones", zones()));
+            }
         }
         List<Shape> units = new ArrayList<>();
         for (int i = 0; i < blocks.size(); i++) {
@@ -158,6 +181,9 @@ public final class FlatView {
     private List<Shape> zones() {
         List<Shape> shapes = new ArrayList<>();
         for (PlacedUnit unit : scene.units()) {
+            if (!shown.test(unit.id())) {
+                continue;
+            }
             for (PlacedZone zone : unit.zones(situation)) {
                 Bounds bounds = sheeted.bounds(zone.box());
                 if (zone.purpose() != Purpose.SWING) {

@@ -45,7 +45,7 @@ public final class IsometricPicture {
         over.add(new Group("cut away with the roof", cutAway(model, projection)));
         over.add(new Group("names", naming.shapes()));
         marks.forEach(mark -> over.add(new Group("centre of mass", mark.shapes(projection, typeface))));
-        over.add(new Group("axes", new AxesFigure(projection).shapes(new Spot(MARGIN + 14, HEIGHT - MARGIN - 14))));
+        over.add(new Group("axes", new AxesFigure(view).shapes(new Spot(MARGIN + 14, HEIGHT - MARGIN - 14))));
         over.add(new Group("captions", captions(caption, naming.key())));
         return new PictureSheet(caption.title() + ", " + caption.subtitle(), WIDTH, HEIGHT, projection, model, over);
     }

@@ -13,7 +13,7 @@ import org.shelterwright.catalog.space.Point;
  * @param dx shift on paper (mm)
  * @param dy shift on paper (mm)
  */
-public record Projection(Axonometry view, double scale, double dx, double dy) {
+public record Projection(Axonometry view, double scale, double dx, double dy) implements Depiction {
 
     /** The largest projection that shows all points in the middle of a part of the paper. */
     public static Projection fitting(Axonometry view, List<Point> points, Bounds area) {
@@ -27,6 +27,7 @@ public record Projection(Axonometry view, double scale, double dx, double dy) {
                 area.centre().y() - all.centre().y() * share);
     }
 
+    @Override
     public Spot spot(Point point) {
         return new Spot(dx + view.across(point) * scale, dy - view.up(point) * scale);
     }

@@ -21,7 +21,7 @@ import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
 
 /** How a body looks when its roof and near walls are cut away: floor, far walls, openings, rails and trays. */
-final class RoomLook {
+public final class RoomLook {
 
     private static final int POST = 200 * Lengths.MM;
     private static final int LIFT = Lengths.MM;
@@ -35,7 +35,7 @@ final class RoomLook {
     private final List<Facet> facets = new ArrayList<>();
     private final List<Trace> traces = new ArrayList<>();
 
-    RoomLook(Body body, Axonometry view) {
+    public RoomLook(Body body, Axonometry view) {
         this.body = body;
         this.view = view;
         floor();
@@ -52,25 +52,25 @@ final class RoomLook {
     }
 
     /** Floor and far walls: behind everything else. */
-    List<Block> shell() {
+    public List<Block> shell() {
         return shell;
     }
 
     /** Solids of the body that stand among the units. */
-    List<Block> solids() {
+    public List<Block> solids() {
         return solids;
     }
 
-    List<Facet> facets() {
+    public List<Facet> facets() {
         return facets;
     }
 
-    List<Trace> traces() {
+    public List<Trace> traces() {
         return traces;
     }
 
     /** The shadow that the body casts on the ground. */
-    Facet shadow() {
+    public Facet shadow() {
         Box o = body.outside().grown(90_000, 90_000, 0);
         return new Facet(Block.corners(o, Face.BOTTOM), Colour.BLACK.with(0.06));
     }

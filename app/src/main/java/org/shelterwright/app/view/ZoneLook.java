@@ -2,6 +2,7 @@ package org.shelterwright.app.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.shelterwright.app.drawing.Hatch;
 import org.shelterwright.app.drawing.LineType;
 import org.shelterwright.app.drawing.Spot;
@@ -15,7 +16,7 @@ import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.PlacedZone;
 
 /** How clear zones lie on the floor of a picture: an outline, a light wash, and a hatch by purpose. */
-final class ZoneLook {
+public final class ZoneLook {
 
     /** Just above the floor, so that a patch and the floor do not share a plane. */
     private static final int ABOVE = Lengths.MM;
@@ -27,18 +28,23 @@ final class ZoneLook {
 
     /** Adds all zones of a unit that begin below a person's waist. */
     void add(PlacedUnit unit, Situation situation) {
+        add(unit, situation, purpose -> true);
+    }
+
+    /** Adds those zones of a unit that begin below a person's waist and have a purpose that is asked for. */
+    public void add(PlacedUnit unit, Situation situation, Predicate<Purpose> asked) {
         for (PlacedZone zone : unit.zones(situation)) {
-            if (zone.box().z0() < Lengths.M) {
+            if (zone.box().z0() < Lengths.M && asked.test(zone.purpose())) {
                 add(zone);
             }
         }
     }
 
-    List<Facet> facets() {
+    public List<Facet> facets() {
         return facets;
     }
 
-    List<Trace> traces() {
+    public List<Trace> traces() {
         return traces;
     }
 

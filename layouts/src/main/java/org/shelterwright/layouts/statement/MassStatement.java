@@ -1,6 +1,8 @@
 package org.shelterwright.layouts.statement;
 
 import java.util.List;
+import java.util.Optional;
+import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.layouts.state.Gap;
 
@@ -38,6 +40,19 @@ public record MassStatement(
      * @param momentXKgM moments from the datum, of lines whose arm is known (kg·m)
      */
     public record GroupTotal(String group, double massKg, double momentXKgM, double momentYKgM, double momentZKgM) {}
+
+    /** The filled body with full tanks; on station as on the road if nothing moves. */
+    public Optional<StateTotal> filledBody(Situation situation) {
+        List<StateTotal> full = states.stream()
+                .filter(total ->
+                        total.what().equals("Filled body") && total.state().contains("tanks full"))
+                .toList();
+        return full.stream()
+                .filter(total ->
+                        total.state().startsWith(situation == Situation.ON_STATION ? "on station" : "on the road"))
+                .findFirst()
+                .or(() -> full.stream().findFirst());
+    }
 
     /** Makes the statement of a scene. Cost: linear in its units. */
     public static MassStatement of(Scene scene) {

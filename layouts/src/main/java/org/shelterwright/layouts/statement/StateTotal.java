@@ -1,7 +1,10 @@
 package org.shelterwright.layouts.statement;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.space.Lengths;
+import org.shelterwright.catalog.space.Point;
 
 /**
  * The total of one load state, with growth and without uncertainty. What cannot be told is {@code null} or empty.
@@ -28,6 +31,17 @@ public record StateTotal(
         List<AxleTotal> axles) {
     public StateTotal {
         axles = List.copyOf(axles);
+    }
+
+    /** Centre of mass from the datum; empty if a coordinate cannot be told. */
+    public Optional<Point> centre() {
+        return xMm == null || yMm == null || zMm == null
+                ? Optional.empty()
+                : Optional.of(new Point(micrometres(xMm), micrometres(yMm), micrometres(zMm)));
+    }
+
+    private static int micrometres(double mm) {
+        return (int) Math.round(mm * Lengths.MM);
     }
 
     /**

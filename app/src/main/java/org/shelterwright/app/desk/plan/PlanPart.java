@@ -1,0 +1,104 @@
+package org.shelterwright.app.desk.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.layout.Region;
+import org.shelterwright.app.desk.command.Command;
+import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.paint.ScreenCanvas;
+import org.shelterwright.app.desk.paint.Worn;
+import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.space.GlassDrawing;
+import org.shelterwright.app.desk.space.Pointing;
+import org.shelterwright.app.desk.space.Showing;
+import org.shelterwright.app.desk.space.Sight;
+import org.shelterwright.app.desk.space.Steering;
+import org.shelterwright.app.desk.space.Viewpoint;
+import org.shelterwright.app.desk.space.eye.Eye;
+import org.shelterwright.app.desk.space.eye.FixedView;
+import org.shelterwright.app.desk.space.mark.Glass;
+import org.shelterwright.app.desk.space.mark.Overlay;
+import org.shelterwright.app.desk.style.Theme;
+import org.shelterwright.app.drawing.Shape;
+import org.shelterwright.app.view.Aspect;
+import org.shelterwright.app.view.FlatView;
+import org.shelterwright.app.view.Sheeted;
+import org.shelterwright.catalog.space.Point;
+
+/** The plan: the view from above as documents draw it, to be worked in like the space. Needs no 3D of the machine. */
+public final class PlanPart {
+    private static final double ZOOM = 1.25;
+
+    private final Session session;
+    private final Showing showing;
+    private final Viewpoint viewpoint;
+    private final PlanPane pane;
+    private final GlassDrawing drawing;
+    private final Pointing pointing;
+
+    public PlanPart(Session session, Commands commands, Theme theme) {
+        this.session = session;
+        showing = new Showing();
+        viewpoint = new Viewpoint(session, FixedView.ABOVE);
+        pane = new PlanPane(viewpoint, showing, theme, new Worn(theme), () -> shapes());
+        pointing = new Pointing(session, showing, viewpoint, pane, pane::redraw);
+        drawing = new GlassDrawing(session, showing, viewpoint, theme, pointing);
+        new Steering(viewpoint, showing, session, pane, false);
+        commands.addAll(commands());
+        pane.setAccessibleText("Plan of the body. Every unit with its place is also in the table of units.");
+        session.standing().addListener((observable, before, now) -> pane.redraw());
+        session.situation().addListener((observable, before, now) -> pane.redraw());
+        session.selection().units().addListener((observable, before, now) -> pane.redraw());
+        session.selection().finding().addListener((observable, before, now) -> pane.redraw());
+        showing.onChange(pane::redraw);
+        theme.onChange(pane::redraw);
+    }
+
+    public Region node() {
+        return pane;
+    }
+
+    /** Whether moves of the view take no time. */
+    public void reduceMotion(boolean reduced) {
+        viewpoint.reduceMotion(reduced);
+    }
+
+    Viewpoint viewpoint() {
+        return viewpoint;
+    }
+
+    private List<Shape> shapes() {
+        Glass glass = drawing.glass();
+        Sheeted sheeted =
+                new Sheeted(Aspect.ABOVE, ScreenCanvas.PIXELS / glass.eye().scale(), glass.spot(Point.ORIGIN));
+        Sight sight = showing.sight().get();
+        boolean zones = showing.overlays().contains(Overlay.CLEAR_ZONES);
+        List<Shape> shapes = new ArrayList<>(
+                new FlatView(session.now().scene(), session.situation().get(), sheeted, 0, null, sight::shows)
+                        .shapes(zones));
+        shapes.addAll(drawing.shapes());
+        return shapes;
+    }
+
+    private List<Command> commands() {
+        return List.of(
+                Command.of("plan.whole", "Show the whole plan", List.of(), viewpoint::showAll),
+                Command.of("plan.nearer", "Enlarge the plan", List.of(), () -> zoom(ZOOM)),
+                Command.of("plan.farther", "Reduce the plan", List.of(), () -> zoom(1 / ZOOM)),
+                Command.of(
+                        "plan.measure",
+                        "Measure in the plan",
+                        List.of(),
+                        () -> showing.measuring().set(!showing.measuring().get())),
+                Command.of(
+                        "plan.measure-clear",
+                        "Clear the distances of the plan",
+                        List.of(),
+                        () -> showing.distances().clear()));
+    }
+
+    private void zoom(double factor) {
+        Eye eye = viewpoint.goal();
+        viewpoint.send(eye.zoomed(eye.width() / 2, eye.high() / 2, factor));
+    }
+}

@@ -1,0 +1,54 @@
+package org.shelterwright.app.desk.space;
+
+import java.util.List;
+import java.util.Optional;
+import org.shelterwright.app.desk.hand.Grip;
+import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.space.mark.Glass;
+import org.shelterwright.app.desk.space.mark.Marks;
+import org.shelterwright.app.desk.space.mark.Over;
+import org.shelterwright.app.desk.style.Theme;
+import org.shelterwright.app.drawing.Shape;
+import org.shelterwright.app.type.Typeface;
+
+/** What lies over a view at this moment: selection, findings, names, distances, what the pointer does. */
+public final class GlassDrawing {
+    private final Session session;
+    private final Showing showing;
+    private final Viewpoint viewpoint;
+    private final Theme theme;
+    private final Pointing pointing;
+    private final Typeface typeface = new Typeface();
+
+    public GlassDrawing(Session session, Showing showing, Viewpoint viewpoint, Theme theme, Pointing pointing) {
+        this.session = session;
+        this.showing = showing;
+        this.viewpoint = viewpoint;
+        this.theme = theme;
+        this.pointing = pointing;
+    }
+
+    public Glass glass() {
+        return new Glass(viewpoint.now(), theme.textPercent().get() / 100.0);
+    }
+
+    public List<Shape> shapes() {
+        Optional<Grip> grip = pointing.grip();
+        boolean xRay = showing.sight().get().xRay();
+        Over over = new Over(
+                session.now(),
+                showing.picker(session),
+                unit -> !xRay || session.selection().holds(unit),
+                session.selection().units().get(),
+                session.selection().finding().get(),
+                showing.shown(),
+                pointing.hovered(),
+                pointing.naming(),
+                grip.map(Grip::catches).orElse(List.of()),
+                grip.map(Grip::clearances).orElse(List.of()),
+                showing.distances(),
+                pointing.begun(),
+                pointing.frame());
+        return Marks.of(glass(), over, typeface);
+    }
+}

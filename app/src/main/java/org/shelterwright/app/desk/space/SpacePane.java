@@ -1,0 +1,66 @@
+package org.shelterwright.app.desk.space;
+
+import java.util.List;
+import java.util.function.Supplier;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.layout.Region;
+import org.shelterwright.app.desk.paint.ScreenCanvas;
+import org.shelterwright.app.desk.paint.Worn;
+import org.shelterwright.app.desk.space.solid.World;
+import org.shelterwright.app.drawing.Shape;
+
+/**
+ * The scene of solids with the drawing over it and controls over both. However often it is asked to show something else
+ * between two frames, it aims and draws once.
+ */
+final class SpacePane extends Region {
+    private static final double INSET = 16;
+
+    private final World world;
+    private final Viewpoint viewpoint;
+    private final Region controls;
+    private final Canvas glass = new Canvas();
+    private final ScreenCanvas canvas;
+    private final Supplier<List<Shape>> over;
+    private boolean aimed;
+    private boolean drawn;
+
+    SpacePane(World world, Viewpoint viewpoint, Region controls, Worn worn, Supplier<List<Shape>> over) {
+        this.world = world;
+        this.viewpoint = viewpoint;
+        this.controls = controls;
+        this.over = over;
+        canvas = new ScreenCanvas(glass.getGraphicsContext2D(), worn);
+        glass.setMouseTransparent(true);
+        getChildren().addAll(world.view(), glass, controls);
+        setMinSize(160, 120);
+        setFocusTraversable(true);
+        viewpoint.eye().addListener((observable, before, now) -> {
+            aimed = false;
+            redraw();
+        });
+    }
+
+    /** Draws what lies over the scene again at the next frame. */
+    void redraw() {
+        drawn = false;
+        requestLayout();
+    }
+
+    @Override
+    protected void layoutChildren() {
+        viewpoint.sized(getWidth(), getHeight());
+        if (!aimed) {
+            aimed = true;
+            world.aim(viewpoint.now());
+        }
+        controls.resizeRelocate(
+                INSET, INSET, Math.max(0, getWidth() - 2 * INSET), controls.prefHeight(getWidth() - 2 * INSET));
+        if (!drawn) {
+            drawn = true;
+            glass.setWidth(getWidth());
+            glass.setHeight(getHeight());
+            canvas.draw(over.get());
+        }
+    }
+}

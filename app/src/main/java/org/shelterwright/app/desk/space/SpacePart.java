@@ -1,0 +1,104 @@
+package org.shelterwright.app.desk.space;
+
+import java.util.Optional;
+import javafx.application.ConditionalFeature;
+import javafx.application.Platform;
+import javafx.scene.layout.Region;
+import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.paint.Worn;
+import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.space.eye.FixedView;
+import org.shelterwright.app.desk.space.mark.FloorPatches;
+import org.shelterwright.app.desk.space.mark.Overlay;
+import org.shelterwright.app.desk.space.solid.World;
+import org.shelterwright.app.desk.style.Theme;
+
+/** The space of the body: seen from anywhere, pointed at, changed by hand. Its commands are added when it is made. */
+public final class SpacePart {
+    private final Session session;
+    private final Showing showing = new Showing();
+    private final Viewpoint viewpoint;
+    private final World world;
+    private final SpacePane pane;
+    private final Pointing pointing;
+    private final GlassDrawing drawing;
+
+    public SpacePart(Session session, Commands commands, Theme theme) {
+        this.session = session;
+        viewpoint = new Viewpoint(session, FixedView.PICTORIAL);
+        Worn worn = new Worn(theme);
+        world = new World(worn, viewpoint.now());
+        pane = new SpacePane(
+                world,
+                viewpoint,
+                new Chips(showing, theme).node(),
+                worn,
+                () -> drawing().shapes());
+        pointing = new Pointing(session, showing, viewpoint, pane, pane::redraw);
+        drawing = new GlassDrawing(session, showing, viewpoint, theme, pointing);
+        new Steering(viewpoint, showing, session, pane, true);
+        commands.addAll(SpaceCommands.all(session, showing, viewpoint));
+        pane.setAccessibleText("View of the body. Every unit with its place is also in the table of units.");
+        session.standing().addListener((observable, before, now) -> show());
+        session.situation().addListener((observable, before, now) -> show());
+        session.selection().units().addListener((observable, before, now) -> dress());
+        session.selection().finding().addListener((observable, before, now) -> pane.redraw());
+        showing.onChange(this::show);
+        theme.onChange(this::paint);
+        show();
+    }
+
+    /** Whether this machine can draw it; otherwise the plan has to do. */
+    public static boolean supported() {
+        return Platform.isSupported(ConditionalFeature.SCENE3D);
+    }
+
+    public Region node() {
+        return pane;
+    }
+
+    /** Whether moves of the eye take no time. */
+    public void reduceMotion(boolean reduced) {
+        viewpoint.reduceMotion(reduced);
+    }
+
+    /** The place under the pointer (mm, frame of the body), in words such as "x 2 362, y 1 400, z 0"; empty beside the body. */
+    public Optional<String> pointed() {
+        return pointing.pointed();
+    }
+
+    Viewpoint viewpoint() {
+        return viewpoint;
+    }
+
+    Showing showing() {
+        return showing;
+    }
+
+    private GlassDrawing drawing() {
+        return drawing;
+    }
+
+    private void show() {
+        world.show(
+                session.now().scene(),
+                session.situation().get(),
+                showing.section().get());
+        world.zones().setVisible(showing.overlays().contains(Overlay.CLEAR_ZONES));
+        world.swings().setVisible(showing.overlays().contains(Overlay.SWINGS));
+        FloorPatches patches = FloorPatches.of(session.now().ledger(), showing.shown());
+        world.lay(patches.facets(), patches.traces());
+        dress();
+    }
+
+    private void dress() {
+        Sight sight = showing.sight().get();
+        world.dress(unit -> sight.dress(unit, session.selection().units().get()));
+        pane.redraw();
+    }
+
+    private void paint() {
+        world.paint();
+        pane.redraw();
+    }
+}

@@ -1,0 +1,150 @@
+package org.shelterwright.app.desk.space;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.animation.AnimationTimer;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.geometry.Point3D;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.space.eye.Eye;
+import org.shelterwright.app.desk.space.eye.EyeMove;
+import org.shelterwright.app.desk.space.eye.FixedView;
+import org.shelterwright.app.view.Block;
+import org.shelterwright.app.view.DoorSwing;
+import org.shelterwright.catalog.body.Body;
+import org.shelterwright.catalog.body.Opening;
+import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Point;
+
+/** Where the eye is, and how it gets to where it is sent. */
+public final class Viewpoint {
+    private static final double MARGIN = 56;
+    private static final double NANOS = 1e6;
+
+    private final Session session;
+    private final FixedView first;
+    private final ReadOnlyObjectWrapper<Eye> eye =
+            new ReadOnlyObjectWrapper<>(new Eye(33, 37, Point3D.ZERO, 0.2, false, 800, 600));
+    private @Nullable EyeMove move;
+    private long begun = -1;
+    private boolean still;
+    private boolean placed;
+
+    private final AnimationTimer timer = new AnimationTimer() {
+        @Override
+        public void handle(long now) {
+            step(now);
+        }
+    };
+
+    public Viewpoint(Session session, FixedView first) {
+        this.session = session;
+        this.first = first;
+    }
+
+    public ReadOnlyObjectProperty<Eye> eye() {
+        return eye.getReadOnlyProperty();
+    }
+
+    public Eye now() {
+        return eye.get();
+    }
+
+    /** Whether moves of the eye take no time. */
+    public void reduceMotion(boolean reduced) {
+        still = reduced;
+    }
+
+    public void set(Eye next) {
+        stop();
+        eye.set(next);
+    }
+
+    /** Sends the eye to another view. */
+    public void send(Eye next) {
+        if (still) {
+            set(next);
+            return;
+        }
+        move = new EyeMove(now(), next);
+        begun = -1;
+        timer.start();
+    }
+
+    public void send(FixedView view) {
+        send(view.of(goal(), places(), MARGIN));
+    }
+
+    /** Shows the whole body from the same side. */
+    public void showAll() {
+        send(FixedView.fitted(goal(), places(), MARGIN));
+    }
+
+    /** Brings cuboids into the middle, nearer if they are small. */
+    public void show(List<Box> boxes) {
+        List<Point3D> corners = new ArrayList<>();
+        boxes.forEach(box -> Block.corners(box).forEach(corner -> corners.add(mm(corner))));
+        if (!corners.isEmpty()) {
+            Eye fitted = FixedView.fitted(goal(), corners, now().width() / 3.2);
+            send(fitted);
+        }
+    }
+
+    public void sized(double width, double high) {
+        if (now().width() == width && now().high() == high) {
+            return;
+        }
+        if (placed) {
+            Eye before = now();
+            double share = Math.min(width / before.width(), high / before.high());
+            set(before.sized(width, high).zoomed(width / 2, high / 2, share));
+        } else if (width > 1 && high > 1) {
+            placed = true;
+            set(first.of(now().sized(width, high), places(), MARGIN));
+        }
+    }
+
+    /** Where the eye is, or will be when its move has ended. */
+    public Eye goal() {
+        return move == null ? now() : move.to();
+    }
+
+    private void step(long now) {
+        EyeMove going = move;
+        if (going == null) {
+            stop();
+            return;
+        }
+        begun = begun < 0 ? now : begun;
+        double share = (now - begun) / NANOS / EyeMove.MILLIS;
+        eye.set(going.at(share));
+        if (share >= 1) {
+            stop();
+        }
+    }
+
+    private void stop() {
+        move = null;
+        timer.stop();
+    }
+
+    private List<Point3D> places() {
+        Box outside = session.now().scene().body().outside();
+        Box in = session.now().scene().body().inside().box();
+        Box shown = new Box(outside.x0(), outside.y0(), in.z0(), outside.x1(), outside.y1(), in.z1());
+        List<Point3D> places = new ArrayList<>();
+        Block.corners(shown).forEach(corner -> places.add(mm(corner)));
+        Body body = session.now().scene().body();
+        body.openings().stream()
+                .filter(opening ->
+                        opening.kind() == Opening.Kind.DOOR && opening.wall().upright() && opening.swing() == null)
+                .forEach(door -> DoorSwing.arc(body, door).forEach(point -> places.add(mm(point))));
+        return places;
+    }
+
+    private static Point3D mm(Point point) {
+        return new Point3D(point.x() / 1e3, point.y() / 1e3, point.z() / 1e3);
+    }
+}

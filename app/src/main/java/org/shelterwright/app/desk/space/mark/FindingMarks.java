@@ -1,0 +1,143 @@
+package org.shelterwright.app.desk.space.mark;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.desk.session.Finding;
+import org.shelterwright.app.desk.session.Standing;
+import org.shelterwright.app.drawing.Bounds;
+import org.shelterwright.app.drawing.Circle;
+import org.shelterwright.app.drawing.Colour;
+import org.shelterwright.app.drawing.Label.Weight;
+import org.shelterwright.app.drawing.Pen;
+import org.shelterwright.app.drawing.Polygon;
+import org.shelterwright.app.drawing.Shape;
+import org.shelterwright.app.drawing.Spot;
+import org.shelterwright.app.look.Role;
+import org.shelterwright.app.look.VerdictSign;
+import org.shelterwright.app.type.Typeface;
+import org.shelterwright.app.type.Wrap;
+import org.shelterwright.app.view.Block;
+import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Face;
+import org.shelterwright.catalog.space.Point;
+import org.shelterwright.layouts.ledger.Row;
+import org.shelterwright.layouts.ledger.Verdict;
+
+/** Places of findings: that of the chosen one filled, ringed and tagged, those of other broken rows with ring and sign. */
+final class FindingMarks {
+    private static final double SIZE = 12.5;
+    private static final double WIDEST = 300;
+    private static final int MOST_LINES = 3;
+
+    private final Glass glass;
+    private final Standing standing;
+    private final Situation situation;
+    private final List<Shape> shapes = new ArrayList<>();
+    private final List<Bounds> signs = new ArrayList<>();
+    private @Nullable Tag tag;
+
+    FindingMarks(Glass glass, Standing standing, Situation situation) {
+        this.glass = glass;
+        this.standing = standing;
+        this.situation = situation;
+    }
+
+    List<Shape> shapes() {
+        return shapes;
+    }
+
+    /** Where signs stand. */
+    List<Bounds> signs() {
+        return signs;
+    }
+
+    /** The tag of the chosen finding; {@code null} if none is chosen or it has no place. */
+    @Nullable
+    Tag tag() {
+        return tag;
+    }
+
+    /** @param selected units whose clashes are shown in their true size while something is tried out */
+    void mark(@Nullable Finding chosen, Set<String> selected, Typeface typeface) {
+        List<Row> rows = standing.ledger().rows();
+        for (int i = 0; i < rows.size(); i++) {
+            Row row = rows.get(i);
+            boolean isChosen = chosen != null && Finding.of(row).equals(chosen);
+            if (isChosen || clashes(row, selected)) {
+                place(row).ifPresent(box -> fill(box, row.verdict()));
+            }
+            if (isChosen || row.verdict() == Verdict.BROKEN) {
+                Spot at = place(row).map(this::middle).orElse(null);
+                if (at != null) {
+                    ring(at, row.verdict(), isChosen);
+                }
+                if (at != null && isChosen) {
+                    tag = Tag.finding(at, words(row, i + 1, typeface), row.verdict());
+                }
+            }
+        }
+    }
+
+    private boolean clashes(Row row, Set<String> selected) {
+        return standing.tryingOut()
+                && row.verdict() == Verdict.BROKEN
+                && row.place() != null
+                && row.units().stream().anyMatch(selected::contains);
+    }
+
+    private Optional<Box> place(Row row) {
+        if (row.place() != null) {
+            return Optional.of(row.place());
+        }
+        return row.units().stream()
+                .flatMap(id -> standing.scene().unit(id).stream())
+                .map(unit -> unit.outline(situation))
+                .findFirst();
+    }
+
+    /** The middle of a place; of a high one, the lower part, where people look for the foot of a clash. */
+    private Spot middle(Box box) {
+        Point centre = box.centre();
+        return glass.spot(new Point(centre.x(), centre.y(), box.z0() + (box.z1() - box.z0()) / 3));
+    }
+
+    /** The volume in its true size. */
+    private void fill(Box box, Verdict verdict) {
+        Colour colour = VerdictSign.colour(verdict);
+        Pen pen = Pen.of(0.5, colour);
+        for (Face face : Block.seen(glass.eye().axonometry())) {
+            shapes.add(new Polygon(glass.spots(Block.corners(box, face)), colour.with(0.3), pen));
+        }
+    }
+
+    /** A ring with its sign; where one stands already, that one speaks for both. */
+    private void ring(Spot at, Verdict verdict, boolean chosen) {
+        Bounds bounds = Bounds.around(at, glass.sized(20), glass.sized(20));
+        if (!chosen && signs.stream().anyMatch(bounds::overlaps)) {
+            return;
+        }
+        signs.add(bounds);
+        Colour colour = VerdictSign.colour(verdict);
+        shapes.add(
+                new Circle(at, glass.sized(chosen ? 7 : 9), Role.PANEL.colour().with(0.85), Pen.of(0.45, colour)));
+        shapes.addAll(VerdictSign.shapes(verdict, at, glass.sized(chosen ? 4 : 6)));
+    }
+
+    private List<String> words(Row row, int number, Typeface typeface) {
+        Wrap wrap = new Wrap(typeface, glass.sized(SIZE), Weight.SEMIBOLD);
+        String text = row.finding().endsWith(".")
+                ? row.finding().substring(0, row.finding().length() - 1)
+                : row.finding();
+        List<String> lines = wrap.lines("F" + number + ", " + text, glass.sized(WIDEST));
+        if (lines.size() <= MOST_LINES) {
+            return lines;
+        }
+        List<String> first = new ArrayList<>(lines.subList(0, MOST_LINES - 1));
+        first.add(wrap.shortened(String.join(" ", lines.subList(MOST_LINES - 1, lines.size())), glass.sized(WIDEST)));
+        return first;
+    }
+}

@@ -1,0 +1,158 @@
+package org.shelterwright.app.desk.space.mark;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Predicate;
+import javafx.geometry.Point3D;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.desk.hand.Ray;
+import org.shelterwright.app.desk.paint.ScreenCanvas;
+import org.shelterwright.app.desk.space.pick.Hit;
+import org.shelterwright.app.desk.space.pick.Picker;
+import org.shelterwright.app.drawing.Bounds;
+import org.shelterwright.app.drawing.Label;
+import org.shelterwright.app.drawing.Label.Align;
+import org.shelterwright.app.drawing.Label.Weight;
+import org.shelterwright.app.drawing.Shape;
+import org.shelterwright.app.drawing.Spot;
+import org.shelterwright.app.look.Role;
+import org.shelterwright.app.type.Typeface;
+import org.shelterwright.app.view.Block;
+import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Face;
+import org.shelterwright.layouts.scene.PlacedUnit;
+
+/**
+ * Names of units where they lie in full sight on a face of the unit: on its top, or on a side when the view is too flat for
+ * tops. A name that fits nowhere is left out.
+ */
+final class Names {
+    private static final double SIZE = 11.5;
+
+    /** Elevation (degrees) below which names lie on sides. */
+    private static final double FLAT = 12;
+
+    private static final double[][] TRIES = {
+        {0.5, 0.5},
+        {0.5, 0.3},
+        {0.5, 0.7},
+        {0.3, 0.5},
+        {0.7, 0.5},
+        {0.3, 0.3},
+        {0.7, 0.7},
+        {0.3, 0.7},
+        {0.7, 0.3},
+        {0.5, 0.15},
+        {0.5, 0.85},
+        {0.18, 0.5},
+        {0.82, 0.5}
+    };
+
+    private final Glass glass;
+    private final Typeface typeface;
+    private final Picker picker;
+    private final List<Shape> shapes = new ArrayList<>();
+    private final List<Bounds> taken = new ArrayList<>();
+
+    /** @param covered where no name may lie */
+    Names(Glass glass, Typeface typeface, Picker picker, List<Bounds> covered) {
+        this.glass = glass;
+        this.typeface = typeface;
+        this.picker = picker;
+        taken.addAll(covered);
+    }
+
+    void name(List<PlacedUnit> units, Predicate<String> asked) {
+        for (PlacedUnit unit : units) {
+            if (asked.test(unit.id())) {
+                name(unit);
+            }
+        }
+    }
+
+    List<Shape> shapes() {
+        return shapes;
+    }
+
+    /** What the names cover. */
+    List<Bounds> taken() {
+        return taken;
+    }
+
+    private void name(PlacedUnit unit) {
+        double size = glass.sized(SIZE);
+        double width = typeface.width(unit.name(), size, Weight.MEDIUM) + size * 0.4;
+        double height = size * 1.05;
+        Spot spot = place(unit, width, height);
+        if (spot != null) {
+            taken.add(Bounds.around(spot, width, height));
+            shapes.add(new Label(
+                    unit.name(),
+                    spot.plus(0, size * Typeface.CAPITAL / 2),
+                    size,
+                    Weight.MEDIUM,
+                    Align.MIDDLE,
+                    0,
+                    Role.ON_TOP.colour()));
+        }
+    }
+
+    private @Nullable Spot place(PlacedUnit unit, double width, double height) {
+        List<Box> solids = new ArrayList<>(unit.solids(picker.situation()));
+        boolean flat = glass.eye().height() < FLAT;
+        solids.sort(Comparator.comparingDouble((Box box) -> -area(box, flat)));
+        for (Box solid : solids) {
+            for (Face face : Block.seen(glass.eye().axonometry())) {
+                if ((face == Face.TOP) != flat) {
+                    Spot found = on(unit, Block.corners(solid, face), width, height);
+                    if (found != null) {
+                        return found;
+                    }
+                }
+            }
+        }
+        return null;
+    }
+
+    private @Nullable Spot on(
+            PlacedUnit unit, List<org.shelterwright.catalog.space.Point> corners, double width, double height) {
+        Point3D o = Glass.mm(corners.get(0));
+        Point3D u = Glass.mm(corners.get(1)).subtract(o);
+        Point3D v = Glass.mm(corners.get(3)).subtract(o);
+        for (double[] share : TRIES) {
+            Spot spot = glass.spot(o.add(u.multiply(share[0])).add(v.multiply(share[1])));
+            Bounds bounds = Bounds.around(spot, width, height);
+            boolean free = glass.bounds().contains(bounds) && taken.stream().noneMatch(bounds::overlaps);
+            if (free && inSight(unit, bounds)) {
+                return spot;
+            }
+        }
+        return null;
+    }
+
+    /** Whether the rectangle lies on the unit alone: looked at in its corners and along its middle. */
+    private boolean inSight(PlacedUnit unit, Bounds b) {
+        Face first = null;
+        for (int i = 0; i <= 4; i++) {
+            for (int j = 0; j <= 1; j++) {
+                double x = b.x0() + b.width() * i / 4;
+                double y = b.y0() + b.height() * j;
+                Ray ray = glass.eye().ray(x * ScreenCanvas.PIXELS, y * ScreenCanvas.PIXELS);
+                Hit hit = picker.unit(ray).orElse(null);
+                if (hit == null || !hit.unit().equals(unit.id()) || first != null && hit.face() != first) {
+                    return false;
+                }
+                first = hit.face();
+            }
+        }
+        return true;
+    }
+
+    private static double area(Box box, boolean flat) {
+        double x = (box.x1() - box.x0()) / 1e3;
+        double y = (box.y1() - box.y0()) / 1e3;
+        double z = (box.z1() - box.z0()) / 1e3;
+        return flat ? Math.max(x, y) * z : x * y + box.z1() / 1e6;
+    }
+}

@@ -1,0 +1,32 @@
+package org.shelterwright.app.desk.space.mark;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.drawing.Spot;
+import org.shelterwright.layouts.ledger.Verdict;
+
+/**
+ * A few words beside a place, joined to it by a leader.
+ *
+ * @param place what it speaks of, on the pane
+ * @param lines the words
+ * @param verdict whose sign and colour it bears; {@code null}: it speaks of what the person does
+ * @param filled on a filled ground: what caught
+ */
+record Tag(Spot place, List<String> lines, @Nullable Verdict verdict, boolean filled) {
+    Tag {
+        lines = List.copyOf(lines);
+    }
+
+    static Tag doing(Spot place, String words) {
+        return new Tag(place, List.of(words), null, false);
+    }
+
+    static Tag caught(Spot place, String words) {
+        return new Tag(place, List.of(words), null, true);
+    }
+
+    static Tag finding(Spot place, List<String> lines, Verdict verdict) {
+        return new Tag(place, lines, verdict, false);
+    }
+}
