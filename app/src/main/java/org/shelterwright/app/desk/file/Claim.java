@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -41,7 +42,7 @@ final class Claim implements AutoCloseable {
                 return Optional.empty();
             }
             String words = System.getProperty("user.name", "somebody") + " since "
-                    + LocalDateTime.now().format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm"));
+                    + LocalDateTime.now(ZoneId.systemDefault()).format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm"));
             channel.truncate(0);
             channel.write(ByteBuffer.wrap(words.getBytes(StandardCharsets.UTF_8)));
             return Optional.of(new Claim(lockFile, channel));

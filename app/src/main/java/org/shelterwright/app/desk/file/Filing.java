@@ -157,7 +157,7 @@ public final class Filing implements AutoCloseable {
 
     private void saved(Path path, Fingerprint held, Standing standing) {
         Layout layout = standing.history().current();
-        boolean further = session.now().history().current() != layout;
+        boolean further = !session.now().history().current().equals(layout);
         state.set(new OnFile(
                 path,
                 held,
@@ -185,7 +185,7 @@ public final class Filing implements AutoCloseable {
                     () -> Fingerprint.of(path),
                     found -> {
                         boolean known = found.equals(now.fingerprint()) || found.equals(ignored);
-                        if (!known && state.get() == now) {
+                        if (!known && state.get().equals(now)) {
                             lastSeen = found;
                             changedOnDisk.set(true);
                         }
@@ -245,7 +245,7 @@ public final class Filing implements AutoCloseable {
 
     private void keepUnsaved(Standing now) {
         Layout layout = now.history().current();
-        if (keeping || layout == kept || !home.claimed()) {
+        if (keeping || layout.equals(kept) || !home.claimed()) {
             return;
         }
         Unsaved unsaved = home.unsaved();

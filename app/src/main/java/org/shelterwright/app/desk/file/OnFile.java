@@ -35,7 +35,7 @@ public record OnFile(
 
     /** How many changes the history is away from what is saved; none if it leads to the same layout. */
     public int changesSince(History history) {
-        if (history.current() == saved || history.current().equals(saved)) {
+        if (history.current().equals(saved)) {
             return 0;
         }
         return Math.max(1, Math.abs(history.undoNames().size() - steps));

@@ -1,6 +1,7 @@
 package org.shelterwright.app.desk.ledger;
 
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.value.ObservableValue;
@@ -37,7 +38,6 @@ public final class LedgerPart {
     private final FindingCard card;
     private final VBox node;
     private final Button order = new Button();
-    private final ObservableValue<Ledger> saved;
     private LedgerLines lines;
     private Shown shown = Shown.USUAL;
     private boolean filling;
@@ -51,9 +51,8 @@ public final class LedgerPart {
             Theme theme,
             ObservableValue<Ledger> saved) {
         this.session = session;
-        this.saved = saved;
         steps = new FindingSteps(session);
-        acceptances = new Acceptances(session, questions, person, Clock.systemDefaultZone());
+        acceptances = new Acceptances(session, questions, person, Clock.system(ZoneId.systemDefault()));
         lines = new LedgerLines(saved.getValue());
         chips = new VerdictChips(theme, verdict -> show(shown.toggled(verdict)));
         card = new FindingCard(commands, theme);

@@ -17,11 +17,13 @@ public final class PreferencesFile {
     private static final JsonFormat<Preferences> FORMAT =
             JsonFormat.of("shelterwright-preferences", 1, Preferences.class);
 
+    private final Path folder;
     private final Path file;
     private Preferences now;
 
     /** @param folder is made when something is first kept */
     public PreferencesFile(Path folder) {
+        this.folder = folder;
         file = folder.resolve("preferences.json");
         now = read();
     }
@@ -31,7 +33,7 @@ public final class PreferencesFile {
     }
 
     public Path folder() {
-        return file.toAbsolutePath().getParent();
+        return folder;
     }
 
     /** Changes and keeps the preferences. */
@@ -42,7 +44,7 @@ public final class PreferencesFile {
         }
         now = changed;
         try {
-            Files.createDirectories(folder());
+            Files.createDirectories(folder);
             new SafeSave().replace(file, FORMAT.write(changed));
         } catch (IOException | InputException e) {
             // They hold until the window closes.

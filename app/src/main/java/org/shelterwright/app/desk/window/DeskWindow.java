@@ -14,7 +14,6 @@ import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
-import javafx.beans.binding.Bindings;
 import javafx.scene.Scene;
 import javafx.scene.layout.Region;
 import javafx.stage.Stage;
@@ -44,7 +43,7 @@ public final class DeskWindow {
 
     private final Workshop workshop;
     private final PreferencesFile preferences;
-    private final Clock clock = Clock.systemDefaultZone();
+    private final Clock clock = Clock.system(ZoneId.systemDefault());
     private final Theme theme = new Theme();
     private final Commands commands = new Commands();
     private final KeyMap keys;
@@ -134,12 +133,7 @@ public final class DeskWindow {
 
     private FitOutPage fitOut(Session session, Filing filing) {
         LedgerPart ledger = new LedgerPart(
-                session,
-                commands,
-                questions,
-                person,
-                theme,
-                Bindings.createObjectBinding(() -> filing.state().get().ledger(), filing.state()));
+                session, commands, questions, person, theme, filing.state().map(OnFile::ledger));
         return new FitOutPage(
                 new EmptyPlace("list-place", "The equipment list comes here."),
                 new EmptyPlace("unit-place", ""),
@@ -150,11 +144,16 @@ public final class DeskWindow {
     }
 
     private static void turnPages(DeskFrame frame, FitOutPage fitOut) {
-        Map<Page, Region> pages = new LinkedHashMap<>();
-        for (Page page : Page.values()) {
-            pages.put(page, page == Page.FIT_OUT ? fitOut.node() : new ComingPage(page));
-        }
-        frame.pages().shown().addListener((observable, before, page) -> frame.show(pages.get(page)));
+        Region transport = new ComingPage(Page.TRANSPORT);
+        Region boltDown = new ComingPage(Page.BOLT_DOWN);
+        frame.pages()
+                .shown()
+                .addListener((observable, before, page) -> frame.show(
+                        switch (page) {
+                            case FIT_OUT -> fitOut.node();
+                            case TRANSPORT -> transport;
+                            case BOLT_DOWN -> boltDown;
+                        }));
         frame.show(fitOut.node());
     }
 

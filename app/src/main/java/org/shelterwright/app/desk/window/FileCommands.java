@@ -2,6 +2,7 @@ package org.shelterwright.app.desk.window;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -198,7 +199,7 @@ final class FileCommands {
     private void documents() {
         questions.folder("Folder for the documents").ifPresent(folder -> {
             Standing now = session.now();
-            Particulars draft = Particulars.draft(LocalDate.now());
+            Particulars draft = Particulars.draft(LocalDate.now(ZoneId.systemDefault()));
             Particulars particulars = new Particulars(
                     draft.owner(),
                     person.name().orElse(draft.createdBy()),

@@ -32,9 +32,9 @@ final class FrameCommands {
                 () -> frame.field().open()));
         for (Page page : Page.values()) {
             commands.add(Command.of(
-                    "desk.page-" + (page.ordinal() + 1),
+                    "desk.page-" + page.number(),
                     "Turn to " + page.title(),
-                    List.of("Ctrl+" + (page.ordinal() + 1)),
+                    List.of("Ctrl+" + page.number()),
                     () -> frame.pages().shown().set(page)));
         }
         commands.add(new Command(
