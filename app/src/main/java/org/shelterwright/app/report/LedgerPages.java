@@ -10,6 +10,8 @@ import org.shelterwright.app.sheet.Columns.Column;
 import org.shelterwright.app.sheet.Flow;
 import org.shelterwright.app.sheet.SheetSize;
 import org.shelterwright.app.type.Typeface;
+import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.layout.Acceptance;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Subject;
@@ -98,6 +100,9 @@ final class LedgerPages {
                 issue.scene().units().size() + " placed, "
                         + issue.scene().toPlace().size() + " still to place");
         flow.pair("Crew in the cab", Integer.toString(brief.crew()));
+        if (!brief.occupants().isEmpty()) {
+            flow.pair("People inside the body", people(brief));
+        }
         flow.pair("Rule sets", brief.ruleSets().isEmpty() ? "none" : String.join(", ", brief.ruleSets()));
         flow.gap(3);
         Columns columns = new Columns(typeface, FIGURES);
@@ -105,6 +110,13 @@ final class LedgerPages {
         for (Figure figure : Figure.values()) {
             issue.scene().rules().rule(figure).ifPresent(rule -> columns.row(flow, cells(rule), false));
         }
+    }
+
+    private static String people(Brief brief) {
+        long riding = brief.occupants().stream()
+                .filter(one -> one.situation() == Situation.ON_THE_ROAD)
+                .count();
+        return (brief.occupants().size() - riding) + " at work on station, " + riding + " on the road";
     }
 
     private static List<String> cells(Rule rule) {

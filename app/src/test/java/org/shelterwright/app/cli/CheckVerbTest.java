@@ -29,10 +29,11 @@ class CheckVerbTest {
                 .filter(line -> line.startsWith("Verdict"))
                 .findFirst()
                 .orElseThrow());
-        assertThat(lines.get(titles)).matches("Verdict +Use +Demand +Capacity +Unit +Subject +Limit +State");
+        assertThat(lines.get(titles)).matches("Verdict +Use +Demand +Capacity +Unit +State +Limit");
         assertThat(lines.get(titles + 1)).startsWith("broken").contains("Units to place");
         assertThat(lines.get(titles + 2)).isEqualTo("    3 units to place: Rack 1, Desk and Battery box 1.");
         List<String> verdicts = lines.subList(titles + 1, lines.size()).stream()
+                .takeWhile(line -> !line.isBlank())
                 .filter(line -> !line.startsWith(" "))
                 .map(line -> line.split(" {2,}")[0])
                 .distinct()
@@ -48,15 +49,30 @@ class CheckVerbTest {
                 .filter(line -> line.startsWith("Verdict"))
                 .findFirst()
                 .orElseThrow();
-        int subject = titles.indexOf("Subject");
+        int limit = titles.indexOf("Limit");
         assertThat(lines.stream()
                         .skip(lines.indexOf(titles) + 1L)
-                        .filter(line -> !line.isBlank() && !line.startsWith(" ")))
+                        .takeWhile(line -> !line.isBlank())
+                        .filter(line -> !line.startsWith(" ")))
                 .isNotEmpty()
                 .allSatisfy(line -> {
-                    assertThat(line.charAt(subject - 1)).isEqualTo(' ');
-                    assertThat(line.charAt(subject)).isUpperCase();
+                    assertThat(line.charAt(limit - 1)).isEqualTo(' ');
+                    assertThat(line.charAt(limit)).isUpperCase();
                 });
+    }
+
+    @Test
+    void noLineIsWiderThanAHundredCharactersAndStatesAreToldBelow() {
+        for (String sample : List.of("sample:river-post", "sample:water-lab", "sample:too-much")) {
+            List<String> lines = Ran.of("check", sample).outLines();
+
+            assertThat(lines).as(sample).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+            int legend = lines.indexOf("State  is");
+            assertThat(lines.get(legend + 1)).as(sample).matches(" +1  on (the road|station).*");
+            assertThat(lines.get(lines.size() - 1))
+                    .matches("\\d+ more rows are met with more to spare, and \\d+ limits do not apply: see them with"
+                            + " --all\\.");
+        }
     }
 
     @Test

@@ -144,9 +144,27 @@ class FitVerbTest {
     }
 
     @Test
+    void longReasonsGoOnBelowTheirSign() {
+        WhyNot whyNot = new WhyNot(false, List.of("word ".repeat(25).strip()), List.of("one by 1 mm", "two by 2 mm"));
+        Fitter fitter = (request, observer, stop) -> result(request, whyNot);
+
+        Ran ran = Ran.with(fitter, "fit", Briefs.smallPost(folder), "--out", folder.resolve("out"));
+
+        assertThat(ran.out())
+                .contains(
+                        "  - " + "word ".repeat(19).strip() + "\n    "
+                                + "word ".repeat(6).strip() + "\n",
+                        "A layout was found that holds if all of these limits are relaxed:",
+                        "  - one by 1 mm",
+                        "  - two by 2 mm");
+    }
+
+    @Test
     void saysWhyNothingHolds() {
         WhyNot whyNot = new WhyNot(
-                true, List.of("The units need 13.1 m² of floor; there are 6.6 m²."), List.of("Leave out Rack 4."));
+                true,
+                List.of("The units need 13.1 m² of floor; there are 6.6 m²."),
+                List.of("access.walkway by 80 mm"));
         Fitter fitter = (request, observer, stop) -> result(request, whyNot);
         Path brief = Briefs.smallPost(folder);
 
@@ -158,8 +176,8 @@ class FitVerbTest {
                 .contains(
                         "No layout can hold every limit:",
                         "  - The units need 13.1 m² of floor; there are 6.6 m².",
-                        "It would hold if one of these were relaxed:",
-                        "  - Leave out Rack 4.");
+                        "A layout was found that holds if this limit is relaxed:",
+                        "  - access.walkway by 80 mm");
         assertThat(asJson.json().at("/whyNot/proven").asBoolean()).isTrue();
         assertThat(asJson.json().at("/whyNot/reasons/0").asString()).startsWith("The units need");
     }

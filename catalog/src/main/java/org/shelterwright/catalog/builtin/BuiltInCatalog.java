@@ -1,6 +1,8 @@
 package org.shelterwright.catalog.builtin;
 
+import java.util.Collection;
 import org.shelterwright.catalog.Catalog;
+import org.shelterwright.catalog.fastener.FastenerTable;
 import org.shelterwright.catalog.json.CatalogEntries;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.ResourceFolder;
@@ -21,5 +23,13 @@ public final class BuiltInCatalog {
     /** Reads items, bodies and carriers. */
     public static Catalog read() {
         return entries().catalog();
+    }
+
+    /** Reads the fastener tables alone. */
+    public static Collection<FastenerTable> fasteners() {
+        return CatalogEntries.read(ResourceFolder.below(BuiltInCatalog.class).stream()
+                        .filter(file -> file.name().contains("fasteners/"))
+                        .toList())
+                .fasteners();
     }
 }

@@ -12,10 +12,19 @@ import org.shelterwright.catalog.space.Rect;
  * @param height above the bottom of the item (µm)
  * @param under true if units hang under it, false if they stand on it
  * @param ratingKg mass that it carries on the road (kg); {@code null} if not known
+ * @param pullOutN what it bears at each fixing that goes into it, square to it (N); {@code null} if not known
+ * @param shearN the same along it (N); {@code null} if not known
  */
 public record Support(
         String name,
         Rect area,
         @Millimetres int height,
         boolean under,
-        @Nullable Double ratingKg) {}
+        @Nullable Double ratingKg,
+        @Nullable Double pullOutN,
+        @Nullable Double shearN) {
+    /** A face of which no strength at fixings is known. */
+    public Support(String name, Rect area, int height, boolean under, @Nullable Double ratingKg) {
+        this(name, area, height, under, ratingKg, null, null);
+    }
+}

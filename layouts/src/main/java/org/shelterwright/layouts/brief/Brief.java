@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param trailer trailer that goes along; {@code null} if there is none
  * @param units the equipment list
  * @param crew people in the cab
+ * @param occupants people inside the body, where it says that they work or ride there
  * @param ruleSets ids of the rule sets that apply; a later one overrides an earlier one
  * @param limits values that differ from those of the rule sets, by the id of their figure
  */
@@ -27,6 +28,7 @@ public record Brief(
         @Nullable Trailer trailer,
         List<UnitSpec> units,
         int crew,
+        List<Occupant> occupants,
         List<Wish> wishes,
         List<String> ruleSets,
         Map<String, Double> limits,
@@ -34,6 +36,7 @@ public record Brief(
         @Nullable String note) {
     public Brief {
         units = List.copyOf(units);
+        occupants = List.copyOf(occupants);
         wishes = List.copyOf(wishes);
         ruleSets = List.copyOf(ruleSets);
         limits = Collections.unmodifiableMap(new TreeMap<>(limits));
@@ -45,5 +48,55 @@ public record Brief(
                         "The unit id \"" + unit.id() + "\" is given twice. Rename one of them.");
             }
         }
+    }
+
+    /** A brief with nobody inside the body. */
+    public Brief(
+            String id,
+            String name,
+            String body,
+            @Nullable String carrier,
+            @Nullable Trailer trailer,
+            List<UnitSpec> units,
+            int crew,
+            List<Wish> wishes,
+            List<String> ruleSets,
+            Map<String, Double> limits,
+            List<Wire> wires,
+            @Nullable String note) {
+        this(id, name, body, carrier, trailer, units, crew, List.of(), wishes, ruleSets, limits, wires, note);
+    }
+
+    public Brief withTrailer(@Nullable Trailer other) {
+        return new Brief(id, name, body, carrier, other, units, crew, occupants, wishes, ruleSets, limits, wires, note);
+    }
+
+    public Brief withUnits(List<UnitSpec> others) {
+        return new Brief(
+                id, name, body, carrier, trailer, others, crew, occupants, wishes, ruleSets, limits, wires, note);
+    }
+
+    public Brief withCrew(int people) {
+        return new Brief(
+                id, name, body, carrier, trailer, units, people, occupants, wishes, ruleSets, limits, wires, note);
+    }
+
+    public Brief withOccupants(List<Occupant> others) {
+        return new Brief(id, name, body, carrier, trailer, units, crew, others, wishes, ruleSets, limits, wires, note);
+    }
+
+    public Brief withWishes(List<Wish> others) {
+        return new Brief(
+                id, name, body, carrier, trailer, units, crew, occupants, others, ruleSets, limits, wires, note);
+    }
+
+    public Brief withLimits(Map<String, Double> others) {
+        return new Brief(
+                id, name, body, carrier, trailer, units, crew, occupants, wishes, ruleSets, others, wires, note);
+    }
+
+    public Brief withWires(List<Wire> others) {
+        return new Brief(
+                id, name, body, carrier, trailer, units, crew, occupants, wishes, ruleSets, limits, others, note);
     }
 }

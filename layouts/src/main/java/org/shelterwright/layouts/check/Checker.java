@@ -12,6 +12,8 @@ import org.shelterwright.layouts.ledger.axles.AxleLimits;
 import org.shelterwright.layouts.ledger.fit.FitLimits;
 import org.shelterwright.layouts.ledger.floor.FloorLimits;
 import org.shelterwright.layouts.ledger.mass.MassLimits;
+import org.shelterwright.layouts.ledger.restraint.Fasteners;
+import org.shelterwright.layouts.ledger.restraint.RestraintLimits;
 import org.shelterwright.layouts.ledger.stability.StabilityLimits;
 import org.shelterwright.layouts.rules.RuleSet;
 import org.shelterwright.layouts.rules.RuleSets;
@@ -37,6 +39,7 @@ public final class Checker {
         limits.addAll(FloorLimits.all());
         limits.addAll(AxleLimits.all());
         limits.addAll(StabilityLimits.all());
+        limits.addAll(RestraintLimits.all(Fasteners.builtIn()));
         return new Checker(new LimitBook(limits), RuleSets.builtIn());
     }
 

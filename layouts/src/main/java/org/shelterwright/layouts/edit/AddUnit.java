@@ -41,6 +41,6 @@ public record AddUnit(UnitSpec unit, Item item) implements Edit {
         units.add(unit);
         Map<String, Item> items = new LinkedHashMap<>(layout.parts().items());
         items.putIfAbsent(item.id(), item);
-        return Units.with(layout, Units.with(layout.brief(), units), items);
+        return Units.with(layout, layout.brief().withUnits(units), items);
     }
 }

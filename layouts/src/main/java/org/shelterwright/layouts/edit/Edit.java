@@ -8,6 +8,7 @@ public sealed interface Edit
                 AddUnit,
                 PinUnit,
                 PutUnit,
+                PutUnits,
                 RemoveUnit,
                 RenameUnit,
                 SetLimit,

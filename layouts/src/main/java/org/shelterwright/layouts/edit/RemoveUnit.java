@@ -12,7 +12,7 @@ import org.shelterwright.layouts.brief.Wish;
 import org.shelterwright.layouts.layout.Layout;
 
 /**
- * Removes a unit from the brief, with its place, its wires, and the wishes that make no sense without it. What is mounted
+ * Removes a unit from the brief, with its place, its wires, its people, and the wishes that make no sense without it. What is mounted
  * on or under it comes out.
  *
  * @param unit id of the unit
@@ -28,24 +28,19 @@ public record RemoveUnit(String unit) implements Edit {
         Units.require(layout, unit);
         Layout cleared = Carried.takeOut(layout, unit);
         Brief old = layout.brief();
-        Brief brief = new Brief(
-                old.id(),
-                old.name(),
-                old.body(),
-                old.carrier(),
-                old.trailer(),
-                old.units().stream().filter(one -> !one.id().equals(unit)).toList(),
-                old.crew(),
-                old.wishes().stream()
+        Brief brief = old.withUnits(old.units().stream()
+                        .filter(one -> !one.id().equals(unit))
+                        .toList())
+                .withOccupants(old.occupants().stream()
+                        .filter(one -> !one.unit().equals(unit))
+                        .toList())
+                .withWishes(old.wishes().stream()
                         .map(this::without)
                         .filter(RemoveUnit::sensible)
-                        .toList(),
-                old.ruleSets(),
-                old.limits(),
-                old.wires().stream()
+                        .toList())
+                .withWires(old.wires().stream()
                         .filter(wire -> !ends(wire.from()) && !ends(wire.to()))
-                        .toList(),
-                old.note());
+                        .toList());
         Set<String> used = Units.ofAll(brief).stream().map(UnitSpec::item).collect(Collectors.toSet());
         Map<String, Item> items = new LinkedHashMap<>(layout.parts().items());
         items.keySet().retainAll(used);

@@ -28,6 +28,6 @@ public record RenameUnit(String unit, String newName) implements Edit {
                 .map(one -> one.id().equals(unit) ? new UnitSpec(one.id(), newName, one.item(), one.group()) : one)
                 .toList();
         return Units.with(
-                layout, Units.with(layout.brief(), units), layout.parts().items());
+                layout, layout.brief().withUnits(units), layout.parts().items());
     }
 }

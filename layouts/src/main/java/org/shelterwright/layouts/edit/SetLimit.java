@@ -33,19 +33,6 @@ public record SetLimit(Figure figure, @Nullable Double value) implements Edit {
         } else {
             limits.put(figure.id(), value);
         }
-        Brief brief = new Brief(
-                old.id(),
-                old.name(),
-                old.body(),
-                old.carrier(),
-                old.trailer(),
-                old.units(),
-                old.crew(),
-                old.wishes(),
-                old.ruleSets(),
-                limits,
-                old.wires(),
-                old.note());
-        return Units.with(layout, brief, layout.parts().items());
+        return Units.with(layout, old.withLimits(limits), layout.parts().items());
     }
 }

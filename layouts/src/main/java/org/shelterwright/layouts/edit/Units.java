@@ -46,22 +46,6 @@ final class Units {
         return Stream.concat(brief.units().stream(), loads).toList();
     }
 
-    static Brief with(Brief old, List<UnitSpec> units) {
-        return new Brief(
-                old.id(),
-                old.name(),
-                old.body(),
-                old.carrier(),
-                old.trailer(),
-                units,
-                old.crew(),
-                old.wishes(),
-                old.ruleSets(),
-                old.limits(),
-                old.wires(),
-                old.note());
-    }
-
     static Layout with(Layout old, Brief brief, Map<String, Item> items) {
         Parts parts =
                 new Parts(old.parts().body(), old.parts().carrier(), old.parts().trailer(), new LinkedHashMap<>(items));

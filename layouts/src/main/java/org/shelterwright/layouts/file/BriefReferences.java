@@ -86,6 +86,10 @@ final class BriefReferences {
             }
         }
         Set<String> own = ids(brief.units(), UnitSpec::id);
+        for (int i = 0; i < brief.occupants().size(); i++) {
+            Places at = places.key("occupants").index(i).key("unit");
+            known(brief.occupants().get(i).unit(), own, "unit", at, findings);
+        }
         for (int i = 0; i < brief.wishes().size(); i++) {
             wish(brief.wishes().get(i), own, places.key("wishes").index(i));
         }

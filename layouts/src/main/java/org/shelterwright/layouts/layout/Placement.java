@@ -20,6 +20,11 @@ public record Placement(
         return situation == Situation.ON_THE_ROAD && road != null ? road : station;
     }
 
+    /** With another place in one situation; a place on the road is then its own. */
+    public Placement with(Situation situation, Place place) {
+        return situation == Situation.ON_STATION ? withStation(place) : withRoad(place);
+    }
+
     public Placement withStation(Place place) {
         return new Placement(unit, place, road, pin);
     }

@@ -98,7 +98,9 @@ public final class LedgerBuilder {
             all.addAll(rows.list());
         }
         if (all.size() == before) {
-            all.add(new Rows(closeShare).draft(limit).held(limit.heldSentence()));
+            RowDraft draft = new Rows(closeShare).draft(limit);
+            boolean local = limit instanceof Limit.OfUnit || limit instanceof Limit.OfPair;
+            all.add(local ? draft.held(limit.heldSentence()) : draft.doesNotApply(limit.heldSentence()));
         }
     }
 

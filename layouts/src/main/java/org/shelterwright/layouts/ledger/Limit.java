@@ -22,7 +22,10 @@ public sealed interface Limit permits Limit.OfUnit, Limit.OfPair, Limit.OfTotals
 
     Source source();
 
-    /** What the row says when nothing breaks the limit anywhere; local limits report only what breaks or is missing. */
+    /**
+     * What the row says when the limit adds none: of a local limit, which reports only what breaks or is missing, that it
+     * holds everywhere; of any other, why it does not apply.
+     */
     String heldSentence();
 
     /**
@@ -41,12 +44,15 @@ public sealed interface Limit permits Limit.OfUnit, Limit.OfPair, Limit.OfTotals
         void assess(Scene scene, PlacedUnit a, PlacedUnit b, Rows rows);
     }
 
-    /** Concerns sums over all units, such as masses and moments of mass. Always adds its rows, met ones too. */
+    /**
+     * Concerns sums over all units, such as masses and moments of mass. Adds its rows, met ones too; none if it does not
+     * apply.
+     */
     non-sealed interface OfTotals extends Limit {
         void assess(Scene scene, Rows rows);
     }
 
-    /** Concerns the layout as a whole, such as walkways. Always adds its rows, met ones too. */
+    /** Concerns the layout as a whole, such as walkways. Adds its rows, met ones too; none if it does not apply. */
     non-sealed interface OfWhole extends Limit {
         void assess(Scene scene, Rows rows);
     }

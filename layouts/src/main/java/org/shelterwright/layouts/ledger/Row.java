@@ -12,7 +12,7 @@ import org.shelterwright.catalog.space.Box;
  * @param title short name of what is limited here, such as "Rear axle"
  * @param units ids of the units that it concerns; empty if it concerns all
  * @param place where, in the frame of the body; {@code null} if it has no one place
- * @param state load state or situation that governs, such as "on the road, tanks full"
+ * @param state load state or situation that governs, such as "on the road, tanks full"; or "does not apply"
  * @param demand what is there ({@code AT_MOST}) or needed ({@code AT_LEAST}), worst case; {@code null} if not assessed
  * @param nominal the same without uncertainty; {@code null} if not apt
  * @param capacity what is allowed ({@code AT_MOST}) or there ({@code AT_LEAST}); {@code null} if not assessed
@@ -60,6 +60,11 @@ public record Row(
     /** What is left: capacity less demand, below zero if broken; {@code null} if not assessed. */
     public @Nullable Double margin() {
         return demand == null || capacity == null ? null : capacity - demand;
+    }
+
+    /** Whether there is nothing here that the limit could bind; such a row is met. */
+    public boolean doesNotApply() {
+        return state.equals(RowDraft.DOES_NOT_APPLY);
     }
 
     /** How far the limit is overstepped, in its unit; zero if it holds or is not assessed. */

@@ -10,6 +10,8 @@ import org.shelterwright.layouts.scene.PlacedUnit;
 
 /** Builds one row; the verdict follows from demand, capacity and the close share. */
 public final class RowDraft {
+    static final String DOES_NOT_APPLY = "does not apply";
+
     private final Limit limit;
     private final double closeShare;
     private final String title;
@@ -84,6 +86,11 @@ public final class RowDraft {
     /** A limit that holds with nothing to measure, such as no overlap anywhere. */
     public Row held(String finding) {
         return build(Sense.AT_MOST, 0.0, 0.0, 0.0, "", Verdict.MET, finding);
+    }
+
+    /** A limit of which there is nothing to hold here, such as a rule set that is not chosen; the sentence says why. */
+    public Row doesNotApply(String sentence) {
+        return state(DOES_NOT_APPLY).held(sentence);
     }
 
     /** A limit that cannot be judged; the sentence names the missing datum and where to give it. */

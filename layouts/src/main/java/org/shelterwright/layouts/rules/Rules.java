@@ -1,6 +1,7 @@
 package org.shelterwright.layouts.rules;
 
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -15,10 +16,12 @@ import org.shelterwright.layouts.rules.RuleSet.AxleRules;
 public final class Rules {
     private final Map<Figure, Rule> rules;
     private final Set<AxleRules> axleRules;
+    private final List<LoadCase> loadCases;
 
-    private Rules(Map<Figure, Rule> rules, Set<AxleRules> axleRules) {
+    private Rules(Map<Figure, Rule> rules, Set<AxleRules> axleRules, Map<String, LoadCase> loadCases) {
         this.rules = rules;
         this.axleRules = axleRules;
+        this.loadCases = List.copyOf(loadCases.values());
     }
 
     /**
@@ -30,6 +33,7 @@ public final class Rules {
     public static Rules of(Brief brief, List<RuleSet> sets) {
         Map<Figure, Rule> rules = new EnumMap<>(Figure.class);
         Set<AxleRules> axleRules = new LinkedHashSet<>();
+        Map<String, LoadCase> loadCases = new LinkedHashMap<>();
         for (String id : brief.ruleSets()) {
             RuleSet set = sets.stream()
                     .filter(one -> one.id().equals(id))
@@ -38,6 +42,7 @@ public final class Rules {
                             + brief.id() + "\" is not known. There are: "
                             + String.join(", ", sets.stream().map(RuleSet::id).toList()) + "."));
             set.rules().forEach(rule -> rules.put(rule.figure(), rule));
+            set.loadCases().forEach(loadCase -> loadCases.put(loadCase.id(), loadCase));
             if (set.axleRules() != null) {
                 axleRules.add(set.axleRules());
             }
@@ -48,7 +53,7 @@ public final class Rules {
                             "The brief \"" + brief.id() + "\" sets a limit \"" + id + "\" that is not known."));
             rules.put(figure, new Rule(figure, value, Source.stated("brief " + brief.id(), id)));
         });
-        return new Rules(rules, axleRules);
+        return new Rules(rules, axleRules, loadCases);
     }
 
     public Optional<Rule> rule(Figure figure) {
@@ -67,5 +72,10 @@ public final class Rules {
     /** The road rules for axles that apply, in the order of the chosen sets. */
     public Set<AxleRules> axleRules() {
         return axleRules;
+    }
+
+    /** The load cases that apply, in the order of the chosen sets; a later one of the same id takes the place of an earlier. */
+    public List<LoadCase> loadCases() {
+        return loadCases;
     }
 }

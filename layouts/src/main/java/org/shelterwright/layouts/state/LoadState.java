@@ -11,7 +11,7 @@ import org.shelterwright.layouts.ledger.mend.Wording;
  * @param low the fills that are at their least, or not aboard
  */
 public record LoadState(Mode mode, boolean tellsTrailer, List<Fill> full, List<Fill> low) {
-    private static final int NAMED_TANKS = 3;
+    private static final int NAMED = 3;
 
     public LoadState {
         full = List.copyOf(full);
@@ -21,50 +21,69 @@ public record LoadState(Mode mode, boolean tellsTrailer, List<Fill> full, List<F
     /** The state in words, such as "on the road, fuel tank full, crew aboard, trailer on". */
     public String text() {
         StringBuilder text = new StringBuilder(80).append(Wording.situation(mode.situation()));
+        tanks(text, of(full, Fill.Kind.TANK), of(low, Fill.Kind.TANK));
         boolean aboard = full.contains(Fill.CREW);
-        boolean empty = low.contains(Fill.CREW);
-        tanks(text, full.size() - (aboard ? 1 : 0), low.size() - (empty ? 1 : 0));
-        if (aboard || empty) {
+        if (aboard || low.contains(Fill.CREW)) {
             text.append(aboard ? ", crew aboard" : ", no crew");
         }
+        people(text, of(full, Fill.Kind.OCCUPANT), of(low, Fill.Kind.OCCUPANT));
         if (tellsTrailer) {
             text.append(mode.trailer() ? ", trailer on" : ", trailer off");
         }
         return text.toString();
     }
 
-    private void tanks(StringBuilder text, int fullCount, int lowCount) {
-        int count = fullCount + lowCount;
-        if (count > 1 && lowCount == 0) {
+    private static List<Fill> of(List<Fill> fills, Fill.Kind kind) {
+        return fills.stream().filter(fill -> fill.kind() == kind).toList();
+    }
+
+    private static void people(StringBuilder text, List<Fill> there, List<Fill> away) {
+        if (there.isEmpty() && away.isEmpty()) {
+            return;
+        }
+        if (there.isEmpty()) {
+            text.append(", nobody inside");
+        } else if (away.isEmpty()) {
+            text.append(", everybody inside");
+        } else if (there.size() > NAMED) {
+            text.append(", ").append(there.size()).append(" of ").append(there.size() + away.size());
+            text.append(" people inside");
+        } else {
+            text.append(there.size() == 1 ? ", person at " : ", people at ");
+            text.append(Wording.list(there.stream().map(Fill::name).toList()));
+        }
+    }
+
+    private static void tanks(StringBuilder text, List<Fill> full, List<Fill> low) {
+        int count = full.size() + low.size();
+        if (count > 1 && low.isEmpty()) {
             text.append(", tanks full");
-        } else if (count > 1 && fullCount == 0) {
+        } else if (count > 1 && full.isEmpty()) {
             text.append(", tanks low");
-        } else if (count <= NAMED_TANKS) {
+        } else if (count <= NAMED) {
             append(text, full, " full");
             append(text, low, " low");
-        } else if (fullCount <= lowCount) {
-            few(text, full, fullCount, " full");
+        } else if (full.size() <= low.size()) {
+            few(text, full, " full");
             text.append(", other tanks low");
         } else {
-            few(text, low, lowCount, " low");
+            few(text, low, " low");
             text.append(", other tanks full");
         }
     }
 
     /** Names the few; where even they are many, only how many. */
-    private static void few(StringBuilder text, List<Fill> fills, int count, String level) {
-        if (count <= NAMED_TANKS) {
+    private static void few(StringBuilder text, List<Fill> fills, String level) {
+        if (fills.size() <= NAMED) {
             append(text, fills, level);
         } else {
-            text.append(", ").append(count).append(" tanks").append(level);
+            text.append(", ").append(fills.size()).append(" tanks").append(level);
         }
     }
 
     private static void append(StringBuilder text, List<Fill> fills, String level) {
         for (Fill fill : fills) {
-            if (!fill.crew()) {
-                text.append(", ").append(fill.name()).append(level);
-            }
+            text.append(", ").append(fill.name()).append(level);
         }
     }
 }

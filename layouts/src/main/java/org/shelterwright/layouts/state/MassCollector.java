@@ -44,6 +44,7 @@ final class MassCollector {
             body.add(new MassTable());
         }
         filledBody();
+        occupants();
         scene.carrier().ifPresent(this::carrier);
         firstTrailerFill = fills.size();
         scene.trailer().ifPresent(this::trailer);
@@ -73,6 +74,18 @@ final class MassCollector {
                     fixed(table, item.mass(), item, pose);
                 }
                 tanks(table, item, pose, firstFill);
+            }
+        }
+    }
+
+    private void occupants() {
+        for (OccupiedSeat seat : OccupiedSeat.of(scene)) {
+            if (seat.missing() != null) {
+                gaps.add(new Gap(Holder.BODY, Gap.Kind.MASS, seat.unit().id(), seat.missing()));
+            } else {
+                MassTable table = body.get(seat.situation().ordinal());
+                table.addFill(fills.size(), 0, seat.massKg(), seat.at());
+                fills.add(seat.fill());
             }
         }
     }
@@ -108,7 +121,7 @@ final class MassCollector {
         }
         for (Tank tank : entry.tanks()) {
             table.addFill(fills.size(), tank.leastKg(), tank.fullKg(), tank.centre());
-            fills.add(owner == null ? new Fill(tank.name(), false) : Fill.tank(tank.name(), owner));
+            fills.add(owner == null ? new Fill(tank.name(), Fill.Kind.TANK) : Fill.tank(tank.name(), owner));
         }
     }
 

@@ -39,7 +39,9 @@ public record MassLine(
         ON_STATION("on station"),
         TANKS_LOW("tanks low"),
         TANKS_FULL("tanks full"),
-        CREW_ABOARD("crew aboard");
+        CREW_ABOARD("crew aboard"),
+        AT_WORK("people at work"),
+        RIDING("people riding");
 
         private final String words;
 

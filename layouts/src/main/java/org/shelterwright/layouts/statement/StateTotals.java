@@ -17,6 +17,7 @@ import org.shelterwright.layouts.state.Influence;
 import org.shelterwright.layouts.state.LoadStates;
 import org.shelterwright.layouts.state.MassModel;
 import org.shelterwright.layouts.state.Mode;
+import org.shelterwright.layouts.state.OccupiedSeat;
 import org.shelterwright.layouts.state.Quantity;
 import org.shelterwright.layouts.state.VehicleLoads;
 import org.shelterwright.layouts.statement.StateTotal.AxleTotal;
@@ -131,6 +132,9 @@ final class StateTotals {
         if (vehicle && scene.brief().crew() > 0) {
             text.append(full ? ", crew aboard" : ", no crew");
         }
+        if (scene.brief().occupants().stream().anyMatch(one -> one.situation() == mode.situation())) {
+            text.append(full ? ", everybody inside" : ", nobody inside");
+        }
         if (vehicle && scene.trailer().isPresent()) {
             text.append(mode.trailer() ? ", trailer on" : ", trailer off");
         }
@@ -161,6 +165,11 @@ final class StateTotals {
             for (Tank tank : item.tanks()) {
                 double kg = full ? tank.fullKg() : tank.leastKg();
                 sum.add(kg, pose.apply(tank.centre(), item.size()), Inertia.NONE);
+            }
+        }
+        for (OccupiedSeat seat : full ? OccupiedSeat.of(scene) : List.<OccupiedSeat>of()) {
+            if (seat.situation() == mode.situation() && seat.missing() == null) {
+                sum.add(seat.massKg(), seat.at(), Inertia.NONE);
             }
         }
         return sum.aboutCentre();

@@ -22,6 +22,7 @@ import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.layouts.state.LoadStates;
 import org.shelterwright.layouts.state.MassModel;
+import org.shelterwright.layouts.state.OccupiedSeat;
 import org.shelterwright.layouts.statement.MassLine.When;
 import org.shelterwright.layouts.statement.MassStatement.GroupTotal;
 
@@ -40,6 +41,7 @@ final class StatementWriter {
         MassData tare = scene.body().tare();
         lines.add(line("body", "body, empty", scene.body().name(), null, tare, tare.centre(), When.ALWAYS));
         scene.units().forEach(unit -> unit(lines, unit));
+        OccupiedSeat.of(scene).forEach(seat -> occupant(lines, seat));
         scene.carrier().ifPresent(carrier -> carrier(lines, carrier, "carrier", carrier.bodyAt()));
         scene.carrier().ifPresent(carrier -> crew(lines, carrier));
         List<MassLine> trailer = new ArrayList<>();
@@ -113,6 +115,25 @@ final class StatementWriter {
         for (Tank tank : carrier.tanks()) {
             tank(lines, group, carrier.name(), null, tank, tank.centre().minus(datum));
         }
+    }
+
+    private static void occupant(List<MassLine> lines, OccupiedSeat seat) {
+        When when = seat.situation() == Situation.ON_STATION ? When.AT_WORK : When.RIDING;
+        boolean known = seat.missing() == null;
+        Double kg = known ? Double.valueOf(seat.massKg()) : null;
+        lines.add(new MassLine(
+                seat.unit().spec().group(),
+                "person",
+                seat.unit().name(),
+                seat.unit().id(),
+                1,
+                kg,
+                'L',
+                0.0,
+                kg,
+                0.0,
+                known ? seat.at() : null,
+                when));
     }
 
     private void crew(List<MassLine> lines, Carrier carrier) {
@@ -189,7 +210,7 @@ final class StatementWriter {
     private static List<GroupTotal> groups(List<MassLine> lines) {
         Map<String, GroupTotal> groups = new LinkedHashMap<>();
         for (MassLine line : lines) {
-            if (line.when() != When.ON_STATION && line.when() != When.TANKS_LOW) {
+            if (line.when() != When.ON_STATION && line.when() != When.AT_WORK && line.when() != When.TANKS_LOW) {
                 GroupTotal before = groups.getOrDefault(line.group(), new GroupTotal(line.group(), 0, 0, 0, 0));
                 groups.put(
                         line.group(),

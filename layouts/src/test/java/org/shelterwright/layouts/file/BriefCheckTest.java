@@ -9,10 +9,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shelterwright.catalog.Catalog;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.Problem;
 import org.shelterwright.catalog.json.Sourced;
 import org.shelterwright.layouts.brief.Brief;
+import org.shelterwright.layouts.brief.Occupant;
 
 class BriefCheckTest {
     private static final String TEXT = new String(LayoutFormats.BRIEF.write(SmallPost.brief()), StandardCharsets.UTF_8);
@@ -40,6 +42,18 @@ class BriefCheckTest {
         findings.requireUsable();
     }
 
+    @Test
+    void keepsWhoIsInside() {
+        List<Occupant> occupants =
+                List.of(new Occupant("table-1", Situation.ON_STATION), new Occupant("table-1", Situation.ON_STATION));
+        byte[] text = LayoutFormats.BRIEF.write(SmallPost.brief().withOccupants(occupants));
+
+        Brief read = LayoutFormats.BRIEF.open(new InputFile("b.json", text)).value();
+
+        assertThat(read.occupants()).isEqualTo(occupants);
+        assertThat(TEXT).doesNotContain("occupants");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -58,6 +72,8 @@ class BriefCheckTest {
                 "body/panel 1|body/panel 2|The entry panel \"panel 2\" is not known. Did you mean \"panel 1\"?",
                 "access.walkway-width|access.walkway-widht|The limit \"access.walkway-widht\" is not known. Did you mean"
                         + " \"access.walkway-width\"?",
+                "\"crew\": 2|\"crew\": 2, \"occupants\": [{\"unit\": \"rack-9\", \"situation\": \"on-station\"}]|The unit"
+                        + " \"rack-9\" is not known. Did you mean \"rack-1\"?",
                 "\"crew\": 2|\"crew\": -1|The crew of -1 must be at least 0.",
                 "\"crew\": 2|\"crew\": 2, \"ruleSets\": [\"none\"]|The rule set \"none\" is not known.",
             })

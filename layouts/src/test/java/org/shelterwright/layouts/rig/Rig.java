@@ -16,6 +16,7 @@ import org.shelterwright.catalog.item.ItemKind;
 import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.Material;
 import org.shelterwright.catalog.item.Mounting;
+import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.catalog.item.Tank;
 import org.shelterwright.catalog.source.MassBasis;
@@ -24,6 +25,7 @@ import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.catalog.space.Size;
 import org.shelterwright.layouts.brief.Brief;
+import org.shelterwright.layouts.brief.Occupant;
 import org.shelterwright.layouts.brief.Trailer;
 import org.shelterwright.layouts.brief.TrailerLoad;
 import org.shelterwright.layouts.brief.UnitSpec;
@@ -53,6 +55,7 @@ public final class Rig {
     private @Nullable Carrier carrier;
     private @Nullable Carrier trailer;
     private int crew;
+    private final List<Occupant> occupants = new ArrayList<>();
     private final List<FloorZone> zones = new ArrayList<>();
     private final List<CrossMember> members = new ArrayList<>();
     private final Map<String, Item> items = new LinkedHashMap<>();
@@ -63,7 +66,10 @@ public final class Rig {
     private final List<RuleSet> ruleSets = new ArrayList<>();
 
     public Rig() {
-        limit(Figure.GROWTH_WEIGHED, 0).limit(Figure.UNCERTAINTY_WEIGHED, 0).limit(Figure.PERSON_MASS, 75);
+        limit(Figure.GROWTH_WEIGHED, 0)
+                .limit(Figure.UNCERTAINTY_WEIGHED, 0)
+                .limit(Figure.PERSON_MASS, 75)
+                .limit(Figure.PERSON_HEIGHT, 700);
     }
 
     public Rig tare(MassData data) {
@@ -88,6 +94,11 @@ public final class Rig {
 
     public Rig crew(int people) {
         crew = people;
+        return this;
+    }
+
+    public Rig occupant(String unit, Situation situation) {
+        occupants.add(new Occupant(unit, situation));
         return this;
     }
 
@@ -206,6 +217,7 @@ public final class Rig {
                 trailer == null ? null : new Trailer(trailer.id(), loads),
                 units,
                 crew,
+                occupants,
                 List.of(),
                 ruleSets.stream().map(RuleSet::id).toList(),
                 limits,

@@ -217,6 +217,6 @@ class LoadStatesTest {
     }
 
     private static Fill tank(String name) {
-        return new Fill(name, false);
+        return new Fill(name, Fill.Kind.TANK);
     }
 }

@@ -21,6 +21,8 @@ import org.shelterwright.layouts.layout.Pin;
 import org.shelterwright.layouts.layout.Place;
 import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.rules.Figure;
+import org.shelterwright.layouts.rules.RuleSet;
+import org.shelterwright.layouts.rules.RuleSets;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -41,6 +43,7 @@ public final class RandomScenes {
 
     public Scene scene(int units) {
         Trial trial = Trial.in(body())
+                .rules(road())
                 .limit(Figure.WALKWAY_WIDTH, 500)
                 .limit(Figure.WALKWAY_HEADROOM, 1900)
                 .limit(Figure.STEP_HEIGHT, 50)
@@ -115,6 +118,14 @@ public final class RandomScenes {
             }
         }
         return new Place(under ? Surface.UNDER_UNIT : Surface.ON_UNIT, host, new Pose(at, turn));
+    }
+
+    private static RuleSet road() {
+        return RuleSets.builtIn().stream()
+                .filter(set -> set.id().equals("road-eu"))
+                .map(set -> new RuleSet(set.id(), set.name(), null, List.of(), set.loadCases()))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static TrialBody body() {

@@ -23,6 +23,8 @@ import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.rules.Figure;
+import org.shelterwright.layouts.rules.RuleSet;
+import org.shelterwright.layouts.rules.RuleSets;
 import org.shelterwright.layouts.rules.Rules;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -33,6 +35,7 @@ public final class Trial {
     private final List<UnitSpec> units = new ArrayList<>();
     private final Map<String, Placement> placements = new LinkedHashMap<>();
     private final Map<String, Double> limits = new LinkedHashMap<>();
+    private final List<RuleSet> ruleSets = new ArrayList<>();
 
     private Trial(Body body) {
         this.body = body;
@@ -45,6 +48,19 @@ public final class Trial {
     public Trial limit(Figure figure, double value) {
         limits.put(figure.id(), value);
         return this;
+    }
+
+    public Trial rules(RuleSet set) {
+        ruleSets.add(set);
+        return this;
+    }
+
+    /** Chooses a rule set that comes with the program. */
+    public Trial rules(String builtIn) {
+        return rules(RuleSets.builtIn().stream()
+                .filter(set -> set.id().equals(builtIn))
+                .findFirst()
+                .orElseThrow());
     }
 
     public Trial toPlace(String unit, TrialItem item) {
@@ -87,14 +103,15 @@ public final class Trial {
     }
 
     public Layout layout() {
-        Brief brief = new Brief(
-                "trial", "Trial", body.id(), null, null, units, 0, List.of(), List.of(), limits, List.of(), null);
+        List<String> sets = ruleSets.stream().map(RuleSet::id).toList();
+        Brief brief =
+                new Brief("trial", "Trial", body.id(), null, null, units, 0, List.of(), sets, limits, List.of(), null);
         return new Layout(brief, new Parts(body, null, null, items), placements, List.of(), null);
     }
 
     public Scene scene() {
         Layout layout = layout();
-        return Scene.of(layout, Rules.of(layout.brief(), List.of()));
+        return Scene.of(layout, Rules.of(layout.brief(), ruleSets));
     }
 
     /** The rows of one limit, in the order of the ledger. */

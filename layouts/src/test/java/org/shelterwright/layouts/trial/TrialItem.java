@@ -45,6 +45,7 @@ public final class TrialItem {
     private @Nullable Integer lowestAbove;
     private @Nullable Integer highestAbove;
     private boolean loose = true;
+    private @Nullable Double roadHoldN;
     private MassData mass = new MassData(null, null, MassBasis.WEIGHED, 0.0, 0.0, null);
     private @Nullable Double stackingKg;
 
@@ -96,6 +97,18 @@ public final class TrialItem {
         return this;
     }
 
+    /** Adds a fixing whose grade is not known. */
+    public TrialItem ungraded(Point at, Face face, String thread) {
+        loose = false;
+        fixings.add(new Fixing("F" + (fixings.size() + 1), at, face, thread, null, null));
+        return this;
+    }
+
+    public TrialItem roadHold(double newtons) {
+        roadHoldN = newtons;
+        return this;
+    }
+
     public TrialItem bolted() {
         loose = false;
         return this;
@@ -125,7 +138,7 @@ public final class TrialItem {
     }
 
     public TrialItem support(String name, Rect area, int heightMm, boolean under, @Nullable Double ratingKg) {
-        supports.add(new Support(name, area, heightMm * 1000, under, ratingKg));
+        supports.add(new Support(name, area, heightMm * 1000, under, ratingKg, 1500.0, 2000.0));
         return this;
     }
 
@@ -160,7 +173,7 @@ public final class TrialItem {
                 zones,
                 movableParts,
                 fixings,
-                new Mounting(surfaces, lowestAbove, highestAbove, loose),
+                new Mounting(surfaces, lowestAbove, highestAbove, loose, roadHoldN),
                 turns,
                 mass,
                 List.of(),

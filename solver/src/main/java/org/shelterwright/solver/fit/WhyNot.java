@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param proven true if a bound proves it, false if it was found by trying
  * @param reasons one sentence each, the strongest first
- * @param relaxations limits whose relaxing makes it fit, one sentence each; empty if none was found
+ * @param relaxations the fewest limits that must all be relaxed to make it fit, one line each; empty if none were looked for
  */
 public record WhyNot(boolean proven, List<String> reasons, List<String> relaxations) {
     public WhyNot {

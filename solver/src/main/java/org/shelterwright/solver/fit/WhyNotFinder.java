@@ -6,7 +6,9 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.ledger.Ledger;
+import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.layouts.ledger.mend.Wording;
 import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.MomentLimits;
@@ -17,6 +19,8 @@ import org.shelterwright.solver.fit.whynot.Relaxing;
 final class WhyNotFinder {
     /** Share of the moves of the search that one try with a limit left out may take. */
     private static final int TRY_SHARE = 8;
+
+    private static final int MOST_FINDINGS = 5;
 
     private static final long MOST_TRY_MOVES = 400_000;
 
@@ -43,14 +47,19 @@ final class WhyNotFinder {
         }
         List<Ledger> known = options.stream().map(FitOption::ledger).toList();
         Ledger fewest = Relaxing.fewest(known, relaxed -> attempt(request, relaxed, best, stop));
-        List<String> reasons = new ArrayList<>();
-        reasons.add("No layout that holds every limit was found; the best breaks "
-                + best.ledger().count(Verdict.BROKEN) + " rows. A longer search may find one.");
-        best.ledger().rows().stream()
+        return new WhyNot(false, found(best.ledger()), Relaxing.sentences(fewest));
+    }
+
+    private static List<String> found(Ledger best) {
+        List<String> findings = best.rows().stream()
                 .filter(row -> row.verdict() == Verdict.BROKEN)
-                .limit(5)
-                .forEach(row -> reasons.add(row.finding()));
-        return new WhyNot(false, reasons, Relaxing.sentences(fewest));
+                .map(Row::finding)
+                .toList();
+        List<String> reasons = new ArrayList<>(findings.subList(0, Math.min(MOST_FINDINGS, findings.size())));
+        int more = findings.size() - reasons.size();
+        reasons.add((more == 0 ? "" : Wording.count(more, "more row") + (more == 1 ? " is" : " are") + " broken. ")
+                + "This was found by trying, not proven: a longer search may find a layout that holds.");
+        return reasons;
     }
 
     private Ledger attempt(FitRequest request, Set<String> relaxed, FitOption best, StopSignal stop) {
@@ -70,7 +79,7 @@ final class WhyNotFinder {
                         new Pulse(progress -> {}),
                         stop)
                 .run();
-        List<FitOption> found = new Choice(checker).choose(StandardFitter.found(problem, bests), 1);
+        List<FitOption> found = new Choice(checker).choose(StandardFitter.found(easier, bests), 1);
         return found.isEmpty() ? best.ledger() : found.get(0).ledger();
     }
 }

@@ -109,11 +109,21 @@ public final class FitText {
     private static List<String> reasons(WhyNot whyNot) {
         List<String> lines = new ArrayList<>();
         lines.add(whyNot.proven() ? "No layout can hold every limit:" : "No layout was found that holds every limit:");
-        whyNot.reasons().forEach(reason -> lines.add("  - " + reason));
-        if (!whyNot.relaxations().isEmpty()) {
-            lines.add("It would hold if one of these were relaxed:");
-            whyNot.relaxations().forEach(relaxation -> lines.add("  - " + relaxation));
+        whyNot.reasons().forEach(reason -> item(lines, reason));
+        List<String> relaxations = whyNot.relaxations();
+        if (!relaxations.isEmpty()) {
+            lines.add(
+                    relaxations.size() == 1
+                            ? "A layout was found that holds if this limit is relaxed:"
+                            : "A layout was found that holds if all of these limits are relaxed:");
+            relaxations.forEach(relaxation -> item(lines, relaxation));
         }
         return lines;
+    }
+
+    private static void item(List<String> lines, String text) {
+        List<String> parts = TextTable.wrapped("    " + text, TextTable.WIDTH);
+        lines.add("  - " + parts.get(0).strip());
+        lines.addAll(parts.subList(1, parts.size()));
     }
 }

@@ -18,6 +18,7 @@ import org.shelterwright.layouts.ledger.Verdict;
 /** A ledger in plain text. */
 public final class LedgerText {
     private static final String INDENT = "    ";
+    private static final int MOST_IDS = 6;
 
     private LedgerText() {}
 
@@ -64,7 +65,10 @@ public final class LedgerText {
         return table.lines();
     }
 
-    /** Rows as a table, each that is not met with its sentences below it; with {@code detailed} all of them. */
+    /**
+     * Rows as a table, each that is not met with its sentences below it; with {@code detailed} all of them. Load states are
+     * numbered and told below.
+     */
     public static List<String> rows(List<Row> rows, Layout layout, boolean detailed) {
         TextTable table = new TextTable(
                 Column.text("Verdict"),
@@ -72,9 +76,9 @@ public final class LedgerText {
                 Column.figures("Demand"),
                 Column.figures("Capacity"),
                 Column.text("Unit"),
-                Column.text("Subject"),
-                Column.text("Limit"),
-                Column.text("State"));
+                Column.figures("State"),
+                Column.text("Limit"));
+        List<String> states = new ArrayList<>();
         for (Row row : rows) {
             boolean figures = row.use() != null && !bare(row);
             table.row(
@@ -83,23 +87,46 @@ public final class LedgerText {
                     figures ? Shown.figure(row.demand()) : "-",
                     figures ? Shown.figure(row.capacity()) : "-",
                     row.unit(),
-                    row.subject().title(),
-                    row.units().size() > 3 || row.units().isEmpty()
-                            ? row.title()
-                            : row.title() + ": " + String.join(", ", row.units()),
-                    row.state());
+                    state(row, states),
+                    row.title());
             if (detailed || row.verdict() != Verdict.MET) {
                 notes(row, layout).forEach(table::note);
             }
         }
+        List<String> lines = new ArrayList<>(table.lines());
+        if (!states.isEmpty()) {
+            lines.add("");
+            lines.addAll(legend(states));
+        }
+        return lines;
+    }
+
+    private static List<String> legend(List<String> states) {
+        TextTable table = new TextTable(Column.figures("State"), Column.text("is"));
+        for (int i = 0; i < states.size(); i++) {
+            table.row(Integer.toString(i + 1), states.get(i));
+        }
         return table.lines();
     }
 
-    /** The rows that a short ledger shows: all that are not met, and the tightest of each limit that is. */
+    private static String state(Row row, List<String> states) {
+        if (row.doesNotApply()) {
+            return "-";
+        }
+        if (row.state().equals("always")) {
+            return row.state();
+        }
+        if (!states.contains(row.state())) {
+            states.add(row.state());
+        }
+        return Integer.toString(states.indexOf(row.state()) + 1);
+    }
+
+    /** The rows that a short ledger shows: all that are not met, and the tightest of each limit that is and applies. */
     public static List<Row> shortened(List<Row> rows) {
         Set<String> shown = new HashSet<>();
         return rows.stream()
-                .filter(row -> row.verdict() != Verdict.MET || shown.add(row.limit()))
+                .filter(row -> row.verdict() != Verdict.MET || !row.doesNotApply() && shown.add(row.limit()))
                 .toList();
     }
 
@@ -119,7 +146,10 @@ public final class LedgerText {
         layout.acceptance(row.limit(), row.units())
                 .ifPresent(accepted -> notes.add(
                         INDENT + "Accepted by " + accepted.by() + " on " + accepted.date() + ": " + accepted.reason()));
-        notes.add(INDENT + "Source: " + row.source().text() + "  [" + row.limit() + "]");
+        List<String> ids = row.units().subList(0, Math.min(MOST_IDS, row.units().size()));
+        int more = row.units().size() - ids.size();
+        String of = (ids.isEmpty() ? "" : ": " + String.join(", ", ids)) + (more == 0 ? "" : " and " + more + " more");
+        notes.add(INDENT + "Source: " + row.source().text() + "  [" + row.limit() + of + "]");
         return notes;
     }
 

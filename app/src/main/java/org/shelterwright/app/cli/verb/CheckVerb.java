@@ -94,9 +94,16 @@ public final class CheckVerb extends Verb {
         print(LedgerText.rows(shown, layout, all));
         if (shown.size() < rows.size()) {
             terminal().result("");
-            terminal()
-                    .result((rows.size() - shown.size())
-                            + " more rows are met with more to spare: see them with --all.");
+            terminal().result(leftOut(rows, shown.size()));
         }
+    }
+
+    private static String leftOut(List<Row> rows, int shown) {
+        long idle = rows.stream().filter(Row::doesNotApply).count();
+        long met = rows.size() - shown - idle;
+        return (met == 0 ? "" : met + " more rows are met with more to spare")
+                + (met == 0 || idle == 0 ? "" : ", and ")
+                + (idle == 0 ? "" : idle + (idle == 1 ? " limit does not apply" : " limits do not apply"))
+                + ": see them with --all.";
     }
 }

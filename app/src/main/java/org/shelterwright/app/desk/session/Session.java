@@ -1,7 +1,10 @@
 package org.shelterwright.app.desk.session;
 
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.edit.Edit;
 import org.shelterwright.layouts.edit.History;
@@ -17,6 +20,7 @@ import org.shelterwright.layouts.scene.Scene;
 public final class Session {
     private final Checker checker;
     private final Selection selection = new Selection();
+    private final ObjectProperty<Situation> situation = new SimpleObjectProperty<>(Situation.ON_STATION);
     private final ReadOnlyObjectWrapper<Standing> standing = new ReadOnlyObjectWrapper<>();
     private LedgerBuilder builder;
 
@@ -37,6 +41,11 @@ public final class Session {
 
     public Selection selection() {
         return selection;
+    }
+
+    /** The situation that is shown and edited. The ledger always answers both. */
+    public ObjectProperty<Situation> situation() {
+        return situation;
     }
 
     public Checker checker() {

@@ -29,6 +29,26 @@ class TextTableTest {
     }
 
     @Test
+    void whatIsTooWideGoesOnBelow() {
+        TextTable table = new TextTable(Column.figures("No"), Column.text("What"));
+        table.row("1", "word ".repeat(21).strip()).note("    " + "note ".repeat(20) + " end");
+
+        assertThat(table.lines())
+                .containsExactly(
+                        "No  What",
+                        " 1  " + "word ".repeat(19).strip(),
+                        "    word word",
+                        "    " + "note ".repeat(19).strip(),
+                        "    note  end");
+    }
+
+    @Test
+    void aWordThatIsTooLongStaysWhole() {
+        assertThat(TextTable.wrapped("  a " + "b".repeat(20) + " c", 10))
+                .containsExactly("  a", "  " + "b".repeat(20), "  c");
+    }
+
+    @Test
     void lineWithAnotherCountOfCellsIsRefused() {
         TextTable table = new TextTable(Column.text("A"), Column.text("B"));
 

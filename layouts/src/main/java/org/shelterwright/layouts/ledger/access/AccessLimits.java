@@ -20,6 +20,12 @@ public final class AccessLimits {
                 new WayOut(),
                 new ExitCount(),
                 new ExitSize(),
-                new HighestControl());
+                new ExitCeiling(),
+                new HighestControl(),
+                new ElectricSpace(),
+                new RackFront(),
+                new DrawerFront(),
+                new WorkPlaceSpace(),
+                new SplitAisle());
     }
 }

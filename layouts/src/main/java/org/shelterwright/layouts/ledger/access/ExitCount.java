@@ -24,7 +24,7 @@ import org.shelterwright.layouts.scene.Scene;
  * are reached at the width of a way out, drawers out &gt;= the set number. With at most one work place, one exit is enough.
  *
  * <p>Source: the rule set of the brief. Figures: {@link Figure#EXIT_COUNT}, {@link Figure#EXIT_WIDTH}, {@link
- * Figure#WALKWAY_HEADROOM}, {@link Figure#STEP_HEIGHT}.
+ * Figure#EXIT_HEADROOM} (else {@link Figure#WALKWAY_HEADROOM}), {@link Figure#STEP_HEIGHT}.
  */
 final class ExitCount extends NamedLimit implements Limit.OfWhole {
     ExitCount() {
@@ -41,7 +41,7 @@ final class ExitCount extends NamedLimit implements Limit.OfWhole {
     public void assess(Scene scene, Rows rows) {
         Optional<Rule> count = scene.rules().rule(Figure.EXIT_COUNT);
         Optional<Rule> width = scene.rules().rule(Figure.EXIT_WIDTH);
-        Optional<Floor> found = Floor.of(scene);
+        Optional<Floor> found = Floor.ofWayOut(scene);
         if (count.isEmpty() || width.isEmpty() || found.isEmpty()) {
             Figure unset =
                     count.isEmpty() ? Figure.EXIT_COUNT : width.isEmpty() ? Figure.EXIT_WIDTH : Figure.WALKWAY_HEADROOM;
@@ -51,7 +51,6 @@ final class ExitCount extends NamedLimit implements Limit.OfWhole {
         Floor floor = found.get();
         List<PlacedZone> seats = floor.seats();
         if (seats.isEmpty()) {
-            rows.add(rows.draft(this).held(heldSentence()));
             return;
         }
         List<WidestWays> byExit = byExit(floor);

@@ -35,6 +35,19 @@ record Floor(Scene scene, int headroom, int step) {
                         new Floor(scene, micrometres(rule.value()), micrometres(rules.valueOr(Figure.STEP_HEIGHT, 0))));
     }
 
+    /** The floor for a way out: with the headroom of ways out where the rules set one. */
+    static Optional<Floor> ofWayOut(Scene scene) {
+        Optional<Floor> floor = of(scene);
+        return scene.rules()
+                .rule(Figure.EXIT_HEADROOM)
+                .flatMap(rule -> floor.map(one -> one.with(micrometres(rule.value()))))
+                .or(() -> floor);
+    }
+
+    private Floor with(int other) {
+        return new Floor(scene, other, step);
+    }
+
     static int micrometres(double mm) {
         return (int) Math.round(Math.max(-500_000, Math.min(500_000, mm)) * Lengths.MM);
     }

@@ -48,8 +48,9 @@ final class HighestControl extends NamedLimit implements Limit.OfWhole {
         List<Control> controls = controls(scene);
         Optional<Rule> rule = scene.rules().rule(Figure.REACH_HIGHEST);
         if (controls.isEmpty()) {
-            rows.add(rows.draft(this).held(heldSentence()));
-        } else if (rule.isEmpty()) {
+            return;
+        }
+        if (rule.isEmpty()) {
             rows.add(UnsetFigure.row(rows, this, Figure.REACH_HIGHEST));
         } else {
             int limit = Floor.micrometres(rule.get().value());

@@ -50,8 +50,9 @@ final class SeatHeadroom extends NamedLimit implements Limit.OfWhole {
                 .toList();
         Optional<Rule> rule = scene.rules().rule(Figure.SEAT_HEADROOM);
         if (seats.isEmpty()) {
-            rows.add(rows.draft(this).held(heldSentence()));
-        } else if (rule.isEmpty()) {
+            return;
+        }
+        if (rule.isEmpty()) {
             rows.add(UnsetFigure.row(rows, this, Figure.SEAT_HEADROOM));
         } else {
             seats.forEach(seat -> assess(scene, rows, seat, rule.get()));

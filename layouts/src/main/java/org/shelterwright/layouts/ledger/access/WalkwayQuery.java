@@ -16,9 +16,16 @@ import java.util.Arrays;
  * <p>Reuses its arrays from call to call. Not for several threads.
  */
 public final class WalkwayQuery {
-    private int[] order = new int[64];
     private long[] keys = new long[64];
+    private int[] left = new int[64];
+    private int[] right = new int[64];
+    private int[] bottom = new int[64];
+    private int[] top = new int[64];
     private int[] levels = new int[64];
+    private long[] entering = new long[64];
+    private long[] leaving = new long[64];
+    private long[] active = new long[1];
+    private long[] strip = new long[1];
     private int[] rowFirst = new int[65];
     private int[] low = new int[256];
     private int[] high = new int[256];
@@ -26,8 +33,8 @@ public final class WalkwayQuery {
     private int intervals;
 
     private int width;
-    private int[] obstacles = {};
     private int obstacleCount;
+    private int words;
     private int lastX;
 
     /**
@@ -54,8 +61,6 @@ public final class WalkwayQuery {
             int[] targets) {
         boolean[] reached = new boolean[targets.length / 4];
         width = personWidth;
-        obstacles = obstacleRects;
-        obstacleCount = obstacleNumber;
         lastX = roomX - personWidth;
         int lastY = roomY - personWidth;
         int[] starts = starts(doors);
@@ -63,8 +68,9 @@ public final class WalkwayQuery {
             return reached;
         }
         int[] standing = standing(targets);
-        sortObstacles();
+        takeObstacles(obstacleRects, obstacleNumber, lastY);
         int levelCount = findLevels(lastY, starts, standing);
+        findEvents(levelCount);
         sweep(levelCount);
         int outside = newInterval(0, 0);
         for (int i = 0; i < starts.length; i += 4) {
@@ -115,18 +121,45 @@ public final class WalkwayQuery {
         return places;
     }
 
-    private void sortObstacles() {
-        if (keys.length < obstacleCount) {
-            keys = new long[2 * obstacleCount];
-            order = new int[2 * obstacleCount];
+    /** Keeps the places that obstacles forbid, sorted by their left end, without those that lie in another one. */
+    private void takeObstacles(int[] rects, int count, int lastY) {
+        if (keys.length < count) {
+            keys = new long[2 * count];
+            left = new int[2 * count];
+            right = new int[2 * count];
+            bottom = new int[2 * count];
+            top = new int[2 * count];
         }
-        for (int i = 0; i < obstacleCount; i++) {
-            keys[i] = ((long) obstacles[4 * i] << 32) | i;
+        for (int i = 0; i < count; i++) {
+            keys[i] = ((long) rects[4 * i] << 32) | i;
         }
-        Arrays.sort(keys, 0, obstacleCount);
-        for (int i = 0; i < obstacleCount; i++) {
-            order[i] = 4 * (int) keys[i];
+        Arrays.sort(keys, 0, count);
+        int kept = 0;
+        for (int i = 0; i < count; i++) {
+            int at = 4 * (int) keys[i];
+            int x0 = rects[at] - width;
+            int y0 = rects[at + 1] - width;
+            int x1 = rects[at + 2];
+            int y1 = rects[at + 3];
+            if (x1 > 0 && y1 > 0 && x0 < lastX && y0 < lastY && !covered(kept, x1, y0, y1)) {
+                left[kept] = x0;
+                right[kept] = x1;
+                bottom[kept] = y0;
+                top[kept] = y1;
+                kept++;
+            }
         }
+        obstacleCount = kept;
+        words = (kept + 63) / 64;
+    }
+
+    private boolean covered(int kept, int x1, int y0, int y1) {
+        for (int k = 0; k < kept; k++) {
+            if (right[k] >= x1 && bottom[k] <= y0 && top[k] >= y1) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private int findLevels(int lastY, int[] starts, int[] targets) {
@@ -138,9 +171,8 @@ public final class WalkwayQuery {
         int count = 0;
         levels[count++] = 0;
         for (int i = 0; i < obstacleCount; i++) {
-            int top = obstacles[4 * i + 3];
-            if (top > 0 && top <= lastY) {
-                levels[count++] = top;
+            if (top[i] > 0 && top[i] <= lastY) {
+                levels[count++] = top[i];
             }
         }
         count = addLowEdges(starts, lastY, count);
@@ -165,47 +197,90 @@ public final class WalkwayQuery {
         return next;
     }
 
-    /** Finds the free intervals of every row, and joins those of neighbouring rows. */
+    /** Notes at which row each obstacle begins to be in the way and at which it no longer is. */
+    private void findEvents(int levelCount) {
+        int size = (levelCount + 1) * words;
+        if (entering.length < size) {
+            entering = new long[2 * size];
+            leaving = new long[2 * size];
+        }
+        Arrays.fill(entering, 0, size, 0);
+        Arrays.fill(leaving, 0, size, 0);
+        for (int i = 0; i < obstacleCount; i++) {
+            long bit = 1L << (i & 63);
+            entering[firstRow(bottom[i] + 1, levelCount) * words + (i >> 6)] |= bit;
+            leaving[firstRow(top[i], levelCount) * words + (i >> 6)] |= bit;
+        }
+    }
+
+    /**
+     * Finds the free intervals of every row, and joins those of neighbouring rows. What is in the way in the strip above
+     * a row is what is in the way in the row, and what begins below the next one.
+     */
     private void sweep(int levelCount) {
+        if (active.length < words) {
+            active = new long[words];
+            strip = new long[words];
+        }
         intervals = 0;
+        Arrays.fill(active, 0, words, 0);
         for (int row = 0; row < levelCount; row++) {
             rowFirst[row] = intervals;
-            addFree(levels[row], levels[row]);
+            goTo(row);
+            addFree(active);
         }
         rowFirst[levelCount] = intervals;
         int rows = intervals;
+        Arrays.fill(active, 0, words, 0);
         for (int row = 0; row + 1 < levelCount; row++) {
-            int first = intervals;
-            addFree(levels[row], levels[row + 1]);
-            int below = rowFirst[row];
-            int above = rowFirst[row + 1];
-            for (int strip = first; strip < intervals; strip++) {
-                while (high[below] < low[strip]) {
-                    below++;
-                }
-                while (high[above] < low[strip]) {
-                    above++;
-                }
-                union(below, above);
+            goTo(row);
+            for (int w = 0; w < words; w++) {
+                strip[w] = active[w] | entering[(row + 1) * words + w];
             }
+            int first = intervals;
+            addFree(strip);
+            join(rowFirst[row], rowFirst[row + 1], first);
             intervals = first;
         }
         intervals = rows;
     }
 
-    /** Adds the intervals of x that are free at all y from y0 to y1: at the row itself if equal, else the open strip. */
-    private void addFree(int y0, int y1) {
+    private void goTo(int row) {
+        for (int w = 0; w < words; w++) {
+            active[w] = (active[w] | entering[row * words + w]) & ~leaving[row * words + w];
+        }
+    }
+
+    /** Unites the intervals of two rows that the free intervals of the strip between them connect. */
+    private void join(int lowerRow, int upperRow, int firstOfStrip) {
+        int below = lowerRow;
+        int above = upperRow;
+        for (int i = firstOfStrip; i < intervals; i++) {
+            while (high[below] < low[i]) {
+                below++;
+            }
+            while (high[above] < low[i]) {
+                above++;
+            }
+            union(below, above);
+        }
+    }
+
+    /** Adds the intervals of x that are free of the given obstacles. */
+    private void addFree(long[] inTheWay) {
         int reach = 0;
-        for (int i = 0; i < obstacleCount && reach <= lastX; i++) {
-            int o = order[i];
-            int bottom = obstacles[o + 1] - width;
-            int top = obstacles[o + 3];
-            if (bottom < y1 && top > y0 && obstacles[o + 2] > reach) {
-                int left = obstacles[o] - width;
-                if (left >= reach) {
-                    newInterval(reach, Math.min(left, lastX));
+        for (int w = 0; w < words && reach <= lastX; w++) {
+            for (long bits = inTheWay[w]; bits != 0; bits &= bits - 1) {
+                int i = 64 * w + Long.numberOfTrailingZeros(bits);
+                if (right[i] > reach) {
+                    if (left[i] >= reach) {
+                        if (left[i] >= lastX) {
+                            break;
+                        }
+                        newInterval(reach, left[i]);
+                    }
+                    reach = right[i];
                 }
-                reach = Math.max(reach, obstacles[o + 2]);
             }
         }
         if (reach <= lastX) {

@@ -23,7 +23,8 @@ import org.shelterwright.layouts.scene.Scene;
  * flap out &gt;= the width of a way out, on station. One row for each seat zone; the widest of its exits counts.
  *
  * <p>Source: the rule set of the brief. Published value for buildings: 29 CFR 1910.36(g)(2), 28 in (711 mm). Figures:
- * {@link Figure#EXIT_WIDTH}, {@link Figure#WALKWAY_HEADROOM}, {@link Figure#STEP_HEIGHT}.
+ * {@link Figure#EXIT_WIDTH}, {@link Figure#EXIT_HEADROOM} (else {@link Figure#WALKWAY_HEADROOM}), {@link
+ * Figure#STEP_HEIGHT}.
  */
 final class WayOut extends NamedLimit implements Limit.OfWhole {
     WayOut() {
@@ -39,7 +40,7 @@ final class WayOut extends NamedLimit implements Limit.OfWhole {
     @Override
     public void assess(Scene scene, Rows rows) {
         Optional<Rule> width = scene.rules().rule(Figure.EXIT_WIDTH);
-        Optional<Floor> found = Floor.of(scene);
+        Optional<Floor> found = Floor.ofWayOut(scene);
         if (width.isEmpty() || found.isEmpty()) {
             rows.add(UnsetFigure.row(rows, this, width.isEmpty() ? Figure.EXIT_WIDTH : Figure.WALKWAY_HEADROOM));
             return;
@@ -47,7 +48,6 @@ final class WayOut extends NamedLimit implements Limit.OfWhole {
         Floor floor = found.get();
         List<PlacedZone> seats = floor.seats();
         if (seats.isEmpty()) {
-            rows.add(rows.draft(this).held(heldSentence()));
             return;
         }
         List<Rect> free = EscapeFloor.of(floor);

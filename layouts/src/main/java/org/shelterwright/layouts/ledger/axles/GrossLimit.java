@@ -25,7 +25,7 @@ final class GrossLimit extends NamedLimit implements Limit.OfTotals {
                 "Gross mass by road rules",
                 Severity.HARD,
                 Source.stated("Brief", Figure.GROSS_LIMIT.id()),
-                "The brief states no gross limit of its own.");
+                "No rule set and no brief sets a gross mass by road rules, or the brief names no carrier.");
     }
 
     @Override

@@ -19,14 +19,14 @@ import org.shelterwright.layouts.state.MassModel;
  * @param units the unit and all that rests on or under it
  * @param missing what is not stated, in words
  */
-record CarriedMass(double nominalKg, double worstKg, List<PlacedUnit> units, List<String> missing) {
-    CarriedMass {
+public record CarriedMass(double nominalKg, double worstKg, List<PlacedUnit> units, List<String> missing) {
+    public CarriedMass {
         units = List.copyOf(units);
         missing = List.copyOf(missing);
     }
 
     /** Cost: the number of units times the length of the chain. Units mounted in a circle are counted once. */
-    static CarriedMass of(Scene scene, MassModel model, PlacedUnit unit, Situation situation) {
+    public static CarriedMass of(Scene scene, MassModel model, PlacedUnit unit, Situation situation) {
         List<PlacedUnit> units = new ArrayList<>();
         BitSet carried = new BitSet();
         add(scene, unit, situation, carried, units);
@@ -48,7 +48,12 @@ record CarriedMass(double nominalKg, double worstKg, List<PlacedUnit> units, Lis
 
     /** Mass of one unit with growth, uncertainty and full tanks (kg); what is not stated counts as zero. */
     static double worstKg(MassModel model, PlacedUnit unit) {
-        return worst(model, unit.item().mass()).orElse(0) + tanksKg(unit);
+        return worstEmptyKg(model, unit) + tanksKg(unit);
+    }
+
+    /** The same without the contents of its tanks (kg). */
+    public static double worstEmptyKg(MassModel model, PlacedUnit unit) {
+        return worst(model, unit.item().mass()).orElse(0);
     }
 
     private static double nominalKg(PlacedUnit unit) {

@@ -13,19 +13,18 @@ import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
 
 /** Where fixings land among the hard points of a body, and which shift would make them land. */
-final class Landing {
+public final class Landing {
     /** How far from a fixing holes are looked for (µm); further away a shift is a new place, not a mend. */
     private static final int SEARCH = 500 * Lengths.MM;
 
     private final List<HardPoint> hardPoints;
 
-    Landing(List<HardPoint> hardPoints) {
+    public Landing(List<HardPoint> hardPoints) {
         this.hardPoints = hardPoints;
     }
 
     /** The hard point that a fixing lands on, exactly; {@code null} if none. */
-    @Nullable
-    HardPoint under(PlacedFixing fixing) {
+    public @Nullable HardPoint under(PlacedFixing fixing) {
         return under(fixing, Point.ORIGIN);
     }
 
@@ -52,7 +51,7 @@ final class Landing {
     }
 
     /** The shift of one fixing to the nearest place that takes it; empty if there is none near. */
-    Optional<Point> nearest(PlacedFixing fixing) {
+    public Optional<Point> nearest(PlacedFixing fixing) {
         return shifts(fixing).stream().min((a, b) -> Long.compare(way(a), way(b)));
     }
 
@@ -98,5 +97,18 @@ final class Landing {
 
     private static long way(Point shift) {
         return (long) Math.abs(shift.x()) + Math.abs(shift.y()) + Math.abs(shift.z());
+    }
+
+    /** The axis along a hard point: that of its holes, or the longest of a zone. */
+    public static Axis lengthwise(HardPoint hardPoint) {
+        if (hardPoint instanceof HoleGrid grid) {
+            return grid.along();
+        }
+        Box area = hardPoint.outline();
+        Axis longest = Axis.X;
+        for (Axis axis : Axis.values()) {
+            longest = area.extent(axis) > area.extent(longest) ? axis : longest;
+        }
+        return longest;
     }
 }

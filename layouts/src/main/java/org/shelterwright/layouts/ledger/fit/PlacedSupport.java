@@ -17,6 +17,8 @@ import org.shelterwright.layouts.scene.PlacedUnit;
  * @param level its height above the floor (µm)
  * @param under true if units hang under it
  * @param ratingKg mass that it carries (kg); {@code null} if not known
+ * @param pullOutN what it bears at each fixing, square to it (N); {@code null} if not known
+ * @param shearN the same along it (N); {@code null} if not known
  */
 public record PlacedSupport(
         PlacedUnit host,
@@ -24,7 +26,9 @@ public record PlacedSupport(
         Rect area,
         int level,
         boolean under,
-        @Nullable Double ratingKg) {
+        @Nullable Double ratingKg,
+        @Nullable Double pullOutN,
+        @Nullable Double shearN) {
     /** The supports of a unit; an item with a stacking strength carries on its whole top too. */
     public static List<PlacedSupport> of(PlacedUnit host, Situation situation) {
         Item item = host.item();
@@ -44,7 +48,15 @@ public record PlacedSupport(
         Box face = pose.apply(
                 support.area().at(support.height(), support.height()),
                 host.item().size());
-        return new PlacedSupport(host, support.name(), Rect.of(face), face.z0(), support.under(), support.ratingKg());
+        return new PlacedSupport(
+                host,
+                support.name(),
+                Rect.of(face),
+                face.z0(),
+                support.under(),
+                support.ratingKg(),
+                support.pullOutN(),
+                support.shearN());
     }
 
     /** A flat cuboid for showing it. */

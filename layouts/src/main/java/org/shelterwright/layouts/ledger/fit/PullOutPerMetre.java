@@ -7,11 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.shelterwright.catalog.body.HardPoint;
-import org.shelterwright.catalog.body.HoleGrid;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.source.Source;
-import org.shelterwright.catalog.space.Axis;
-import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.NamedLimit;
@@ -55,7 +52,23 @@ final class PullOutPerMetre extends NamedLimit implements Limit.OfTotals {
                     .forEach((hardPoint, all) ->
                             worst.merge(hardPoint, heaviest(all, situation), (a, b) -> b.pullN() > a.pullN() ? b : a));
         }
+        List<HungLoad> hung = HungLoad.all(scene);
+        if (worst.isEmpty() && !hung.isEmpty()) {
+            rows.add(nothingPulls(rows.draft(this), hung, missing));
+        }
         worst.forEach((hardPoint, window) -> rows.add(row(rows, hardPoint, window, missing)));
+    }
+
+    private static Row nothingPulls(RowDraft draft, List<HungLoad> hung, Set<String> missing) {
+        if (!missing.isEmpty()) {
+            return Unstated.row(draft, List.copyOf(missing));
+        }
+        boolean landed = hung.stream()
+                .allMatch(load -> !load.fixings().isEmpty()
+                        && load.fixings().stream().allMatch(fixing -> fixing.hardPoint() != null));
+        return landed
+                ? draft.held("What hangs pulls on no fixing.")
+                : draft.notAssessed("What hangs lands on no hard point, so none can be judged by the metre.");
     }
 
     private static Map<HardPoint, List<Pull>> pulls(Scene scene, Situation situation, Set<String> missing) {
@@ -66,7 +79,7 @@ final class PullOutPerMetre extends NamedLimit implements Limit.OfTotals {
                 for (OnFixing fixing : load.fixings()) {
                     HardPoint hardPoint = fixing.hardPoint();
                     if (hardPoint != null && fixing.pullN() > 0) {
-                        int at = fixing.fixing().at().along(along(hardPoint));
+                        int at = fixing.fixing().at().along(Landing.lengthwise(hardPoint));
                         pulls.computeIfAbsent(hardPoint, key -> new ArrayList<>())
                                 .add(new Pull(load.unit(), at, fixing.pullN()));
                     }
@@ -115,18 +128,5 @@ final class PullOutPerMetre extends NamedLimit implements Limit.OfTotals {
             }
         }
         return heaviest;
-    }
-
-    /** The axis along a hard point: that of its holes, or the longest of a zone. */
-    private static Axis along(HardPoint hardPoint) {
-        if (hardPoint instanceof HoleGrid grid) {
-            return grid.along();
-        }
-        Box area = hardPoint.outline();
-        Axis longest = Axis.X;
-        for (Axis axis : Axis.values()) {
-            longest = area.extent(axis) > area.extent(longest) ? axis : longest;
-        }
-        return longest;
     }
 }

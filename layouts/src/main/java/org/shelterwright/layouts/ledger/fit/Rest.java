@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.catalog.space.Rect;
 import org.shelterwright.catalog.space.Size;
@@ -46,6 +47,27 @@ public record Rest(PlacedSupport support, int gap, int beyond) {
     /** How far the unit is from resting rightly (µm); zero if it does. */
     public int amiss() {
         return Math.max(Math.abs(gap), beyond);
+    }
+
+    /**
+     * Where the low corner of the unit may be so that all that touches the support lies within it, wherever the unit is
+     * now; empty if the support is too small.
+     */
+    public static Optional<Rect> room(PlacedUnit guest, Situation situation, PlacedSupport support) {
+        Rect foot = prints(guest, situation).stream()
+                .map(print -> print.at(0, 0))
+                .reduce(Box::hull)
+                .map(Rect::of)
+                .orElse(Rect.of(guest.outline(situation)));
+        Point at = guest.pose(situation).at();
+        Rect area = support.area();
+        int x0 = area.x0() - foot.x0();
+        int y0 = area.y0() - foot.y0();
+        int x1 = area.x1() - foot.x1();
+        int y1 = area.y1() - foot.y1();
+        return x0 > x1 || y0 > y1
+                ? Optional.empty()
+                : Optional.of(new Rect(at.x() + x0, at.y() + y0, at.x() + x1, at.y() + y1));
     }
 
     /** What touches the support: contact patches or bottoms of solids, or tops of solids under it. */

@@ -33,7 +33,7 @@ final class SupportRating extends NamedLimit implements Limit.OfTotals {
                 "Load on supports",
                 Severity.HARD,
                 Source.stated("Catalog", "support ratings and stacking strengths of the items"),
-                "No unit carries another.");
+                "No unit stands on or hangs under a support of another.");
     }
 
     private record Load(Rest rest, List<PlacedUnit> guests, double nominalKg, double worstKg, List<String> missing) {

@@ -9,6 +9,7 @@ import org.shelterwright.layouts.scene.PlacedUnit;
  * What presses on the floor in one load state: patches with their edges (µm) and loads (kg).
  *
  * @param units the unit of each patch
+ * @param people whether a patch is not a contact patch but the floor that a person stands on
  * @param worst loads with every mass at the upper end of its range
  * @param nominal loads with growth and without uncertainty
  * @param off what a patch may bear more since centres of mass are uncertain
@@ -18,6 +19,7 @@ import org.shelterwright.layouts.scene.PlacedUnit;
  */
 record FloorCase(
         PlacedUnit[] units,
+        boolean[] people,
         int[] x0,
         int[] x1,
         int[] y0,
@@ -28,22 +30,26 @@ record FloorCase(
         int[] edgesX,
         int[] edgesY,
         String state) {
-    static FloorCase of(List<PlacedUnit> units, Footing[] footings, UnitSums sums, String state) {
+    /** All contents at their least. */
+    static FloorCase low(List<Standing> standings, String state) {
         int patches = 0;
-        for (Footing footing : footings) {
-            patches += footing.patches().size();
+        for (Standing one : standings) {
+            patches += one.footing().patches().size();
         }
         PlacedUnit[] owners = new PlacedUnit[patches];
+        boolean[] people = new boolean[patches];
         int[][] edges = new int[4][patches];
+        double[][] loads = new double[2][patches];
         double[] off = new double[patches];
         int at = 0;
-        for (PlacedUnit unit : units) {
-            Footing footing = footings[unit.index()];
-            PressurePlane plane = footing.plane();
+        for (Standing one : standings) {
+            one.loads(0, loads[0], loads[1], at);
+            PressurePlane plane = one.footing().plane();
             for (int k = 0; plane != null && k < plane.patches(); k++) {
-                Rect patch = footing.patches().get(k);
-                owners[at] = unit;
-                off[at] = plane.perMetreOff(k) * sums.off[unit.index()];
+                Rect patch = one.footing().patches().get(k);
+                owners[at] = one.owner();
+                people[at] = one.person();
+                off[at] = plane.perMetreOff(k) * one.off();
                 edges[0][at] = patch.x0();
                 edges[1][at] = patch.x1();
                 edges[2][at] = patch.y0();
@@ -51,35 +57,24 @@ record FloorCase(
                 at++;
             }
         }
-        FloorCase empty = new FloorCase(
+        return new FloorCase(
                 owners,
+                people,
                 edges[0],
                 edges[1],
                 edges[2],
                 edges[3],
-                new double[0],
-                new double[0],
+                loads[0],
+                loads[1],
                 off,
                 order(edges[0], edges[1]),
                 order(edges[2], edges[3]),
                 state);
-        return empty.with(footings, sums, state);
     }
 
     /** The same patches under other loads. */
-    FloorCase with(Footing[] footings, UnitSums sums, String otherState) {
-        double[] most = new double[units.length];
-        double[] grown = new double[units.length];
-        int at = 0;
-        for (int i = 0; i < footings.length; i++) {
-            PressurePlane plane = footings[i].plane();
-            if (plane != null) {
-                plane.loads(sums.worst[i], sums.worstX[i], sums.worstY[i], most, at);
-                plane.loads(sums.nominal[i], sums.nominalX[i], sums.nominalY[i], grown, at);
-                at += plane.patches();
-            }
-        }
-        return new FloorCase(units, x0, x1, y0, y1, most, grown, off, edgesX, edgesY, otherState);
+    FloorCase with(double[] otherWorst, double[] otherNominal, String otherState) {
+        return new FloorCase(units, people, x0, x1, y0, y1, otherWorst, otherNominal, off, edgesX, edgesY, otherState);
     }
 
     int patches() {
@@ -89,6 +84,13 @@ record FloorCase(
     /** Area of a patch (m²). */
     double area(int patch) {
         return (x1[patch] - x0[patch]) * 1e-6 * ((y1[patch] - y0[patch]) * 1e-6);
+    }
+
+    /** The part of a patch that lies in a rectangle, from 0 to 1. */
+    double within(Rect area, int patch) {
+        double x = Math.min(x1[patch], area.x1()) - (double) Math.max(x0[patch], area.x0());
+        double y = Math.min(y1[patch], area.y1()) - (double) Math.max(y0[patch], area.y0());
+        return x > 0 && y > 0 ? x / (x1[patch] - x0[patch]) * (y / (y1[patch] - y0[patch])) : 0;
     }
 
     private static int[] order(int[] low, int[] high) {

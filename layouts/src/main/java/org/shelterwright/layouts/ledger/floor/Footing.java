@@ -32,6 +32,12 @@ record Footing(List<Rect> patches, @Nullable PressurePlane plane) {
         return situation == Situation.ON_THE_ROAD ? both.road() : both.station();
     }
 
+    /** One patch. */
+    static Footing on(Rect patch) {
+        List<Rect> patches = List.of(patch);
+        return new Footing(patches, new PressurePlane(patches));
+    }
+
     private static Footing make(PlacedUnit unit, Situation situation) {
         if (unit.place(situation).surface() != Surface.FLOOR) {
             return NONE;

@@ -32,6 +32,14 @@ final class LoadPerMetre extends SpreadLimit {
     }
 
     @Override
+    FloorCase governing(FloorZone zone, FloorSituation situation) {
+        Rect area = zone.area();
+        int from = StripLoad.heaviest(area, situation).from();
+        Rect window = new Rect(from, area.y0(), Math.min(from + Lengths.M, area.x1()), area.y1());
+        return situation.most(patch -> situation.low().within(window, patch));
+    }
+
+    @Override
     String where(Demand worst) {
         return " from " + Lengths.rounded(worst.place().x0(), 0) + " to "
                 + Lengths.rounded(worst.place().x1(), 0) + " mm from the rear wall";

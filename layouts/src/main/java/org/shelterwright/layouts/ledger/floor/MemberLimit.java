@@ -1,7 +1,11 @@
 package org.shelterwright.layouts.ledger.floor;
 
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.body.CrossMember;
+import org.shelterwright.catalog.body.FloorZone;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.layouts.ledger.Limit;
@@ -29,7 +33,7 @@ abstract class MemberLimit extends NamedLimit implements Limit.OfTotals {
                 title,
                 Severity.HARD,
                 Source.stated("Catalog", "cross-members of the body; statics of a simply supported beam"),
-                "The body lists no cross-members; the ratings of its floor zones stand for them.");
+                "The body lists no cross-members. Its floor zones rate a load per metre and are judged by that.");
         this.ratingName = ratingName;
         this.unit = unit;
     }
@@ -43,11 +47,20 @@ abstract class MemberLimit extends NamedLimit implements Limit.OfTotals {
 
     @Override
     public void assess(Scene scene, Rows rows) {
-        if (scene.body().crossMembers().isEmpty() && scene.body().floorZones().isEmpty()) {
-            rows.add(rows.draft(this)
-                    .notAssessed("The body " + scene.body().name()
-                            + " has neither cross-members nor floor zones. Give crossMembers in body "
-                            + scene.body().id() + "."));
+        Body body = scene.body();
+        if (body.crossMembers().isEmpty()) {
+            List<FloorZone> zones = body.floorZones();
+            Optional<FloorZone> unrated =
+                    zones.stream().filter(zone -> zone.perMetreKg() == null).findFirst();
+            if (zones.isEmpty() || unrated.isPresent()) {
+                rows.add(rows.draft(this)
+                        .notAssessed("The body " + body.name() + " lists no cross-members, and "
+                                + unrated.map(zone -> "its floor zone \"" + zone.name() + "\" rates no load per metre")
+                                        .orElse("has no floor zones")
+                                + ". Give crossMembers, or perMetreKg of each floor zone, in body " + body.id()
+                                + "."));
+            }
+            return;
         }
         for (MemberLoad load : MemberLoads.of(scene)) {
             rows.add(row(rows, scene, load));
@@ -69,6 +82,10 @@ abstract class MemberLimit extends NamedLimit implements Limit.OfTotals {
         FloorLoads loads = FloorLoads.of(scene);
         if (demand <= rating && !loads.gaps().isEmpty()) {
             return GapRow.of(draft, loads.gaps());
+        }
+        if (demand <= rating && !load.all()) {
+            return draft.notAssessed("Too many tanks and people bear on " + member.name()
+                    + " to try all their combinations. Take some together as one tank.");
         }
         if (demand > rating) {
             draft.mend("Move heavy units towards other cross-members, or towards the ends of this one.");

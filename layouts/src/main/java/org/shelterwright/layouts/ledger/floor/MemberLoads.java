@@ -12,8 +12,15 @@ import org.shelterwright.layouts.scene.Scene;
  * the last one goes to that one whole.
  */
 final class MemberLoads {
-    /** What one cross-member bears in the load states with the greatest moment and the greatest shear. */
-    record MemberLoad(CrossMember member, Governing moment, Governing shear) {}
+    /** Most combinations of contents that are tried for one cross-member. */
+    private static final int MOST_COMBINATIONS = 1 << 12;
+
+    /**
+     * What one cross-member bears in the load states with the greatest moment and the greatest shear.
+     *
+     * @param all whether all combinations of contents were tried
+     */
+    record MemberLoad(CrossMember member, Governing moment, Governing shear, boolean all) {}
 
     /**
      * A sweep in its load state.
@@ -32,24 +39,70 @@ final class MemberLoads {
         List<CrossMember> sorted = scene.body().crossMembers().stream()
                 .sorted(Comparator.comparingInt(CrossMember::x))
                 .toList();
-        List<FloorCase> cases = FloorLoads.of(scene).cases();
         for (int i = 0; i < sorted.size(); i++) {
             Governing moment = null;
             Governing shear = null;
-            for (FloorCase load : cases) {
-                double[] shares = shares(sorted, i, load);
-                Governing one =
-                        new Governing(sorted.get(i), load, shares, sweep(sorted.get(i), load, shares, load.worst()));
-                moment = moment == null
-                                || one.worst().momentKgM() > moment.worst().momentKgM()
-                        ? one
-                        : moment;
-                shear = shear == null || one.worst().shearKg() > shear.worst().shearKg() ? one : shear;
+            boolean all = true;
+            for (FloorSituation situation : FloorLoads.of(scene).situations()) {
+                double[] shares = shares(sorted, i, situation.low());
+                boolean[] touched = touched(situation, shares);
+                all &= combinations(situation, touched) <= MOST_COMBINATIONS;
+                int[] chosen = new int[touched.length];
+                do {
+                    Governing one = governing(sorted.get(i), situation, shares, chosen, touched);
+                    moment = moment == null
+                                    || one.worst().momentKgM() > moment.worst().momentKgM()
+                            ? one
+                            : moment;
+                    shear = shear == null
+                                    || one.worst().shearKg() > shear.worst().shearKg()
+                            ? one
+                            : shear;
+                } while (all && next(situation, chosen, touched));
             }
             if (moment != null && shear != null) {
-                members.add(new MemberLoad(sorted.get(i), moment, shear));
+                members.add(new MemberLoad(sorted.get(i), moment, shear, all));
             }
         }
+    }
+
+    private static Governing governing(
+            CrossMember member, FloorSituation situation, double[] shares, int[] chosen, boolean[] touched) {
+        FloorCase load = touched.length == 0 ? situation.low() : situation.with(chosen, touched);
+        return new Governing(member, load, shares, sweep(member, load, shares, load.worst()));
+    }
+
+    /** Which standings with contents bear on the member. */
+    private static boolean[] touched(FloorSituation situation, double[] shares) {
+        boolean[] touched = new boolean[situation.varied().size()];
+        for (int v = 0; v < touched.length; v++) {
+            FloorSituation.Varied one = situation.varied().get(v);
+            for (int k = one.from(); k < one.from() + one.patches(); k++) {
+                touched[v] |= shares[k] != 0;
+            }
+        }
+        return touched;
+    }
+
+    private static double combinations(FloorSituation situation, boolean[] touched) {
+        double count = 1;
+        for (int v = 0; v < touched.length; v++) {
+            count *= touched[v] ? situation.varied().get(v).worst().length : 1;
+        }
+        return count;
+    }
+
+    /** Goes on to the next combination, counting up; false after the last one. */
+    private static boolean next(FloorSituation situation, int[] chosen, boolean[] touched) {
+        for (int v = 0; v < chosen.length; v++) {
+            if (touched[v]) {
+                if (++chosen[v] < situation.varied().get(v).worst().length) {
+                    return true;
+                }
+                chosen[v] = 0;
+            }
+        }
+        return false;
     }
 
     static List<MemberLoad> of(Scene scene) {

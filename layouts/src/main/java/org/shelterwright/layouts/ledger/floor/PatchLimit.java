@@ -31,9 +31,9 @@ abstract class PatchLimit extends ZoneLimit {
     abstract double demand(double massKg, double areaM2);
 
     /** The worst patch of one unit in a zone. */
-    private record Worst(FloorCase load, int patch, double demand) {
+    private record Worst(FloorSituation situation, int patch, double demand) {
         PlacedUnit unit() {
-            return load.units()[patch];
+            return situation.low().units()[patch];
         }
     }
 
@@ -41,13 +41,14 @@ abstract class PatchLimit extends ZoneLimit {
     void assess(Scene scene, FloorZone zone, double rating, Rows rows) {
         FloorLoads loads = FloorLoads.of(scene);
         Worst[] ofUnits = new Worst[scene.units().size()];
-        for (FloorCase load : loads.cases()) {
-            for (int k = 0; k < load.patches(); k++) {
-                if (touches(zone.area(), load, k)) {
-                    double demand = demand(load.worst()[k] + load.off()[k], load.area(k));
-                    int index = load.units()[k].index();
+        for (FloorSituation situation : loads.situations()) {
+            FloorCase low = situation.low();
+            for (int k = 0; k < low.patches(); k++) {
+                if (!low.people()[k] && touches(zone.area(), low, k)) {
+                    double demand = demand(situation.most(k) + low.off()[k], low.area(k));
+                    int index = low.units()[k].index();
                     if (ofUnits[index] == null || demand > ofUnits[index].demand()) {
-                        ofUnits[index] = new Worst(load, k, demand);
+                        ofUnits[index] = new Worst(situation, k, demand);
                     }
                 }
             }
@@ -71,8 +72,8 @@ abstract class PatchLimit extends ZoneLimit {
     }
 
     private Row row(RowDraft draft, FloorZone zone, Worst one, double rating) {
-        FloorCase load = one.load();
         int k = one.patch();
+        FloorCase load = one.situation().most(patch -> patch == k ? 1 : 0);
         Rect area = new Rect(load.x0()[k], load.y0()[k], load.x1()[k], load.y1()[k]);
         double nominal = demand(load.nominal()[k], load.area(k));
         draft.units(one.unit()).place(area.at(0, 0)).state(load.state()).nominal(nominal);

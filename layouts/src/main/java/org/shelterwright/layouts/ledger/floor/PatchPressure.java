@@ -37,9 +37,10 @@ final class PatchPressure extends PatchLimit {
         super.assess(scene, rows);
         Set<String> names = new LinkedHashSet<>();
         Set<String> ids = new LinkedHashSet<>();
-        for (FloorCase load : FloorLoads.of(scene).cases()) {
+        for (FloorSituation situation : FloorLoads.of(scene).situations()) {
+            FloorCase load = situation.low();
             for (int k = 0; k < load.patches(); k++) {
-                if (!covered(scene, load, k)) {
+                if (!load.people()[k] && !covered(scene, load, k)) {
                     PlacedUnit unit = load.units()[k];
                     names.add(unit.name());
                     ids.add(unit.id());

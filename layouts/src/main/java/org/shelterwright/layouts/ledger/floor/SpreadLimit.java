@@ -28,12 +28,16 @@ abstract class SpreadLimit extends ZoneLimit {
 
     abstract Demand demand(FloorZone zone, FloorCase load, double[] loads);
 
+    /** The load state in which most is demanded of a zone. */
+    abstract FloorCase governing(FloorZone zone, FloorSituation situation);
+
     @Override
     void assess(Scene scene, FloorZone zone, double rating, Rows rows) {
         FloorLoads loads = FloorLoads.of(scene);
         Demand worst = null;
         FloorCase governing = null;
-        for (FloorCase load : loads.cases()) {
+        for (FloorSituation situation : loads.situations()) {
+            FloorCase load = governing(zone, situation);
             Demand demand = demand(zone, load, load.worst());
             if (worst == null || demand.value() > worst.value()) {
                 worst = demand;

@@ -1,5 +1,7 @@
 package org.shelterwright.layouts.ledger.floor;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Rect;
 
@@ -12,8 +14,52 @@ import org.shelterwright.catalog.space.Rect;
  * @param from where it begins (µm)
  */
 record StripLoad(double kg, int from) {
+    /**
+     * The heaviest window over all combinations of contents. For each window the worst combination of each standing adds
+     * up; each changes linearly between the same places, so the most of them bends upwards there and the sum is most at one.
+     * Cost: linear in the number of patches, times those of standings with contents.
+     */
+    static StripLoad heaviest(Rect zone, FloorSituation situation) {
+        FloorCase low = situation.low();
+        if (situation.varied().isEmpty()) {
+            return heaviest(zone, low, low.worst());
+        }
+        double[] fixed = low.worst().clone();
+        for (FloorSituation.Varied one : situation.varied()) {
+            Arrays.fill(fixed, one.from(), one.from() + one.patches(), 0);
+        }
+        int window = Math.min(Lengths.M, zone.x1() - zone.x0());
+        Ramp ramp = ramp(zone, low, fixed);
+        StripLoad most = new StripLoad(-1, zone.x0());
+        for (int start : starts(zone, low, window)) {
+            Rect area = new Rect(start, zone.y0(), start + window, zone.y1());
+            double kg = ramp.within(start, window);
+            for (FloorSituation.Varied one : situation.varied()) {
+                kg += one.sum(one.best(k -> low.within(area, k)), k -> low.within(area, k));
+            }
+            if (kg > most.kg()) {
+                most = new StripLoad(kg, start);
+            }
+        }
+        return most;
+    }
+
+    private static int[] starts(Rect zone, FloorCase load, int window) {
+        int last = zone.x1() - window;
+        IntStream edges = IntStream.concat(Arrays.stream(load.x0()), Arrays.stream(load.x1()));
+        return IntStream.concat(
+                        IntStream.of(zone.x0(), last),
+                        edges.flatMap(edge -> IntStream.of(edge, edge - window))
+                                .filter(start -> start > zone.x0() && start < last))
+                .toArray();
+    }
+
     /** Cost: linear in the number of patches. */
     static StripLoad heaviest(Rect zone, FloorCase load, double[] loads) {
+        return ramp(zone, load, loads).heaviest(zone, Math.min(Lengths.M, zone.x1() - zone.x0()));
+    }
+
+    private static Ramp ramp(Rect zone, FloorCase load, double[] loads) {
         Ramp ramp = new Ramp(2 * load.patches());
         for (int edge : load.edgesX()) {
             int k = edge >> 1;
@@ -26,7 +72,7 @@ record StripLoad(double kg, int from) {
                 ramp.add(begins ? low : high, begins, begins ? perUm : -perUm);
             }
         }
-        return ramp.heaviest(zone, Math.min(Lengths.M, zone.x1() - zone.x0()));
+        return ramp;
     }
 
     /** What stands before each place along the zone: linear between events. */
@@ -80,11 +126,12 @@ record StripLoad(double kg, int from) {
             return better(better(inner, zone.x0(), window), last, window);
         }
 
+        double within(int start, int window) {
+            return count == 0 ? 0 : value(start + window, upTo(start + window, 0)) - value(start, upTo(start, 0));
+        }
+
         private StripLoad better(StripLoad most, int start, int window) {
-            if (count == 0) {
-                return most;
-            }
-            double kg = value(start + window, upTo(start + window, 0)) - value(start, upTo(start, 0));
+            double kg = within(start, window);
             return kg > most.kg() ? new StripLoad(kg, start) : most;
         }
 

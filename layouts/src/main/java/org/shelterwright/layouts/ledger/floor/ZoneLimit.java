@@ -22,7 +22,7 @@ abstract class ZoneLimit extends NamedLimit implements Limit.OfTotals {
                 title,
                 Severity.HARD,
                 Source.stated("Catalog", "ratings of the floor zones of the body"),
-                "Nothing stands on the floor.");
+                "Nothing stands on a rated part of the floor.");
         this.ratingName = ratingName;
     }
 

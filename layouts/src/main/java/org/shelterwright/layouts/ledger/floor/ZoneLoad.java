@@ -25,12 +25,13 @@ final class ZoneLoad extends SpreadLimit {
         Rect area = zone.area();
         double kg = 0;
         for (int k = 0; k < load.patches(); k++) {
-            double x = Math.min(load.x1()[k], area.x1()) - (double) Math.max(load.x0()[k], area.x0());
-            double y = Math.min(load.y1()[k], area.y1()) - (double) Math.max(load.y0()[k], area.y0());
-            if (x > 0 && y > 0) {
-                kg += loads[k] * (x / (load.x1()[k] - load.x0()[k])) * (y / (load.y1()[k] - load.y0()[k]));
-            }
+            kg += loads[k] * load.within(area, k);
         }
         return new Demand(kg * FloorLoads.G / area.areaM2() / 1000, area.at(0, 0));
+    }
+
+    @Override
+    FloorCase governing(FloorZone zone, FloorSituation situation) {
+        return situation.most(patch -> situation.low().within(zone.area(), patch));
     }
 }

@@ -23,11 +23,14 @@ final class DataGaps extends NamedLimit implements Limit.OfTotals {
                 "Figures of mass",
                 Severity.MEDIUM,
                 Source.commonPractice("Data gaps are tracked until they are closed"),
-                "Every mass and centre of mass is stated.");
+                "");
     }
 
     @Override
     public void assess(Scene scene, Rows rows) {
+        if (LoadStates.of(scene).gaps().isEmpty()) {
+            rows.add(rows.draft(this).held("Every mass and centre of mass is stated."));
+        }
         for (Gap gap : LoadStates.of(scene).gaps()) {
             rows.add(rows.draft(this)
                     .units(gap.unit() == null ? List.of() : List.of(gap.unit()))

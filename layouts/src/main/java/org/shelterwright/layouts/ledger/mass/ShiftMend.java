@@ -1,6 +1,9 @@
 package org.shelterwright.layouts.ledger.mass;
 
+import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Axis;
+import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.layouts.layout.Pin;
 import org.shelterwright.layouts.ledger.mend.Amounts;
 import org.shelterwright.layouts.scene.PlacedUnit;
@@ -28,10 +31,22 @@ public final class ShiftMend {
             }
         }
         String way = way(axis, momentKgM > 0);
-        return heaviest == null ? "Move mass " + way + "." : sentence(heaviest, Math.abs(momentKgM) / heaviestKg, way);
+        if (heaviest == null) {
+            return "Move mass " + way + ".";
+        }
+        return sentence(heaviest, Math.abs(momentKgM) / heaviestKg, way, roomM(scene, heaviest, axis, momentKgM > 0));
     }
 
-    private static String sentence(PlacedUnit unit, double shiftM, String way) {
+    private static double roomM(Scene scene, PlacedUnit unit, Axis axis, boolean up) {
+        Box outline = unit.outline(Situation.ON_THE_ROAD);
+        Box room = scene.body().inside().box();
+        return Lengths.metres(up ? room.high(axis) - outline.high(axis) : outline.low(axis) - room.low(axis));
+    }
+
+    private static String sentence(PlacedUnit unit, double shiftM, String way, double roomM) {
+        if (shiftM > roomM) {
+            return "Move mass " + way + ", of several units: " + unit.name() + ", the heaviest, is not enough alone.";
+        }
         return "Move mass " + way + ": " + unit.name() + " alone would do it with " + Amounts.mm(shiftM) + ".";
     }
 

@@ -125,7 +125,7 @@ class FloorLimitsTest {
         Row row = rig.row(new ConcentratedLoad());
 
         assertThat(row.demand()).isCloseTo(100, EXACT);
-        assertThat(row.state()).isEqualTo("on the road, tanks full");
+        assertThat(row.state()).isEqualTo("on the road, water of Sink full");
     }
 
     @Test
@@ -144,7 +144,7 @@ class FloorLimitsTest {
 
         Row row = rig.row(new ConcentratedLoad());
 
-        assertThat(row.state()).isEqualTo("on the road, tanks low");
+        assertThat(row.state()).isEqualTo("on the road, water of Cabinet low");
         assertThat(row.demand()).isCloseTo(50, EXACT);
     }
 
@@ -234,8 +234,35 @@ class FloorLimitsTest {
                 .satisfies(row -> assertThat(row.units()).containsExactly("box"));
         assertThat(partly.row(new ZoneLoad()).finding())
                 .isEqualTo("The floor zone \"rear\" has no such rating. Give uniformKPa in body test-body.");
-        assertThat(partly.row(new MemberMoment()).finding())
-                .isEqualTo("The body lists no cross-members; the ratings of its floor zones stand for them.");
+    }
+
+    @Test
+    void withoutCrossMembersTheLoadPerMetreMustBeRated() {
+        Rig none = new Rig().cube("box", 100, 0, 0, 0);
+        Rig unrated = floor(null, 5.0, null, null).cube("box", 100, 0, 0, 0);
+        Rig rated = floor(null, null, null, 500.0).cube("box", 100, 0, 0, 0);
+
+        assertThat(none.row(new MemberMoment()).finding())
+                .isEqualTo("The body Test body lists no cross-members, and has no floor zones. Give crossMembers, or"
+                        + " perMetreKg of each floor zone, in body test-body.");
+        assertThat(unrated.row(new MemberShear()).verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+        assertThat(unrated.row(new MemberShear()).finding())
+                .isEqualTo("The body Test body lists no cross-members, and its floor zone \"main\" rates no load per"
+                        + " metre. Give crossMembers, or perMetreKg of each floor zone, in body test-body.");
+        assertThat(rated.row(new MemberMoment()).doesNotApply()).isTrue();
+        assertThat(rated.row(new MemberMoment()).finding())
+                .isEqualTo("The body lists no cross-members. Its floor zones rate a load per metre and are judged by"
+                        + " that.");
+    }
+
+    @Test
+    void whatStandsBesideTheRatedFloorIsNotCalledNothing() {
+        Rig rig = new Rig()
+                .zone(new FloorZone("rear", Rect.ofMm(0, 0, 500, 2000), 100.0, null, 50.0, null))
+                .cube("box", 100, 1000, 0, 0);
+
+        assertThat(rig.row(new ConcentratedLoad()).doesNotApply()).isTrue();
+        assertThat(rig.row(new ConcentratedLoad()).finding()).isEqualTo("Nothing stands on a rated part of the floor.");
     }
 
     @Test

@@ -45,6 +45,17 @@ class CentreWindowTest {
     }
 
     @Test
+    void aMoveThatTheBodyHasNoRoomForIsNotNamed() {
+        Row row = window(2500, 3000)
+                .cube("one", 300, 0, 0, 0)
+                .cube("two", 400, 2900, 0, 0)
+                .row(new CentreAlong());
+
+        assertThat(row.mend())
+                .isEqualTo("Move mass forward, of several units: Two, the heaviest, is not enough alone.");
+    }
+
+    @Test
     void theOtherEndIsHeldToo() {
         Row row = window(2050, 2400)
                 .cube("one", 100, 0, 0, 0)

@@ -22,6 +22,7 @@ public final class Annealer {
     private final Grounds grounds;
     private final Proposals proposals;
     private final Trial trial;
+    private final RowMoves rows;
     private final Construction construction;
     private final int[] movable;
     private final int[] near;
@@ -43,6 +44,7 @@ public final class Annealer {
         this.grounds = new Grounds(state);
         this.proposals = new Proposals(state, dice, grounds);
         this.trial = new Trial(state, grounds);
+        this.rows = new RowMoves(state, dice, grounds, trial);
         this.construction = new Construction(state, dice);
         this.near = new int[state.problem().size()];
         this.movable = state.problem().slots().stream()
@@ -101,18 +103,24 @@ public final class Annealer {
     private boolean move(double threshold) {
         int kind = dice.below(1000);
         int slot = pick();
-        if (kind < 300) {
+        if (kind < 280) {
             return proposals.shift(slot) && one(slot, threshold);
-        } else if (kind < 640) {
+        } else if (kind < 580) {
             return proposals.snap(slot) && one(slot, threshold);
-        } else if (kind < 720) {
+        } else if (kind < 660) {
             return proposals.remount(slot) && one(slot, threshold);
-        } else if (kind < 800) {
+        } else if (kind < 730) {
             return proposals.anywhere(slot) && one(slot, threshold);
-        } else if (kind < 880) {
+        } else if (kind < 800) {
             return proposals.slide(slot) && one(slot, threshold);
-        } else if (kind < 980) {
+        } else if (kind < 870) {
             return swap(slot, movable[dice.below(movable.length)], threshold);
+        } else if (kind < 930) {
+            trial.begin();
+            return settle(rows.push(slot), threshold);
+        } else if (kind < 985) {
+            trial.begin();
+            return settle(rows.exchange(slot, movable[dice.below(movable.length)]), threshold);
         } else if (kind < 999 || dice.below(20) != 0) {
             return chain(slot, threshold);
         }
@@ -155,7 +163,7 @@ public final class Annealer {
     /** Whether the unit, where it is or where it would go, can be in the way of people or be walked to. */
     private boolean inTheWay(int slot) {
         int headroom = state.problem().access().headroom();
-        return state.problem().slot(slot).onStation() && (state.low(slot) < headroom || proposals.z() < headroom);
+        return state.problem().slot(slot).onStation() && (state.lowest(slot) < headroom || proposals.z() < headroom);
     }
 
     private boolean swap(int a, int b, double threshold) {

@@ -97,7 +97,7 @@ final class PairCosts {
                     && z0 <= reaches.z1[j]
                     && j != slot
                     && state.placed[j]) {
-                pair(slot, option, j, state.option[j], state.x[j] - x, state.y[j] - y, state.z[j] - z);
+                pair(slot, option, z, j, state.option[j], state.x[j] - x, state.y[j] - y, state.z[j] - z);
                 if ((foundHard | foundMedium) != 0) {
                     newHard[j] = foundHard;
                     newMedium[j] = foundMedium;
@@ -116,7 +116,7 @@ final class PairCosts {
     }
 
     /** The worse of both situations counts, limit by limit, as in the ledger. */
-    private void pair(int i, Option a, int j, Option b, int dx, int dy, int dz) {
+    private void pair(int i, Option a, int z, int j, Option b, int dx, int dy, int dz) {
         foundHard = 0;
         foundMedium = 0;
         boolean station = onStation[i] && onStation[j];
@@ -134,8 +134,8 @@ final class PairCosts {
             ofB = zones ? PairTerms.zonesFree(sb, sa, a.seat(), aOnB, -dx, -dy, -dz) : 0;
             foundMedium = (seats ? PairTerms.seatsApart(a, b, dx, dy, dz) : 0)
                     + (exits ? PairTerms.exitsCrossed(a, b, dx, dy, dz) : 0)
-                    + PairTerms.seatHeadroom(a, b, seatHeadroom, dx, dy, dz)
-                    + PairTerms.seatHeadroom(b, a, seatHeadroom, -dx, -dy, -dz);
+                    + PairTerms.seatHeadroom(a, b, seatHeadroom, -z, dx, dy, dz)
+                    + PairTerms.seatHeadroom(b, a, seatHeadroom, -z - dz, -dx, -dy, -dz);
         }
         if (road && !(station && a.steady() && b.steady())) {
             Shape sa = a.road();

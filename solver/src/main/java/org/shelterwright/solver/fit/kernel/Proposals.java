@@ -59,7 +59,7 @@ final class Proposals {
         }
         int grid = dice.below(4) == 0 ? 10_000 : Grounds.GRID;
         for (int axis = 0; axis < 3; axis++) {
-            if (place[axis] != at(slot, axis)) {
+            if (place[axis] != state.low(slot, axis)) {
                 place[axis] = Math.floorDiv(place[axis] + grid / 2, grid) * grid;
             }
         }
@@ -92,7 +92,7 @@ final class Proposals {
         part(its, mine);
         part(state.option[other], theirs);
         int a = axis.ordinal();
-        int base = at(other, a);
+        int base = state.low(other, a);
         int pitch = grounds.anchors(its).pitch(axis);
         int way = Math.max(0, pitch / 2 - 1);
         switch (dice.below(3)) {
@@ -102,7 +102,9 @@ final class Proposals {
         }
         if (dice.below(3) == 0) {
             int b = axis == Axis.X ? 1 : 0;
-            place[b] = dice.below(2) == 0 ? at(other, b) : at(other, b) + size(state.option[other], b) - size(its, b);
+            place[b] = dice.below(2) == 0
+                    ? state.low(other, b)
+                    : state.low(other, b) + size(state.option[other], b) - size(its, b);
         }
     }
 
@@ -149,8 +151,8 @@ final class Proposals {
         boolean up = dice.below(2) == 0;
         int limit = up ? problem.inside().along(Axis.values()[a]) - size(its, a) : 0;
         for (int j = 0; j < state.placed.length; j++) {
-            if (j != slot && state.placed[j] && sharesTime(slot, j) && abreast(slot, j, a)) {
-                int low = at(j, a);
+            if (j != slot && state.placed[j] && state.meet(slot, j) && state.abreast(slot, j, a)) {
+                int low = state.low(j, a);
                 int high = low + size(state.option[j], a);
                 if (up && low >= place[a] + size(its, a)) {
                     limit = Math.min(limit, low - size(its, a));
@@ -162,23 +164,6 @@ final class Proposals {
         place[a] = limit;
         grounds.nearest(its, place);
         return moved(slot);
-    }
-
-    private boolean sharesTime(int i, int j) {
-        Slot a = problem.slot(i);
-        Slot b = problem.slot(j);
-        return a.onStation() && b.onStation() || a.onTheRoad() && b.onTheRoad();
-    }
-
-    private boolean abreast(int i, int j, int but) {
-        for (int a = 0; a < 3; a++) {
-            if (a != but
-                    && (at(i, a) >= at(j, a) + size(state.option[j], a)
-                            || at(j, a) >= at(i, a) + size(state.option[i], a))) {
-                return false;
-            }
-        }
-        return true;
     }
 
     /** About the middle of where another slot is now, mounted alike if it can be. */
@@ -215,7 +200,7 @@ final class Proposals {
         }
         option = chosen;
         for (int a = 0; a < 3; a++) {
-            place[a] = at(other, a) + (size(state.option[other], a) - size(its, a)) / 2;
+            place[a] = state.low(other, a) + (size(state.option[other], a) - size(its, a)) / 2;
         }
         grounds.nearest(its, place);
         return true;
@@ -230,10 +215,6 @@ final class Proposals {
 
     private boolean moved(int slot) {
         return place[0] != state.x[slot] || place[1] != state.y[slot] || place[2] != state.z[slot];
-    }
-
-    private int at(int slot, int axis) {
-        return axis == 0 ? state.x[slot] : axis == 1 ? state.y[slot] : state.z[slot];
     }
 
     private static int size(Option option, int axis) {

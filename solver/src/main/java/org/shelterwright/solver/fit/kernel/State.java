@@ -3,6 +3,7 @@ package org.shelterwright.solver.fit.kernel;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.QuarterTurn;
+import org.shelterwright.catalog.space.Size;
 import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.BodyTerms;
 import org.shelterwright.solver.fit.model.FitProblem;
@@ -330,8 +331,41 @@ public final class State {
     }
 
     /** Height of the lowest thing of a slot above the floor (µm). */
-    int low(int slot) {
+    int lowest(int slot) {
         return reaches.z0[slot];
+    }
+
+    /** Low end of the turned size of a slot on an axis, numbered from zero. */
+    int low(int slot, int axis) {
+        return axis == 0 ? x[slot] : axis == 1 ? y[slot] : z[slot];
+    }
+
+    /** High end of the turned size of a slot on an axis. */
+    int high(int slot, int axis) {
+        return low(slot, axis) + length(slot, axis);
+    }
+
+    /** Turned size of a slot on an axis. */
+    int length(int slot, int axis) {
+        Size size = option[slot].size();
+        return axis == 0 ? size.x() : axis == 1 ? size.y() : size.z();
+    }
+
+    /** Whether two slots are there in one situation. */
+    boolean meet(int i, int j) {
+        Slot a = problem.slot(i);
+        Slot b = problem.slot(j);
+        return a.onStation() && b.onStation() || a.onTheRoad() && b.onTheRoad();
+    }
+
+    /** Whether the sizes of two slots overlap on both axes but one. */
+    boolean abreast(int i, int j, int but) {
+        for (int axis = 0; axis < 3; axis++) {
+            if (axis != but && (low(i, axis) >= high(j, axis) || low(j, axis) >= high(i, axis))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The slots that are in one another's way with this one; fills the array and gives their count. */

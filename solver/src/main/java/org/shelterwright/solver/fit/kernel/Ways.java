@@ -92,27 +92,40 @@ final class Ways {
     }
 
     /**
-     * What lacks in the width of the way to each place, in eighths of the width.
+     * What lacks in the width of the way to each place, in eighths of the width, found by halving.
      *
      * @param most if more places than this are not reached at full width, the rest is not looked at
      */
     private long[] lacking(int width, int[] doors, int[] places, double most) {
-        long[] lacking = new long[places.length / 4];
-        Arrays.fill(lacking, width);
-        for (int step = 1; step <= STEPS; step++) {
-            int tried = (int) ((long) width * (STEPS + 1 - step) / STEPS);
-            boolean[] reached = reached(tried, doors, places);
-            int missed = 0;
-            for (int i = 0; i < reached.length; i++) {
+        int count = places.length / 4;
+        long[] lacking = new long[count];
+        int[] reachedAt = new int[count];
+        int[] missedAt = new int[count];
+        boolean[] full = reached(width, doors, places);
+        int missed = 0;
+        for (int i = 0; i < count; i++) {
+            reachedAt[i] = full[i] ? STEPS : 0;
+            missedAt[i] = full[i] ? STEPS + 1 : STEPS;
+            missed += full[i] ? 0 : 1;
+        }
+        int step = missed == 0 || missed > most ? 0 : STEPS / 2;
+        while (step > 0) {
+            boolean[] reached = reached((int) ((long) width * step / STEPS), doors, places);
+            int next = 0;
+            for (int i = 0; i < count; i++) {
                 if (reached[i]) {
-                    lacking[i] = Math.min(lacking[i], width - tried);
+                    reachedAt[i] = Math.max(reachedAt[i], step);
                 } else {
-                    missed++;
+                    missedAt[i] = Math.min(missedAt[i], step);
+                }
+                if (missedAt[i] - reachedAt[i] > 1) {
+                    next = (missedAt[i] + reachedAt[i]) / 2;
                 }
             }
-            if (missed == 0 || missed > most) {
-                break;
-            }
+            step = next;
+        }
+        for (int i = 0; i < count; i++) {
+            lacking[i] = width - (int) ((long) width * reachedAt[i] / STEPS);
         }
         return lacking;
     }
@@ -217,10 +230,11 @@ final class Ways {
             boolean onFloor = state.z[s] + zones[i + 2] <= rules.step() && state.z[s] + zones[i + 5] > rules.step();
             boolean inRoom =
                     x0 < problem.inside().x() && x1 > 0 && y0 < problem.inside().y() && y1 > 0;
-            if (shape.purposes()[k].reached() && onFloor && inRoom) {
+            boolean seat = shape.purposes()[k] == Purpose.SEAT;
+            if (inRoom && (seat || shape.purposes()[k] == Purpose.SERVICE && onFloor)) {
                 targets = with(targets, targetCount, x0, y0, x1, y1);
                 targetCount += 4;
-                if (shape.purposes()[k] == Purpose.SEAT) {
+                if (seat) {
                     seats = with(seats, seatCount, x0, y0, x1, y1);
                     seatCount += 4;
                 }

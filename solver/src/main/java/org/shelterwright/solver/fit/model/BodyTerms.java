@@ -1,5 +1,6 @@
 package org.shelterwright.solver.fit.model;
 
+import java.util.List;
 import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.body.Intrusion;
 import org.shelterwright.catalog.body.Opening;
@@ -18,7 +19,7 @@ public final class BodyTerms {
     private final int[] solids;
     private final int[][] swings;
     private final boolean[] exit;
-    private final Opening[] passages;
+    private final List<Opening> passages;
 
     BodyTerms(Body body) {
         Size size = body.inside();
@@ -39,11 +40,16 @@ public final class BodyTerms {
         }
         this.passages = body.openings().stream()
                 .filter(o -> o.kind() != Opening.Kind.WINDOW && o.wall().upright())
-                .toArray(Opening[]::new);
+                .toList();
     }
 
     private static int[] six(Box box) {
         return new int[] {box.x0(), box.y0(), box.z0(), box.x1(), box.y1(), box.z1()};
+    }
+
+    /** The openings through which clear zones may reach. */
+    List<Opening> passages() {
+        return passages;
     }
 
     /** The solids of the body that stand into its inside, flat (six ints each). */

@@ -53,7 +53,7 @@ public final class FitProblem {
      * @throws IllegalArgumentException if a wish names an unknown unit or lacks a figure
      */
     public static FitProblem of(Scene scene) {
-        return new ProblemCompiler(scene).compile(Set.of());
+        return new ProblemCompiler(scene, Set.of()).compile();
     }
 
     /**
@@ -62,7 +62,7 @@ public final class FitProblem {
      * @param limits ids; those that the search does not compile change nothing
      */
     public FitProblem relaxed(Set<String> limits) {
-        return new FitProblem(scene, slots, stationSlot, roadSlot, wishes, limits);
+        return new ProblemCompiler(scene, limits).compile();
     }
 
     /** Whether a limit counts. */

@@ -37,22 +37,38 @@ final class OptionCompiler {
     private final Body body;
     private final Size inside;
     private final Posing posing;
+    private final RoomForZones room;
+    private final boolean zonesCount;
 
-    OptionCompiler(Scene scene) {
+    /**
+     * Prepares for a scene.
+     *
+     * @param zonesCount whether clear zones must have room in the body
+     */
+    OptionCompiler(Scene scene, boolean zonesCount) {
         this.scene = scene;
         this.body = scene.body();
         this.inside = body.inside();
         this.posing = new Posing(scene);
+        this.room = new RoomForZones(body);
+        this.zonesCount = zonesCount;
     }
 
     /**
-     * Compiles the options on floor, walls and roof.
+     * Compiles the options on floor, walls and roof: those at which the clear zones have room, or all if none has any.
      *
-     * @param governing the situation whose fixings decide
+     * @param present the situations in which the unit is there; the last one's fixings decide
      * @param pin what stays as it is in {@code kept}
      * @param kept its place so far; {@code null} if it has none
      */
-    List<Option> onBody(UnitSpec unit, Situation governing, Pin pin, @Nullable Place kept) {
+    List<Option> onBody(UnitSpec unit, List<Situation> present, Pin pin, @Nullable Place kept) {
+        List<Option> roomy = zonesCount ? onBody(unit, present, pin, kept, true) : List.of();
+        return roomy.isEmpty() ? onBody(unit, present, pin, kept, false) : roomy;
+    }
+
+    private List<Option> onBody(
+            UnitSpec unit, List<Situation> present, Pin pin, @Nullable Place kept, boolean roomForZones) {
+        Situation governing = present.get(present.size() - 1);
         List<Option> options = new ArrayList<>();
         Item item = scene.layout().item(unit);
         for (Surface surface : List.of(Surface.FLOOR, Surface.WALL, Surface.ROOF)) {
@@ -63,6 +79,13 @@ final class OptionCompiler {
                             || kept.surface() == surface && kept.pose().yaw() == turn) {
                         PlacedUnit posed = posing.at(unit, surface, null, turn);
                         List<Box> regions = regions(posed, surface, turn, governing, pin, kept);
+                        if (roomForZones) {
+                            regions = room.of(
+                                    regions,
+                                    present.stream()
+                                            .map(situation -> Shape.of(posed, situation))
+                                            .toList());
+                        }
                         if (!regions.isEmpty()) {
                             Axis across = surface == Surface.WALL
                                     ? turn.apply(Face.REAR).axis()

@@ -69,8 +69,13 @@ public final class PairTerms {
         return worst;
     }
 
-    /** What lacks in the height over the seat zones of an owner below solids of another: the most over both. */
-    public static int seatHeadroom(Option owner, Option other, int needed, int dx, int dy, int dz) {
+    /**
+     * What lacks in the height over the seat zones of an owner below solids of another: the most over both.
+     *
+     * @param needed height above the floor that must stay free
+     * @param floor height of the floor, from the low corner of the owner
+     */
+    public static int seatHeadroom(Option owner, Option other, int needed, int floor, int dx, int dy, int dz) {
         if (other.seat() || needed == 0) {
             return 0;
         }
@@ -86,7 +91,7 @@ public final class PairTerms {
                         && zones[i + 1] < solids[j + 4] + dy
                         && solids[j + 5] + dz > zones[i + 2];
                 if (over) {
-                    int there = Math.max(0, solids[j + 2] + dz - zones[i + 2]);
+                    int there = Math.max(0, solids[j + 2] + dz - floor);
                     worst = Math.max(worst, needed - there);
                 }
             }

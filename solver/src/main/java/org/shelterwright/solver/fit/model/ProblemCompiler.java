@@ -26,17 +26,19 @@ final class ProblemCompiler {
     private final Map<String, Integer> roadSlot = new HashMap<>();
     private final OptionCompiler options;
     private final HostCompiler hosts;
+    private final Set<String> relaxed;
     private int count;
 
-    ProblemCompiler(Scene scene) {
+    ProblemCompiler(Scene scene, Set<String> relaxed) {
         this.scene = scene;
         this.layout = scene.layout();
         this.units = scene.brief().units();
-        this.options = new OptionCompiler(scene);
+        this.options = new OptionCompiler(scene, !relaxed.contains("access.zone-inside"));
+        this.relaxed = relaxed;
         this.hosts = new HostCompiler(scene);
     }
 
-    FitProblem compile(Set<String> relaxed) {
+    FitProblem compile() {
         for (UnitSpec unit : units) {
             stationSlot.put(unit.id(), count++);
             roadSlot.put(unit.id(), layout.item(unit).mounting().loose() ? count++ : count - 1);
@@ -57,6 +59,8 @@ final class ProblemCompiler {
     private Slot slot(UnitSpec unit, int index, boolean onStation, boolean onTheRoad) {
         Situation situation = onStation ? Situation.ON_STATION : Situation.ON_THE_ROAD;
         Situation governing = onTheRoad ? Situation.ON_THE_ROAD : Situation.ON_STATION;
+        List<Situation> present =
+                onStation && onTheRoad ? List.of(Situation.ON_STATION, Situation.ON_THE_ROAD) : List.of(situation);
         Item item = layout.item(unit);
         Place kept = place(unit.id(), situation);
         Pin pin = kept == null ? Pin.NONE : pin(unit.id(), situation, 0);
@@ -70,7 +74,7 @@ final class ProblemCompiler {
                     List.of(asItStands(unit, kept, situation, governing)),
                     pin);
         }
-        List<Option> found = new ArrayList<>(options.onBody(unit, governing, pin, kept));
+        List<Option> found = new ArrayList<>(options.onBody(unit, present, pin, kept));
         for (UnitSpec host : units) {
             Item hostItem = layout.item(host);
             boolean steadyHost = !hostItem.mounting().loose();

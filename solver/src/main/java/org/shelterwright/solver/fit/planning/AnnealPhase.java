@@ -18,11 +18,14 @@ import org.shelterwright.solver.fit.model.Spot;
  * the meter is over, or when every limit holds and several rounds brought nothing.
  */
 final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
-    private static final Weights CHEAP = new Weights(0.3, 0.3);
-    private static final Weights DEAR = new Weights(20, 15);
-    private static final double HOT = 60;
-    private static final double WARM = 12;
-    private static final double COLD = 0.4;
+    private static final Weights CHEAP = new Weights(0.5, 0.5);
+    private static final Weights TEPID = new Weights(3, 3);
+    private static final Weights DEAR = new Weights(10, 7.5);
+
+    /** With the prices, a fresh round freezes from some 200 mm of overlap to 1 mm, a warm one from 33 mm. */
+    private static final double HOT = 100;
+
+    private static final double COLD = 10;
     private static final int PATIENCE = 3;
 
     /** A fresh round and the warm ones that follow it. */
@@ -56,8 +59,7 @@ final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
             state.walk();
             Best ofRound = new Best();
             ofRound.offer(state);
-            double hot = fresh ? HOT : WARM;
-            annealer.round(new Schedule(roundMoves, hot, COLD, fresh ? CHEAP : DEAR, DEAR, fresh ? 0.3 : 0), ofRound);
+            annealer.round(new Schedule(roundMoves, HOT, COLD, fresh ? CHEAP : TEPID, DEAR, fresh ? 0.3 : 0), ofRound);
             desk.found().add(ofRound);
             boolean better = merge(best, ofRound);
             idle = better || !holds(best) ? 0 : idle + 1;

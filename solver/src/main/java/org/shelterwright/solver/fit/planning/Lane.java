@@ -28,6 +28,7 @@ import org.shelterwright.solver.fit.model.MomentLimits;
 public final class Lane {
     private static final int LATE_ACCEPTANCE = 200;
     private static final int POLISH_SHARE = 20;
+    private static final int ROUNDS = 6;
 
     private final Solver<FitPlan> solver;
     private final LaneDesk desk;
@@ -57,7 +58,7 @@ public final class Lane {
     }
 
     private static long round(long moves, FitProblem problem) {
-        return Math.max(20_000, Math.min(moves / 6, 20_000L * problem.size()));
+        return Math.max(20_000, Math.min(moves / ROUNDS, 20_000L * problem.size()));
     }
 
     private static SolverConfig config(long seed, long roundMoves, long polish) {

@@ -26,8 +26,14 @@ import org.shelterwright.solver.fit.model.Slot;
  * over all places of all units bounds the margin of every layout.
  */
 final class MassBounds {
-    /** A bound must fall short by at least 5 mm or 5 kg, so that rounding never passes for a proof (thousandths). */
+    /**
+     * A bound must fall short by at least this much, so that rounding never passes for a proof: 5 kg in a row that is told in kg,
+     * 5 mm in one that is told in mm (thousandths of the unit of the row).
+     */
     private static final double CLEARLY = 5_000;
+
+    /** What places change at most in a row that does not depend on them: 0.5 kg or 0.5 mm (thousandths). */
+    private static final double NOTHING = 500;
 
     private final FitProblem problem;
     private final Scene scene;
@@ -95,15 +101,40 @@ final class MassBounds {
                 }
             }
             if (bound < -CLEARLY && register.plain(plane.row())) {
-                reasons.add(String.format(
-                        Locale.ROOT,
-                        "%s: wherever the units stand, the limit is missed by at least %.0f %s, even with every unit at"
-                                + " the end of the body that helps most.",
-                        name,
-                        -bound / 1000,
-                        register.unit(plane.row())));
+                reasons.add(sentence(name, -bound / 1000, register.unit(plane.row()), spread(plane) < NOTHING));
             }
         }
+    }
+
+    /** Such as: Load of rear axle: misses its limit by at least 261 kg, even with ... */
+    static String sentence(String name, double amount, String unit, boolean anywhere) {
+        return String.format(
+                Locale.ROOT,
+                anywhere
+                        ? "%s: misses its limit by at least %.0f %s wherever the units stand. Leave out units or take lighter"
+                                + " ones."
+                        : "%s: misses its limit by at least %.0f %s even if every unit stood at the end of the body that"
+                                + " helps most. Leave out units, take lighter ones, or use another body or carrier.",
+                name,
+                amount,
+                unit);
+    }
+
+    /** How much the places of the units can change a tangent at most. */
+    private double spread(Plane plane) {
+        double spread = 0;
+        for (Slot slot : problem.slots()) {
+            Double massKg = slot.item().mass().massKg();
+            double grams = massKg == null ? 0 : massKg * 1000;
+            double x = problem.inside().x();
+            double y = problem.inside().y();
+            spread += grams
+                    * (Math.abs(plane.x()) * x
+                            + Math.abs(plane.y()) * y
+                            + Math.abs(plane.z()) * problem.inside().z()
+                            + Math.abs(plane.xy()) * (x / 1000) * (y / 1000));
+        }
+        return spread;
     }
 
     /** The most that a unit can add to a tangent, anywhere in the body. */

@@ -45,7 +45,8 @@ final class NoPlace {
             return name + " measures " + mm(item.size().x()) + " by "
                     + mm(item.size().y()) + ", but the body is only "
                     + mm(inside.x()) + " by " + mm(inside.y()) + " inside"
-                    + (item.turns().size() < QuarterTurn.values().length ? " for the turns that it allows" : "") + ".";
+                    + (item.turns().size() < QuarterTurn.values().length ? " for the turns that it allows" : "")
+                    + ": take a smaller item or a larger body.";
         }
         Set<Surface> surfaces = item.mounting().surfaces();
         if (surfaces.stream().allMatch(surface -> surface == Surface.ON_UNIT || surface == Surface.UNDER_UNIT)) {

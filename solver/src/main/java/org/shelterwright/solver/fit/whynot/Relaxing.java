@@ -10,6 +10,8 @@ import java.util.TreeMap;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.layouts.ledger.mend.Amounts;
+import org.shelterwright.layouts.ledger.mend.Wording;
 
 /** The smallest set of limits that some layout breaks: relaxing just these makes that layout hold. */
 public final class Relaxing {
@@ -51,7 +53,10 @@ public final class Relaxing {
         return fewest;
     }
 
-    /** One sentence for each broken limit: its title, how many places, and the worst of them. */
+    /**
+     * One line for each broken limit: its id, by how much at the worst place, and where; such as "access.walkway by 80 mm (Way to
+     * Rack 3; 2 more places)". What is wrong there is told by the ledger.
+     */
     public static List<String> sentences(Ledger ledger) {
         Map<String, List<Row>> byLimit = new TreeMap<>();
         for (Row row : ledger.rows()) {
@@ -63,8 +68,10 @@ public final class Relaxing {
         byLimit.forEach((limit, rows) -> {
             Row worst =
                     rows.stream().max(Comparator.comparingDouble(Row::excess)).orElseThrow();
-            String more = rows.size() == 1 ? "" : " (and " + (rows.size() - 1) + " more like it)";
-            sentences.add("Relax " + limit + ": " + worst.finding() + more);
+            int others = rows.size() - 1;
+            String more = others == 0 ? "" : "; " + Wording.count(others, "more place");
+            sentences.add(limit + " by " + Amounts.number(worst.excess(), 1)
+                    + (worst.unit().isEmpty() ? "" : " ") + worst.unit() + " (" + worst.title() + more + ")");
         });
         return sentences;
     }

@@ -167,10 +167,12 @@ final class SpaceBounds {
         if (needed > there) {
             reasons.add(String.format(
                     Locale.ROOT,
-                    "%d wall units cross one height and take %.0f mm of wall side by side, but all four walls have only %.0f mm.",
+                    "%d wall units cross one height and take %.0f mm of wall side by side, but all four walls have only %.0f mm:"
+                            + " leave out at least %.0f mm of them.",
                     count,
                     needed / 1e3,
-                    there / 1e3));
+                    there / 1e3,
+                    (needed - there) / 1e3));
         }
     }
 }

@@ -51,7 +51,7 @@ class CompiledTermsTest {
     void compiledLiveAndFullLedgerAgreeAfterEveryMove(long seed) {
         JumbledLayout jumble = new JumbledLayout(seed, 7);
         Scene scene = checker.scene(jumble.layout());
-        FitProblem problem = FitProblem.of(scene);
+        FitProblem problem = FitProblem.of(scene).relaxed(Set.of("access.zone-inside"));
         LedgerBuilder live = new LedgerBuilder(book);
         State state = new State(problem);
         state.restore(problem.start());

@@ -11,6 +11,7 @@ import org.shelterwright.catalog.body.HoleGrid;
 import org.shelterwright.catalog.body.Intrusion;
 import org.shelterwright.catalog.body.Opening;
 import org.shelterwright.catalog.body.Strength;
+import org.shelterwright.catalog.item.CableClass;
 import org.shelterwright.catalog.item.ClearZone;
 import org.shelterwright.catalog.item.Fixing;
 import org.shelterwright.catalog.item.Item;
@@ -19,6 +20,7 @@ import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.Material;
 import org.shelterwright.catalog.item.Mounting;
 import org.shelterwright.catalog.item.MovablePart;
+import org.shelterwright.catalog.item.Port;
 import org.shelterwright.catalog.item.Presence;
 import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Solid;
@@ -43,7 +45,7 @@ import org.shelterwright.layouts.layout.Place;
 import org.shelterwright.layouts.layout.Placement;
 
 /** A layout of units of every sort, thrown about at random: nothing in it need hold. */
-final class JumbledLayout {
+public final class JumbledLayout {
     private static final int LENGTH = 3000;
     private static final int WIDTH = 2000;
     private static final int HEIGHT = 2000;
@@ -51,7 +53,18 @@ final class JumbledLayout {
     private final SplittableRandom random;
     private final Layout layout;
 
-    JumbledLayout(long seed, int units) {
+    /** As many units as asked, in a body with wheel arches and one exit, under no rules. */
+    public JumbledLayout(long seed, int units) {
+        this(seed, units, true, Map.of());
+    }
+
+    /**
+     * A layout under rules.
+     *
+     * @param arches whether the body has wheel arches; without them it has a second exit
+     * @param rules figures of the brief
+     */
+    public JumbledLayout(long seed, int units, boolean arches, Map<String, Double> rules) {
         random = new SplittableRandom(seed);
         Map<String, Item> items = new LinkedHashMap<>();
         List<UnitSpec> specs = new ArrayList<>();
@@ -61,8 +74,8 @@ final class JumbledLayout {
             specs.add(new UnitSpec("unit-" + i, "Unit " + i, item.id(), "jumble"));
         }
         Brief brief = new Brief(
-                "jumble", "Jumble", "body", null, null, specs, 0, List.of(), List.of(), Map.of(), List.of(), null);
-        Layout empty = Layout.empty(brief, new Parts(body(), null, null, items));
+                "jumble", "Jumble", "body", null, null, specs, 0, List.of(), List.of(), rules, List.of(), null);
+        Layout empty = Layout.empty(brief, new Parts(body(arches), null, null, items));
         Map<String, Placement> placements = new LinkedHashMap<>();
         for (UnitSpec spec : specs) {
             placements.put(spec.id(), place(empty, spec));
@@ -70,12 +83,12 @@ final class JumbledLayout {
         layout = empty.withPlacements(placements);
     }
 
-    Layout layout() {
+    public Layout layout() {
         return layout;
     }
 
     /** Any unit at another place. */
-    Placement move() {
+    public Placement move() {
         List<UnitSpec> units = layout.brief().units();
         return place(layout, units.get(random.nextInt(units.size())));
     }
@@ -137,7 +150,8 @@ final class JumbledLayout {
                                 "top", Rect.ofMm(-900, -900, 1900, 1900), height * Lengths.MM, false, 500.0))
                         : List.of(),
                 null,
-                List.of(),
+                List.of(new Port(
+                        "P1", Point.ofMm(0, 0, height - 100), Face.FRONT, CableClass.values()[0], "any connector")),
                 null,
                 List.of(),
                 List.of(),
@@ -170,7 +184,7 @@ final class JumbledLayout {
                 new Fixing("F2", Point.ofMm(depth - 50, width - 50, 0), Face.BOTTOM, "M10", null, null));
     }
 
-    private static Body body() {
+    private static Body body(boolean arches) {
         Size inside = Size.ofMm(LENGTH, WIDTH, HEIGHT);
         HoleGrid grid = new HoleGrid(
                 "inserts",
@@ -195,16 +209,18 @@ final class JumbledLayout {
                 Opening.Kind.HATCH,
                 Face.LEFT,
                 Box.ofMm(1000, WIDTH, 500, 1900, WIDTH, 1200),
-                false,
+                !arches,
                 Box.ofMm(1000, WIDTH - 300, 500, 1900, WIDTH, 1200));
         return new Body(
                 "body",
                 "Body",
                 inside,
                 inside.box().grown(50_000, 50_000, 50_000),
-                List.of(
-                        new Intrusion("left arch", Box.ofMm(1000, WIDTH - 300, 0, 1900, WIDTH, 300)),
-                        new Intrusion("right arch", Box.ofMm(1000, 0, 0, 1900, 300, 300))),
+                arches
+                        ? List.of(
+                                new Intrusion("left arch", Box.ofMm(1000, WIDTH - 300, 0, 1900, WIDTH, 300)),
+                                new Intrusion("right arch", Box.ofMm(1000, 0, 0, 1900, 300, 300)))
+                        : List.of(),
                 List.of(door, hatch),
                 List.of(grid),
                 List.of(),

@@ -76,8 +76,11 @@ class WhyNotTest {
         WhyNot whyNot = explain(breaking(question, Figure.WALKWAY_HEADROOM, 2_100));
 
         assertThat(whyNot.proven()).isFalse();
-        assertThat(whyNot.reasons().get(0)).startsWith("No layout that holds every limit was found");
-        assertThat(whyNot.relaxations()).singleElement().asString().startsWith("Relax access.walkway: ");
+        assertThat(whyNot.reasons())
+                .containsExactly(
+                        "The body is 2000 mm high inside.",
+                        "This was found by trying, not proven: a longer search may find a layout that holds.");
+        assertThat(whyNot.relaxations()).containsExactly("access.walkway by 100 mm (Headroom of the body)");
     }
 
     private WhyNot explain(Layout layout) {
