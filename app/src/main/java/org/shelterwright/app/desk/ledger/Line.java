@@ -3,6 +3,7 @@ package org.shelterwright.app.desk.ledger;
 import java.util.Optional;
 import org.shelterwright.app.desk.session.Finding;
 import org.shelterwright.app.report.RowGroup;
+import org.shelterwright.app.report.RowText;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Subject;
 
@@ -26,6 +27,18 @@ sealed interface Line {
 
         Finding finding() {
             return Finding.of(row());
+        }
+
+        /** What a screen reader says of it. */
+        String spoken() {
+            Row row = row();
+            String figures = RowText.figures(row);
+            String use = RowText.use(row);
+            return (mark.isEmpty() ? "" : mark + ", ") + row.verdict().word() + ": " + row.title()
+                    + (use.isEmpty() ? "" : ", use " + use)
+                    + (figures.isEmpty() ? "" : ", " + figures)
+                    + (accepted ? ", accepted" : "")
+                    + (before.isEmpty() ? "" : ", " + before) + ". " + row.finding();
         }
 
         boolean holds(Finding finding) {

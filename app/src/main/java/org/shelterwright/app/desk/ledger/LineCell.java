@@ -8,8 +8,6 @@ import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.style.Theme;
-import org.shelterwright.app.report.RowText;
-import org.shelterwright.layouts.ledger.Row;
 
 /** One line of the ledger column in its list. */
 final class LineCell extends ListCell<Line> {
@@ -41,7 +39,7 @@ final class LineCell extends ListCell<Line> {
         } else if (line instanceof Line.Heading heading) {
             words(heading.subject().title(), heading.counts(), "strong");
         } else if (line instanceof Line.More more) {
-            words(more.rows() + " more rows are met with more to spare", "Enter shows them", "second");
+            words(more.rows() + " more are met with more to spare", "Enter: show", "second");
         }
     }
 
@@ -53,20 +51,7 @@ final class LineCell extends ListCell<Line> {
         }
         shown.show(entry, closeShare.getAsDouble());
         setGraphic(shown);
-        setAccessibleText(spoken(entry));
-    }
-
-    /** What a screen reader says of a row. */
-    static String spoken(Line.Entry entry) {
-        Row row = entry.row();
-        String figures = RowText.figures(row);
-        String use = RowText.use(row);
-        return (entry.mark().isEmpty() ? "" : entry.mark() + ", ")
-                + row.verdict().word() + ": " + row.title()
-                + (use.isEmpty() ? "" : ", use " + use)
-                + (figures.isEmpty() ? "" : ", " + figures)
-                + (entry.accepted() ? ", accepted" : "")
-                + (entry.before().isEmpty() ? "" : ", " + entry.before()) + ". " + row.finding();
+        setAccessibleText(entry.spoken());
     }
 
     private void words(String name, String more, String style) {

@@ -62,7 +62,12 @@ final class RowPane extends Pane {
         boolean plain = RowText.plain(row);
         boolean nothing = plain && !open && row.verdict() == Verdict.MET;
         use.setText(open ? "–" : RowText.use(row));
-        figures.setText(open ? "data missing" : nothing ? "holds" : plain ? "does not hold" : RowText.figures(row));
+        figures.setText(
+                open
+                        ? "data missing"
+                        : nothing
+                                ? row.doesNotApply() ? "does not apply" : "holds"
+                                : plain ? "does not hold" : RowText.figures(row));
         use.getStyleClass().removeAll(VERDICTS);
         use.getStyleClass().add(style(row.verdict()));
         figures.getStyleClass().removeAll(VERDICTS);

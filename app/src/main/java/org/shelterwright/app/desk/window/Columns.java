@@ -2,7 +2,9 @@ package org.shelterwright.app.desk.window;
 
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleDoubleProperty;
+import javafx.geometry.Insets;
 import javafx.scene.Cursor;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -19,7 +21,9 @@ final class Columns extends HBox {
     static final double LEAST = 240;
     static final double MOST = 480;
     private static final int STACKED_FROM = 150;
+    private static final double STACKED_SHARE = 0.85;
     private static final double STEP = 16;
+    private static final double GRIP = 6;
 
     private final DoubleProperty leftWidth = new Width();
     private final DoubleProperty rightWidth = new Width();
@@ -30,6 +34,7 @@ final class Columns extends HBox {
     private final Region listPart;
     private final Region ledgerPart;
     private final Theme theme;
+    private boolean isStacked;
 
     private static final class Width extends SimpleDoubleProperty {
         @Override
@@ -72,18 +77,34 @@ final class Columns extends HBox {
                 : theme.sized(leftWidth.get());
         fix(left, leftPx);
         fix(right, Math.min(theme.sized(rightWidth.get()), Math.max(LEAST, getWidth() - leftPx - LEAST)));
-        boolean isStacked = left.getChildren().contains(ledgerPart);
         if (left.getChildren().isEmpty() || stacked != isStacked) {
-            left.getChildren().clear();
-            right.getChildren().clear();
-            VBox.setVgrow(listPart, Priority.ALWAYS);
-            VBox.setVgrow(ledgerPart, Priority.ALWAYS);
-            left.getChildren().add(listPart);
-            (stacked ? left : right).getChildren().add(ledgerPart);
+            stack(stacked);
         }
         for (Region one : new Region[] {right, rightGrip}) {
             one.setVisible(!stacked);
             one.setManaged(!stacked);
+        }
+    }
+
+    private void stack(boolean stacked) {
+        isStacked = stacked;
+        left.getChildren().clear();
+        right.getChildren().clear();
+        listPart.minHeightProperty().unbind();
+        ledgerPart.minHeightProperty().unbind();
+        if (stacked) {
+            listPart.minHeightProperty().bind(left.heightProperty().multiply(STACKED_SHARE));
+            ledgerPart.minHeightProperty().bind(left.heightProperty().multiply(STACKED_SHARE));
+            ScrollPane both = new ScrollPane(new VBox(listPart, ledgerPart));
+            both.setFitToWidth(true);
+            VBox.setVgrow(both, Priority.ALWAYS);
+            left.getChildren().add(both);
+        } else {
+            listPart.setMinHeight(0);
+            ledgerPart.setMinHeight(0);
+            VBox.setVgrow(listPart, Priority.ALWAYS);
+            left.getChildren().add(listPart);
+            right.getChildren().add(ledgerPart);
         }
     }
 
@@ -96,8 +117,10 @@ final class Columns extends HBox {
     private static Region grip(String name, DoubleProperty width, int direction) {
         Region grip = new Region();
         grip.getStyleClass().add("grip");
-        grip.setPrefWidth(5);
-        grip.setMinWidth(5);
+        grip.setPrefWidth(GRIP);
+        grip.setMinWidth(GRIP);
+        grip.setViewOrder(-1);
+        HBox.setMargin(grip, new Insets(0, -GRIP / 2, 0, -GRIP / 2));
         grip.setCursor(Cursor.H_RESIZE);
         grip.setFocusTraversable(true);
         grip.setAccessibleText(name);

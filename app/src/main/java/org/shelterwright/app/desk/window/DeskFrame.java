@@ -17,7 +17,7 @@ import org.shelterwright.app.desk.style.Theme;
 final class DeskFrame {
     private final Pane over = new Pane();
     private final PageLine pages;
-    private final Notices notices = new Notices();
+    private final Notices notices;
     private final StatusLine status = new StatusLine();
     private final CommandField field;
     private final TopBand band;
@@ -26,7 +26,8 @@ final class DeskFrame {
     private final Button undo;
     private final Button redo;
 
-    DeskFrame(Commands commands, KeyMap keys, Theme theme) {
+    DeskFrame(Commands commands, KeyMap keys, Theme theme, Notices notices) {
+        this.notices = notices;
         pages = new PageLine(theme);
         field = new CommandField(commands, keys, over, this::refuse);
         undo = order(commands, "edit.undo", Icon.UNDO);

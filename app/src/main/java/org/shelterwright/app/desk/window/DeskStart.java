@@ -15,6 +15,7 @@ import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.cli.workshop.Workshop;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
 import org.shelterwright.app.desk.preferences.UserFolder;
+import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.style.Fonts;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.layouts.check.Checker;
@@ -45,7 +46,7 @@ public final class DeskStart {
             CompletableFuture<Void> shown = new CompletableFuture<>();
             Platform.runLater(() -> {
                 try {
-                    new DeskWindow(workshop, start.checker(), preferences).show(start.opened(), closed::countDown);
+                    new DeskWindow(workshop, start.session(), preferences, start.opened()).show(closed::countDown);
                     shown.complete(null);
                 } catch (RuntimeException | Error e) {
                     shown.completeExceptionally(e);
@@ -62,12 +63,14 @@ public final class DeskStart {
         }
     }
 
-    private record Start(Checker checker, Opened opened) {}
+    /** The session is made, and its ledger answered, while the toolkit starts; then it belongs to the window's thread. */
+    private record Start(Session session, Opened opened) {}
 
     private static Start read(Workshop workshop, Optional<String> name, PreferencesFile preferences) {
         Checker checker = workshop.checker().get();
         Inputs inputs = new Inputs(() -> workshop.entries().get().catalog(), checker.ruleSets());
-        return new Start(checker, name.isPresent() ? inputs.toJudge(name.get()) : last(inputs, preferences));
+        Opened opened = name.isPresent() ? inputs.toJudge(name.get()) : last(inputs, preferences);
+        return new Start(new Session(checker, opened.layout()), opened);
     }
 
     /** What was open last, if it can still be opened: nobody asked for it by name, so nobody is troubled if not. */

@@ -16,6 +16,7 @@ import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.file.Filing;
+import org.shelterwright.app.desk.file.Recovery;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.session.Standing;
@@ -37,12 +38,8 @@ final class FileCommands {
     private final Work work;
     private final Person person;
     private final Consumer<String> told;
-    private final Runnable opened;
 
-    /**
-     * @param told is given sentences that need no answer
-     * @param opened is called when another layout was opened
-     */
+    /** @param told is given sentences that need no answer */
     FileCommands(
             Workshop workshop,
             Session session,
@@ -51,8 +48,7 @@ final class FileCommands {
             PreferencesFile preferences,
             Work work,
             Person person,
-            Consumer<String> told,
-            Runnable opened) {
+            Consumer<String> told) {
         this.workshop = workshop;
         this.session = session;
         this.filing = filing;
@@ -61,7 +57,6 @@ final class FileCommands {
         this.work = work;
         this.person = person;
         this.told = told;
-        this.opened = opened;
     }
 
     void addTo(Commands commands) {
@@ -131,18 +126,31 @@ final class FileCommands {
             questions.tell("This cannot be opened", String.valueOf(e.getMessage()));
             return;
         }
-        filing.state().get().file().ifPresent(this::remember);
-        opened.run();
-        tellDoubts(layout);
+        greet(layout);
     }
 
-    void tellDoubts(Opened layout) {
+    /** After a layout was opened: remembers it, says what is to be looked at, and offers unsaved work that was found. */
+    void greet(Opened layout) {
+        filing.state().get().file().ifPresent(this::remember);
         if (!layout.doubts().isEmpty()) {
             told.accept(problems(layout.doubts()));
         }
+        filing.recovery().ifPresent(this::offer);
     }
 
-    void remember(Path path) {
+    private void offer(Recovery found) {
+        Optional<Integer> answer = questions.choose(
+                "Unsaved work was found",
+                found.sentence(ZoneId.systemDefault(), LocalDate.now(ZoneId.systemDefault())),
+                List.of("Take the unsaved work", "Drop it"));
+        if (answer.equals(Optional.of(0))) {
+            filing.takeRecovery();
+        } else if (answer.equals(Optional.of(1))) {
+            filing.dropRecovery();
+        }
+    }
+
+    private void remember(Path path) {
         preferences.change(now -> now.withRecent(path.toAbsolutePath().toString()));
     }
 

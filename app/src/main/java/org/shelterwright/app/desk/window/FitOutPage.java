@@ -8,6 +8,8 @@ import org.shelterwright.app.desk.style.Theme;
 
 /** The page of the integration engineer: equipment and the selected unit, the view with the search below it, the ledger. */
 final class FitOutPage {
+    private static final double UNIT_SHARE = 0.55;
+
     private final Columns columns;
 
     /**
@@ -20,6 +22,7 @@ final class FitOutPage {
         VBox.setVgrow(list, Priority.ALWAYS);
         list.setMinHeight(80);
         VBox left = new VBox(list, unit);
+        unit.maxHeightProperty().bind(left.heightProperty().multiply(UNIT_SHARE));
         BorderPane centre = new BorderPane(middle);
         centre.setBottom(strip);
         middle.getStyleClass().add("middle");

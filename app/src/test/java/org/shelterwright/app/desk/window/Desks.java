@@ -5,9 +5,11 @@ import java.util.concurrent.CompletableFuture;
 import org.shelterwright.app.about.ProgramVersion;
 import org.shelterwright.app.cli.workshop.Inputs;
 import org.shelterwright.app.cli.workshop.Interrupts;
+import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.cli.workshop.Workshop;
 import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
+import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.report.Report;
 import org.shelterwright.catalog.builtin.BuiltInCatalog;
 import org.shelterwright.layouts.check.Checker;
@@ -31,13 +33,16 @@ final class Desks {
                 (scene, ledger, particulars, folder) ->
                         new Report("Shelterwright").write(scene, ledger, particulars, folder),
                 Interrupts.NONE,
-                (opened, asked) -> {});
-        DeskWindow window =
-                new DeskWindow(workshop, CHECKER, new PreferencesFile(userFolder), (stage, theme) -> questions);
+                (other, asked) -> {});
+        Opened opened = new Inputs(() -> workshop.entries().get().catalog(), CHECKER.ruleSets()).toJudge(name);
+        DeskWindow window = new DeskWindow(
+                workshop,
+                new Session(CHECKER, opened.layout()),
+                new PreferencesFile(userFolder),
+                opened,
+                (stage, theme) -> questions);
         CompletableFuture<Void> closed = new CompletableFuture<>();
-        window.show(
-                new Inputs(() -> workshop.entries().get().catalog(), CHECKER.ruleSets()).toJudge(name),
-                () -> closed.complete(null));
+        window.show(() -> closed.complete(null));
         return new Desk(window, closed);
     }
 }
