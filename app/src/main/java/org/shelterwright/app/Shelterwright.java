@@ -6,6 +6,7 @@ import org.shelterwright.app.cli.terminal.Terminal;
 import org.shelterwright.app.cli.workshop.EndRequests;
 import org.shelterwright.app.cli.workshop.Interrupts;
 import org.shelterwright.app.cli.workshop.Workshop;
+import org.shelterwright.app.desk.window.DeskStart;
 import org.shelterwright.app.report.Report;
 import org.shelterwright.catalog.builtin.BuiltInCatalog;
 import org.shelterwright.layouts.check.Checker;
@@ -47,6 +48,7 @@ public final class Shelterwright {
                 StandardFitter::new,
                 (scene, ledger, particulars, folder) ->
                         new Report(version.line()).write(scene, ledger, particulars, folder),
-                interrupts);
+                interrupts,
+                DeskStart::run);
     }
 }

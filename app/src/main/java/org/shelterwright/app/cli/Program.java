@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.cli.terminal.Terminal;
 import org.shelterwright.app.cli.verb.CatalogVerb;
 import org.shelterwright.app.cli.verb.CheckVerb;
+import org.shelterwright.app.cli.verb.DeskVerb;
 import org.shelterwright.app.cli.verb.FitVerb;
 import org.shelterwright.app.cli.verb.ReportVerb;
 import org.shelterwright.app.cli.verb.Verb;
@@ -71,6 +72,7 @@ public final class Program {
                 .addSubcommand(new FitVerb(workshop, terminal))
                 .addSubcommand(new CheckVerb(workshop, terminal))
                 .addSubcommand(new ReportVerb(workshop, terminal))
+                .addSubcommand(new DeskVerb(workshop, terminal))
                 .addSubcommand("catalog", CatalogVerb.with(workshop, terminal));
         root.getCommandSpec().versionProvider(main.versions());
         layOut(root);

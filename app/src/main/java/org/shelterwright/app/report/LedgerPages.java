@@ -1,9 +1,7 @@
 package org.shelterwright.app.report;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.shelterwright.app.drawing.Drawing;
 import org.shelterwright.app.drawing.Label.Weight;
 import org.shelterwright.app.look.Numerals;
@@ -36,7 +34,7 @@ final class LedgerPages {
     private final Issue issue;
     private final Flow flow;
     private final RowBlock block;
-    private final Map<Row, String> marks = new IdentityHashMap<>();
+    private final RowMarks marks;
 
     LedgerPages(Typeface typeface, Issue issue) {
         this.typeface = typeface;
@@ -48,11 +46,7 @@ final class LedgerPages {
                 "layout " + issue.scene().brief().id(),
                 issue.foot());
         this.block = new RowBlock(typeface, issue.scene());
-        for (Row row : issue.ledger().rows()) {
-            if (row.verdict() != Verdict.MET) {
-                marks.put(row, "F" + (marks.size() + 1));
-            }
-        }
+        this.marks = new RowMarks(issue.ledger());
     }
 
     List<Drawing> pages() {
@@ -145,17 +139,9 @@ final class LedgerPages {
             if (!rows.isEmpty()) {
                 flow.heading(subject.title());
                 block.head(flow);
-                RowGroup.of(rows).forEach(group -> block.add(flow, group, marks(group), close));
+                RowGroup.of(rows).forEach(group -> block.add(flow, group, marks.of(group), close));
             }
         }
-    }
-
-    private String marks(RowGroup group) {
-        String first = marks.getOrDefault(group.row(), "");
-        int more = group.rows().size() - 1;
-        return more == 0
-                ? first
-                : first + " to " + marks.getOrDefault(group.rows().get(more), "");
     }
 
     private void findings() {
@@ -174,7 +160,7 @@ final class LedgerPages {
 
     private void finding(Row row, String sentence) {
         flow.need(12);
-        flow.add(Flow.LINE, top -> block.sentenceHead(flow, top, row, marks.getOrDefault(row, "")));
+        flow.add(Flow.LINE, top -> block.sentenceHead(flow, top, row, marks.of(row)));
         flow.paragraph(sentence, 12, Weight.REGULAR);
         flow.gap(1.6);
     }
@@ -203,7 +189,7 @@ final class LedgerPages {
         }
         rows.forEach(row -> {
             flow.need(2 * Flow.LINE);
-            flow.add(0, top -> block.mark(flow, top, marks.getOrDefault(row, "")));
+            flow.add(0, top -> block.mark(flow, top, marks.of(row)));
             flow.paragraph(row.finding(), 12, Weight.REGULAR);
         });
     }

@@ -10,24 +10,24 @@ import org.shelterwright.layouts.ledger.Verdict;
  * Rows that are shown as one: neighbours that are not assessed, say the same of different units, and so have no figures of
  * their own.
  */
-record RowGroup(List<Row> rows) {
+public record RowGroup(List<Row> rows) {
 
-    RowGroup {
+    public RowGroup {
         rows = List.copyOf(rows);
     }
 
     /** The row that stands for all. */
-    Row row() {
+    public Row row() {
         return rows.get(0);
     }
 
     /** The ids of all units concerned, each once. */
-    List<String> units() {
+    public List<String> units() {
         return rows.stream().flatMap(row -> row.units().stream()).distinct().toList();
     }
 
     /** Puts rows together, in their order. */
-    static List<RowGroup> of(List<Row> rows) {
+    public static List<RowGroup> of(List<Row> rows) {
         List<RowGroup> groups = new ArrayList<>();
         List<Row> open = new ArrayList<>();
         for (Row row : rows) {

@@ -9,12 +9,12 @@ import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 
 /** How the figures of a ledger row are written. */
-final class RowText {
+public final class RowText {
 
     private RowText() {}
 
     /** Whether a row has no figures: a limit that is not assessed, or holds with nothing to measure. */
-    static boolean plain(Row row) {
+    public static boolean plain(Row row) {
         Double demand = row.demand();
         Double capacity = row.capacity();
         return row.use() == null
@@ -24,24 +24,25 @@ final class RowText {
     }
 
     /** Demand and capacity, such as "7 610 / 8 000 kg". */
-    static String figures(Row row) {
+    public static String figures(Row row) {
         Double demand = row.demand();
         return plain(row) || demand == null ? "" : number(row, demand) + " / " + amount(row, row.capacity());
     }
 
     /** What is left, such as "390 kg". */
-    static String margin(Row row) {
+    public static String margin(Row row) {
         return plain(row) ? "" : amount(row, row.margin());
     }
 
-    static String use(Row row) {
+    /** Demand / capacity; empty if there is no such share. */
+    public static String use(Row row) {
         Double use = row.use();
         Double capacity = row.capacity();
         return use == null || capacity == null || capacity == 0 || plain(row) ? "" : Numerals.of(use, 2);
     }
 
     /** A figure of a row with its unit; shares as %. */
-    static String amount(Row row, @Nullable Double value) {
+    public static String amount(Row row, @Nullable Double value) {
         if (value == null) {
             return "";
         }
@@ -50,11 +51,12 @@ final class RowText {
     }
 
     /** The names of the units that a row concerns. */
-    static String units(Row row, Scene scene) {
+    public static String units(Row row, Scene scene) {
         return names(row.units(), scene);
     }
 
-    static String names(List<String> units, Scene scene) {
+    /** The names of units, by id. */
+    public static String names(List<String> units, Scene scene) {
         return units.stream()
                 .map(id -> scene.unit(id).map(PlacedUnit::name).orElse(id))
                 .collect(Collectors.joining(", "));

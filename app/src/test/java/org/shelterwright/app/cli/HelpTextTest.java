@@ -20,6 +20,7 @@ class HelpTextTest {
                 "fit",
                 "check",
                 "report",
+                "desk",
                 "catalog",
                 "catalog list",
                 "catalog show",

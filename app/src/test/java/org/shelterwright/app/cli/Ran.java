@@ -32,7 +32,8 @@ record Ran(int status, String out, String err) {
                 Checker::standard,
                 checker -> fitter,
                 (scene, ledger, particulars, folder) -> List.of(),
-                interrupts);
+                interrupts,
+                (opened, name) -> {});
         return captured(traits, terminal -> new Program(workshop, terminal), arguments);
     }
 

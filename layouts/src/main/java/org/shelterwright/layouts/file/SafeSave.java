@@ -45,17 +45,33 @@ public final class SafeSave {
      *     there, or cannot be written
      */
     public Fingerprint save(Path file, byte[] bytes, Fingerprint expected) {
+        requireUnchanged(file, real(file), expected);
+        return put(file, bytes, true);
+    }
+
+    /**
+     * Puts bytes under a name, whatever stood there, of which nothing is kept: for files of the program itself.
+     *
+     * @return what the file holds now
+     * @throws InputException in one sentence, with everything left as it was, if it cannot be written
+     */
+    public Fingerprint replace(Path file, byte[] bytes) {
+        return put(file, bytes, false);
+    }
+
+    private Fingerprint put(Path file, byte[] bytes, boolean keepPrevious) {
         Path target = real(file);
         Path folder = target.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
             throw new InputException(
                     file.toString(), "There is no folder " + folder + " to save into. Make it, or name another.");
         }
-        requireUnchanged(file, target, expected);
         Path fresh = sibling(target, "." + target.getFileName() + "." + Long.toHexString(System.nanoTime()) + ".new");
         try {
             write(fresh, bytes);
-            keepPrevious(target, fresh);
+            if (keepPrevious) {
+                keepPrevious(target, fresh);
+            }
             move(fresh, target);
             force(folder);
             return Fingerprint.of(bytes);

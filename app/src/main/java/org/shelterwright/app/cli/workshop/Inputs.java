@@ -15,6 +15,7 @@ import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.file.BriefCheck;
 import org.shelterwright.layouts.file.CatalogChanges;
 import org.shelterwright.layouts.file.Findings;
+import org.shelterwright.layouts.file.Fingerprint;
 import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.file.LayoutFormats;
 import org.shelterwright.layouts.file.OpenedLayout;
@@ -41,7 +42,7 @@ public final class Inputs {
      * @throws InputException if it is missing or wrong
      */
     public Opened toFit(String name) {
-        return open(name, name.startsWith(SAMPLE) ? Samples.brief(name.substring(SAMPLE.length())) : file(name));
+        return open(name, isSample(name) ? Samples.brief(name.substring(SAMPLE.length())) : file(name));
     }
 
     /**
@@ -50,7 +51,7 @@ public final class Inputs {
      * @throws InputException if it is missing or wrong
      */
     public Opened toJudge(String name) {
-        if (!name.startsWith(SAMPLE)) {
+        if (!isSample(name)) {
             return open(name, file(name));
         }
         String sample = name.substring(SAMPLE.length());
@@ -70,6 +71,10 @@ public final class Inputs {
         }
     }
 
+    private static boolean isSample(String name) {
+        return name.startsWith(SAMPLE);
+    }
+
     private static InputFile file(String name) {
         return InputFile.read(path(name));
     }
@@ -83,7 +88,7 @@ public final class Inputs {
         Findings findings = BriefCheck.of(brief.value(), brief.places(), catalog.get(), ruleSets);
         findings.requireUsable();
         Layout empty = Layout.empty(brief.value(), Parts.of(brief.value(), catalog.get()));
-        return new Opened(name, empty, findings.doubts());
+        return new Opened(name, empty, Fingerprint.NONE, findings.doubts());
     }
 
     private Opened layout(String name, InputFile file) {
@@ -91,6 +96,6 @@ public final class Inputs {
         List<Problem> doubts = new ArrayList<>(opened.doubts());
         CatalogChanges.of(opened.layout(), catalog.get())
                 .forEach(change -> doubts.add(new Problem(name, change.sentence())));
-        return new Opened(name, opened.layout(), doubts);
+        return new Opened(name, opened.layout(), isSample(name) ? Fingerprint.NONE : opened.fingerprint(), doubts);
     }
 }

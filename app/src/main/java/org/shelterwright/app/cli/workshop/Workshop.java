@@ -15,6 +15,7 @@ import org.shelterwright.solver.fit.Fitter;
  * @param fitter makes what finds places, on a checker
  * @param documents writes the documents of a layout
  * @param interrupts tells that the program is asked to end
+ * @param desk opens the window
  */
 public record Workshop(
         ProgramVersion version,
@@ -22,4 +23,5 @@ public record Workshop(
         Supplier<Checker> checker,
         Function<Checker, Fitter> fitter,
         Documents documents,
-        Interrupts interrupts) {}
+        Interrupts interrupts,
+        DeskOpening desk) {}

@@ -28,6 +28,11 @@ public final class StyleSheet {
         theme.onChange(() -> scene.getStylesheets().setAll(address(theme)));
     }
 
+    /** Dresses a scene that lives too short to see the theme change. */
+    public static void dressOnce(Scene scene, Theme theme) {
+        scene.getStylesheets().setAll(address(theme));
+    }
+
     /** The whole sheet. */
     public static String text(Ground ground, int textPercent) {
         StringBuilder sheet = new StringBuilder(".root {\n");

@@ -38,7 +38,7 @@ final class ArrangeOrders {
         all.add(spread(Axis.X, "Space evenly along the body", "Ctrl+Shift+X"));
         all.add(spread(Axis.Y, "Space evenly across the body", "Ctrl+Shift+Y"));
         all.add(Change.command(
-                session, "swap", "Swap two units", List.of("exchange"), List.of("Ctrl+Shift+S"), chosen -> {
+                session, "swap", "Swap two units", List.of("exchange"), List.of("Ctrl+Shift+W"), chosen -> {
                     List<PlacedUnit> units = chosen.placed(2);
                     if (units.size() > 2) {
                         throw new IllegalArgumentException("Select just two units to swap.");

@@ -1,0 +1,280 @@
+package org.shelterwright.app.desk.file;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.cli.workshop.Opened;
+import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.session.Standing;
+import org.shelterwright.app.desk.work.Work;
+import org.shelterwright.catalog.json.InputException;
+import org.shelterwright.layouts.file.Fingerprint;
+import org.shelterwright.layouts.file.LayoutFiles;
+import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.ledger.Ledger;
+
+/**
+ * Keeps the layout on the desk in its file. Every change is kept at once beside the file until it is saved, so that a
+ * process that is killed loses at most the change in hand. For the thread of the session; long work goes through {@link
+ * Work}.
+ */
+public final class Filing implements AutoCloseable {
+    private final Session session;
+    private final Work work;
+    private final Clock clock;
+    private final Path userFolder;
+    private final ReadOnlyObjectWrapper<OnFile> state = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyBooleanWrapper changedOnDisk = new ReadOnlyBooleanWrapper();
+    private Home home;
+    private @Nullable Layout kept;
+    private boolean keeping;
+    private Fingerprint lastSeen = Fingerprint.NONE;
+    private @Nullable Fingerprint ignored;
+
+    /**
+     * @param opened what the session shows; it is taken over as what stands in the file
+     * @param userFolder where unsaved work of layouts without a file is kept
+     */
+    public Filing(Session session, Opened opened, Work work, Clock clock, Path userFolder) {
+        this.session = session;
+        this.work = work;
+        this.clock = clock;
+        this.userFolder = userFolder;
+        home = settle(opened);
+        session.standing().addListener((observable, before, now) -> keepUnsaved(now));
+    }
+
+    public ReadOnlyObjectProperty<OnFile> state() {
+        return state.getReadOnlyProperty();
+    }
+
+    /** Whether another has changed the file since it was read or written here. */
+    public ReadOnlyBooleanProperty changedOnDisk() {
+        return changedOnDisk.getReadOnlyProperty();
+    }
+
+    public int changesSinceSave() {
+        return state.get().changesSince(session.now().history());
+    }
+
+    /** Unsaved work that was found when the layout was opened. */
+    public Optional<Recovery> recovery() {
+        return home.found()
+                .map(found -> new Recovery(
+                        found.layout(),
+                        found.at(),
+                        Differences.count(state.get().saved(), found.layout())));
+    }
+
+    /** Takes the unsaved work that was found onto the desk, as one change that can be undone. */
+    public void takeRecovery() {
+        Optional<Recovery> found = recovery();
+        home = home.withoutFound();
+        found.ifPresent(recovery -> session.apply("Take unsaved work", recovery.layout()));
+    }
+
+    /** Lets the unsaved work that was found go. */
+    public void dropRecovery() {
+        home = home.withoutFound();
+        home.unsaved().drop();
+    }
+
+    /**
+     * Puts another layout on the desk; what is unsaved of this one is dropped, so ask before.
+     *
+     * @throws IllegalArgumentException with a sentence if its brief names a rule set or limit that there is not
+     */
+    public void open(Opened opened) {
+        session.checker().scene(opened.layout());
+        leave();
+        kept = opened.layout();
+        session.open(opened.layout());
+        home = settle(opened);
+    }
+
+    /**
+     * Saves under the present name.
+     *
+     * @param over whether to write over what another has written since; never without having asked
+     * @param done called when all is on the disk
+     * @param failed called with a sentence if it could not be saved; nothing is lost then
+     */
+    public void save(boolean over, Runnable done, Consumer<String> failed) {
+        OnFile now = state.get();
+        Path path = now.path();
+        if (path == null || now.readOnly() != null) {
+            failed.accept(path == null ? "The layout has no file yet. Save it under a name." : now.readOnly());
+            return;
+        }
+        write(path, over ? null : now.fingerprint(), null, done, failed);
+    }
+
+    /** Saves under a new name, which becomes the present one. A file that is there is replaced, so ask before. */
+    public void saveAs(Path path, Runnable done, Consumer<String> failed) {
+        if (path.equals(state.get().path())) {
+            write(path, null, null, done, failed);
+            return;
+        }
+        Optional<Home> fresh = Home.of(path);
+        if (fresh.isEmpty()) {
+            failed.accept(path.getFileName() + " is open in another window (" + Claim.holder(path)
+                    + "). Save under another name.");
+            return;
+        }
+        write(path, null, fresh.get(), done, failed);
+    }
+
+    private void write(
+            Path path, @Nullable Fingerprint expected, @Nullable Home fresh, Runnable done, Consumer<String> failed) {
+        Standing standing = session.now();
+        Layout layout = standing.history().current();
+        work.start(
+                "Saving",
+                () -> LayoutFiles.write(layout, path, expected == null ? Fingerprint.of(path) : expected),
+                held -> {
+                    if (fresh != null) {
+                        home.unsaved().end();
+                        home.close();
+                        home = fresh;
+                    }
+                    saved(path, held, standing);
+                    done.run();
+                },
+                failure -> {
+                    if (fresh != null) {
+                        fresh.close();
+                    }
+                    failed.accept(sentence(failure));
+                });
+    }
+
+    private void saved(Path path, Fingerprint held, Standing standing) {
+        Layout layout = standing.history().current();
+        boolean further = !session.now().history().current().equals(layout);
+        state.set(new OnFile(
+                path,
+                held,
+                layout,
+                standing.ledger(),
+                standing.history().undoNames().size(),
+                clock.instant(),
+                null));
+        changedOnDisk.set(false);
+        if (further) {
+            keepUnsaved(session.now());
+        } else {
+            kept = layout;
+            home.unsaved().drop();
+        }
+    }
+
+    /** Looks whether another has changed the file; to be called every few seconds. */
+    public void look() {
+        OnFile now = state.get();
+        Path path = now.path();
+        if (path != null && !changedOnDisk.get()) {
+            work.start(
+                    "",
+                    () -> Fingerprint.of(path),
+                    found -> {
+                        boolean known = found.equals(now.fingerprint()) || found.equals(ignored);
+                        if (!known && state.get().equals(now)) {
+                            lastSeen = found;
+                            changedOnDisk.set(true);
+                        }
+                    },
+                    failure -> {});
+        }
+    }
+
+    /** Stays with what is on the desk although the file was changed by another; saving then asks. */
+    public void ignoreChange() {
+        ignored = lastSeen;
+        changedOnDisk.set(false);
+    }
+
+    /** Lets go of the file; what is unsaved is dropped, so ask before. */
+    @Override
+    public void close() {
+        leave();
+    }
+
+    private void leave() {
+        if (home.claimed() && home.found().isEmpty()) {
+            home.unsaved().end();
+        }
+        home.close();
+    }
+
+    private Home settle(Opened opened) {
+        boolean ownFile = !opened.fingerprint().equals(Fingerprint.NONE);
+        Path path = ownFile ? Path.of(opened.name()) : null;
+        Home settled = path == null
+                ? Home.without(
+                        userFolder.resolve("unsaved"), opened.layout().brief().id())
+                : Home.of(path).orElseGet(() -> Home.ofAnother(path));
+        Ledger ledger = session.now().ledger();
+        kept = opened.layout();
+        changedOnDisk.set(false);
+        state.set(new OnFile(
+                path, opened.fingerprint(), opened.layout(), ledger, 0, clock.instant(), readOnly(path, settled)));
+        return settled;
+    }
+
+    private static @Nullable String readOnly(@Nullable Path path, Home home) {
+        if (path == null) {
+            return null;
+        }
+        if (!home.claimed()) {
+            return path.getFileName() + " is open in another window (" + Claim.holder(path)
+                    + "). Here it can be looked at, and saved under another name.";
+        }
+        Path folder = path.toAbsolutePath().getParent();
+        if (!Files.isWritable(path) || folder == null || !Files.isWritable(folder)) {
+            return path.getFileName() + " may not be written to. It can be saved under another name.";
+        }
+        return null;
+    }
+
+    private void keepUnsaved(Standing now) {
+        Layout layout = now.history().current();
+        if (keeping || layout.equals(kept) || !home.claimed()) {
+            return;
+        }
+        Unsaved unsaved = home.unsaved();
+        boolean same = changesSinceSave() == 0;
+        keeping = true;
+        kept = layout;
+        home = home.withoutFound();
+        work.start(
+                "",
+                () -> {
+                    if (same) {
+                        unsaved.drop();
+                    } else {
+                        unsaved.keep(layout);
+                    }
+                    return layout;
+                },
+                done -> keptOne(),
+                failure -> keptOne());
+    }
+
+    private void keptOne() {
+        keeping = false;
+        keepUnsaved(session.now());
+    }
+
+    private static String sentence(Exception failure) {
+        return failure instanceof InputException input
+                ? input.problems().get(0).sentence()
+                : "It could not be saved (" + failure.getMessage() + "). Save under another name.";
+    }
+}

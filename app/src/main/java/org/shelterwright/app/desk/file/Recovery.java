@@ -1,0 +1,25 @@
+package org.shelterwright.app.desk.file;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import org.shelterwright.layouts.layout.Layout;
+
+/**
+ * Unsaved work of a window that ended without saving or asking.
+ *
+ * @param at when it was kept
+ * @param differences in how many things it differs from the file
+ */
+public record Recovery(Layout layout, Instant at, int differences) {
+    /** What is offered. */
+    public String sentence(ZoneId zone, LocalDate today) {
+        LocalDateTime time = LocalDateTime.ofInstant(at, zone);
+        String when = (time.toLocalDate().equals(today) ? "today, " : time.toLocalDate() + ", ")
+                + time.format(DateTimeFormatter.ofPattern("HH:mm"));
+        return "The window was not closed properly. Unsaved work was kept (" + when + "). It differs from the file in "
+                + (differences == 1 ? "1 thing." : differences + " things.");
+    }
+}

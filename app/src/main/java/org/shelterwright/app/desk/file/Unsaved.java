@@ -1,0 +1,70 @@
+package org.shelterwright.app.desk.file;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Optional;
+import org.shelterwright.catalog.json.InputException;
+import org.shelterwright.layouts.file.LayoutFiles;
+import org.shelterwright.layouts.file.SafeSave;
+import org.shelterwright.layouts.layout.Layout;
+
+/** Work that is not saved yet, kept beside its file as {@code NAME.unsaved.json} in case the program ends. */
+final class Unsaved {
+    private static final String JSON = ".json";
+
+    private final Path file;
+    private boolean ended;
+
+    /** @param home the file of the layout */
+    Unsaved(Path home) {
+        String name = home.getFileName().toString();
+        String stem = name.endsWith(JSON) ? name.substring(0, name.length() - JSON.length()) : name;
+        file = home.resolveSibling(stem + ".unsaved.json");
+    }
+
+    /** What was found after a crash. */
+    record Found(Layout layout, Instant at) {}
+
+    /** @throws InputException if it cannot be written */
+    synchronized void keep(Layout layout) {
+        if (ended) {
+            return;
+        }
+        Path folder = file.toAbsolutePath().getParent();
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new InputException(file.toString(), "There is no folder " + folder + " to keep unsaved work in.");
+        }
+        new SafeSave().replace(file, LayoutFiles.bytes(layout));
+    }
+
+    /** What is there, if it can be read: a file that was never written whole has another name. */
+    Optional<Found> find() {
+        if (!Files.exists(file)) {
+            return Optional.empty();
+        }
+        try {
+            Instant at = Files.getLastModifiedTime(file).toInstant();
+            return Optional.of(new Found(LayoutFiles.read(file).layout(), at));
+        } catch (IOException | InputException e) {
+            return Optional.empty();
+        }
+    }
+
+    synchronized void drop() {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException e) {
+            // It will be offered again, which loses nothing.
+        }
+    }
+
+    /** Drops it, and keeps nothing from now on. */
+    synchronized void end() {
+        ended = true;
+        drop();
+    }
+}

@@ -1,0 +1,95 @@
+package org.shelterwright.app.desk.window;
+
+import javafx.scene.control.Button;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.shelterwright.app.desk.command.Command;
+import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.command.KeyMap;
+import org.shelterwright.app.desk.style.Icon;
+import org.shelterwright.app.desk.style.Theme;
+
+/** What every page has in common: top band, notices, the page shown, status line, and what lies over them. */
+final class DeskFrame {
+    private final Pane over = new Pane();
+    private final PageLine pages;
+    private final Notices notices;
+    private final StatusLine status = new StatusLine();
+    private final CommandField field;
+    private final TopBand band;
+    private final BorderPane frame = new BorderPane();
+    private final StackPane root = new StackPane(frame, over);
+    private final Button undo;
+    private final Button redo;
+
+    DeskFrame(Commands commands, KeyMap keys, Theme theme, Notices notices) {
+        this.notices = notices;
+        pages = new PageLine(theme);
+        field = new CommandField(commands, keys, over, this::refuse);
+        undo = order(commands, "edit.undo", Icon.UNDO);
+        redo = order(commands, "edit.redo", Icon.REDO);
+        Button documents = order(commands, "file.documents", Icon.DOCUMENT);
+        band = new TopBand(pages, field, undo, redo, documents);
+        over.setPickOnBounds(false);
+        frame.setTop(new VBox(band, notices));
+        frame.setBottom(status);
+    }
+
+    StackPane root() {
+        return root;
+    }
+
+    Pane over() {
+        return over;
+    }
+
+    PageLine pages() {
+        return pages;
+    }
+
+    TopBand band() {
+        return band;
+    }
+
+    Notices notices() {
+        return notices;
+    }
+
+    StatusLine status() {
+        return status;
+    }
+
+    CommandField field() {
+        return field;
+    }
+
+    void show(Region page) {
+        frame.setCenter(page);
+    }
+
+    /** Says in the status line why something could not be done. */
+    void refuse(String sentence) {
+        status.show("Not done", sentence);
+    }
+
+    void showHistory(boolean canUndo, String undoName, boolean canRedo, String redoName) {
+        undo.setDisable(!canUndo);
+        undo.setTooltip(new Tooltip(canUndo ? "Undo: " + undoName : "Nothing was changed yet."));
+        redo.setDisable(!canRedo);
+        redo.setTooltip(new Tooltip(canRedo ? "Do again: " + redoName : "Nothing was undone."));
+    }
+
+    private Button order(Commands commands, String id, Icon icon) {
+        Button button = new Button("", icon.node(22));
+        button.getStyleClass().add("bare");
+        button.setOnAction(event -> commands.run(id).ifPresent(this::refuse));
+        String name = commands.byId(id).map(Command::name).orElse(id);
+        button.setAccessibleText(name);
+        button.setTooltip(new Tooltip(name));
+        return button;
+    }
+}

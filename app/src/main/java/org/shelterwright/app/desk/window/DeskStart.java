@@ -1,0 +1,110 @@
+package org.shelterwright.app.desk.window;
+
+import java.io.File;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.CountDownLatch;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javafx.application.Platform;
+import org.shelterwright.app.cli.workshop.Inputs;
+import org.shelterwright.app.cli.workshop.Opened;
+import org.shelterwright.app.cli.workshop.Workshop;
+import org.shelterwright.app.desk.preferences.PreferencesFile;
+import org.shelterwright.app.desk.preferences.UserFolder;
+import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.style.Fonts;
+import org.shelterwright.catalog.json.InputException;
+import org.shelterwright.layouts.check.Checker;
+
+/** Starts the window toolkit and the window, and waits until the window is closed. */
+public final class DeskStart {
+    private static final String NO_DISPLAY =
+            "There is no display to open a window on. Start it in a desktop session, or use check, fit and report.";
+    private static final String FIRST = "sample:river-post";
+    private static final Logger TOOLKIT = Logger.getLogger("javafx");
+
+    private DeskStart() {}
+
+    /**
+     * Opens a window and waits until it is closed.
+     *
+     * @param name a file or {@code sample:NAME}; empty for what was open last, or else the first sample
+     * @throws InputException if there is no display, or the file cannot be opened
+     */
+    public static void run(Workshop workshop, Optional<String> name) {
+        requireDisplay(System.getProperty("os.name", ""), System.getenv());
+        PreferencesFile preferences = new PreferencesFile(UserFolder.ofThisUser());
+        CompletableFuture<Start> reading = CompletableFuture.supplyAsync(() -> read(workshop, name, preferences));
+        startToolkit();
+        try {
+            Start start = reading.join();
+            CountDownLatch closed = new CountDownLatch(1);
+            CompletableFuture<Void> shown = new CompletableFuture<>();
+            Platform.runLater(() -> {
+                try {
+                    new DeskWindow(workshop, start.session(), preferences, start.opened()).show(closed::countDown);
+                    shown.complete(null);
+                } catch (RuntimeException | Error e) {
+                    shown.completeExceptionally(e);
+                }
+            });
+            shown.join();
+            closed.await();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RuntimeException cause ? cause : e;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } finally {
+            Platform.exit();
+        }
+    }
+
+    /** The session is made, and its ledger answered, while the toolkit starts; then it belongs to the window's thread. */
+    private record Start(Session session, Opened opened) {}
+
+    private static Start read(Workshop workshop, Optional<String> name, PreferencesFile preferences) {
+        Checker checker = workshop.checker().get();
+        Inputs inputs = new Inputs(() -> workshop.entries().get().catalog(), checker.ruleSets());
+        Opened opened = name.isPresent() ? inputs.toJudge(name.get()) : last(inputs, preferences);
+        return new Start(new Session(checker, opened.layout()), opened);
+    }
+
+    /** What was open last, if it can still be opened: nobody asked for it by name, so nobody is troubled if not. */
+    private static Opened last(Inputs inputs, PreferencesFile preferences) {
+        Optional<String> last = preferences.now().recent().stream()
+                .filter(file -> new File(file).isFile())
+                .findFirst();
+        try {
+            return inputs.toJudge(last.orElse(FIRST));
+        } catch (InputException e) {
+            return inputs.toJudge(FIRST);
+        }
+    }
+
+    static void requireDisplay(String system, Map<String, String> environment) {
+        String name = system.toLowerCase(Locale.ROOT);
+        boolean ownScreen = name.startsWith("windows") || name.startsWith("mac");
+        if (!ownScreen && environment.getOrDefault("DISPLAY", "").isBlank()) {
+            throw new InputException("desk", NO_DISPLAY);
+        }
+    }
+
+    private static void startToolkit() {
+        // The toolkit warns of being on the class path, where this program keeps it on purpose.
+        TOOLKIT.setLevel(Level.SEVERE);
+        if (System.getProperty("prism.forceGPU") == null) {
+            // Without it, machines whose only graphics is software draw no 3D at all, and do not say so.
+            System.setProperty("prism.forceGPU", "true");
+        }
+        try {
+            Platform.startup(Fonts::load);
+            Platform.setImplicitExit(false);
+        } catch (RuntimeException e) {
+            throw new InputException("desk", NO_DISPLAY);
+        }
+    }
+}

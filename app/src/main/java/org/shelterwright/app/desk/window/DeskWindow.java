@@ -1,0 +1,176 @@
+package org.shelterwright.app.desk.window;
+
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiFunction;
+import javafx.application.ConditionalFeature;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.layout.Region;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+import org.shelterwright.app.cli.workshop.Opened;
+import org.shelterwright.app.cli.workshop.Workshop;
+import org.shelterwright.app.desk.ask.Person;
+import org.shelterwright.app.desk.ask.Questions;
+import org.shelterwright.app.desk.command.Command;
+import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.command.KeyMap;
+import org.shelterwright.app.desk.file.Filing;
+import org.shelterwright.app.desk.file.OnFile;
+import org.shelterwright.app.desk.ledger.LedgerPart;
+import org.shelterwright.app.desk.preferences.PreferencesFile;
+import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.style.StyleSheet;
+import org.shelterwright.app.desk.style.Theme;
+import org.shelterwright.app.desk.unit.UnitPart;
+
+/** One window: the place where the parts of the desk are put together. For the window's thread. */
+public final class DeskWindow {
+    private final Clock clock = Clock.system(ZoneId.systemDefault());
+    private final Theme theme = new Theme();
+    private final Commands commands = new Commands();
+    private final Notices notices = new Notices();
+    private final FxWork work = new FxWork();
+    private final Stage stage = new Stage();
+    private final Opened opened;
+    private final PreferencesFile preferences;
+    private final KeyMap keys;
+    private final Questions questions;
+    private final Person person;
+    private final Session session;
+    private final Filing filing;
+    private final FileCommands files;
+
+    /**
+     * @param session holds what was opened
+     * @param opened what it shows first
+     */
+    public DeskWindow(Workshop workshop, Session session, PreferencesFile preferences, Opened opened) {
+        this(workshop, session, preferences, opened, WindowQuestions::new);
+    }
+
+    /** @param asking makes what asks, for a window and its theme */
+    DeskWindow(
+            Workshop workshop,
+            Session session,
+            PreferencesFile preferences,
+            Opened opened,
+            BiFunction<Window, Theme, Questions> asking) {
+        this.opened = opened;
+        this.preferences = preferences;
+        questions = asking.apply(stage, theme);
+        person = new KeptPerson(preferences);
+        keys = new KeyMap(commands, preferences.now().keys());
+        this.session = session;
+        filing = new Filing(session, opened, work, clock, preferences.folder());
+        files = new FileCommands(
+                workshop,
+                session,
+                filing,
+                questions,
+                preferences,
+                work,
+                person,
+                sentence -> notices.show("told", sentence, Map.of("Good", () -> {})));
+    }
+
+    /**
+     * Shows the window.
+     *
+     * @param closed called when it was closed and everything is on the disk
+     */
+    public void show(Runnable closed) {
+        KeptLook.restore(theme, preferences);
+        files.addTo(commands);
+        EditCommands.add(commands, session);
+        LookCommands.add(commands, theme);
+        commands.add(Command.of("desk.close", "Close the window", List.of("Ctrl+Q"), () -> close(closed)));
+        DeskFrame frame = new DeskFrame(commands, keys, theme, notices);
+        new FrameCommands(frame, commands, keys, session, preferences).add();
+        FitOutPage fitOut = fitOut();
+        KeptLook.keepColumns(fitOut.node(), preferences);
+        turnPages(frame, fitOut);
+        Scene scene = new Scene(frame.root());
+        StyleSheet.dress(scene, theme);
+        new KeyHandler(commands, keys, frame::refuse).listenTo(scene);
+        stage.setScene(scene);
+        KeptLook.restoreWindow(stage, preferences);
+        stage.setOnCloseRequest(event -> {
+            event.consume();
+            close(closed);
+        });
+        new Following(frame, session, filing, files, clock).start(stage, work.doing());
+        stage.show();
+        tellOf3d();
+        files.greet(opened);
+    }
+
+    /** The stage, for tests. */
+    Stage stage() {
+        return stage;
+    }
+
+    /** Every command of this window, for tests. */
+    Commands commands() {
+        return commands;
+    }
+
+    /** What is on the desk, for tests. */
+    Session session() {
+        return session;
+    }
+
+    /** The look, for tests. */
+    Theme theme() {
+        return theme;
+    }
+
+    private FitOutPage fitOut() {
+        LedgerPart ledger = new LedgerPart(
+                session, commands, questions, person, theme, filing.state().map(OnFile::ledger));
+        UnitPart unit = new UnitPart(session, commands);
+        return new FitOutPage(
+                new EmptyPlace("list-place", "The equipment list comes here."),
+                unit.node(),
+                new EmptyPlace("view-place", "The view comes here."),
+                new EmptyPlace("search-place", "The search for places comes here. Until then use: shelterwright fit."),
+                ledger.node(),
+                theme);
+    }
+
+    private static void turnPages(DeskFrame frame, FitOutPage fitOut) {
+        Region transport = new ComingPage(Page.TRANSPORT);
+        Region boltDown = new ComingPage(Page.BOLT_DOWN);
+        frame.pages()
+                .shown()
+                .addListener((observable, before, page) -> frame.show(
+                        switch (page) {
+                            case FIT_OUT -> fitOut.node();
+                            case TRANSPORT -> transport;
+                            case BOLT_DOWN -> boltDown;
+                        }));
+        frame.show(fitOut.node());
+    }
+
+    private void tellOf3d() {
+        if (!Platform.isSupported(ConditionalFeature.SCENE3D)) {
+            notices.show(
+                    "3d",
+                    "This display draws no 3D (its graphics driver has no support for it), so the plan is shown.",
+                    Map.of("Good", () -> {}));
+        }
+    }
+
+    private void close(Runnable closed) {
+        files.whenSafe(() -> {
+            KeptLook.keepWindow(stage, preferences);
+            stage.hide();
+            work.close();
+            filing.close();
+            closed.run();
+        });
+    }
+}

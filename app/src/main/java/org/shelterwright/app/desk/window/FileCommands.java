@@ -1,0 +1,249 @@
+package org.shelterwright.app.desk.window;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.shelterwright.app.cli.workshop.Inputs;
+import org.shelterwright.app.cli.workshop.Opened;
+import org.shelterwright.app.cli.workshop.Workshop;
+import org.shelterwright.app.desk.ask.Person;
+import org.shelterwright.app.desk.ask.Questions;
+import org.shelterwright.app.desk.command.Command;
+import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.file.Filing;
+import org.shelterwright.app.desk.file.Recovery;
+import org.shelterwright.app.desk.preferences.PreferencesFile;
+import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.session.Standing;
+import org.shelterwright.app.desk.work.Work;
+import org.shelterwright.app.sheet.Particulars;
+import org.shelterwright.catalog.json.InputException;
+import org.shelterwright.catalog.json.Problem;
+import org.shelterwright.layouts.samples.Samples;
+
+/** New, open, save, save under a name, recent files, documents. Asks before anything unsaved is dropped. */
+final class FileCommands {
+    private static final int SHOWN = 6;
+
+    private final Workshop workshop;
+    private final Session session;
+    private final Filing filing;
+    private final Questions questions;
+    private final PreferencesFile preferences;
+    private final Work work;
+    private final Person person;
+    private final Consumer<String> told;
+
+    /** @param told is given sentences that need no answer */
+    FileCommands(
+            Workshop workshop,
+            Session session,
+            Filing filing,
+            Questions questions,
+            PreferencesFile preferences,
+            Work work,
+            Person person,
+            Consumer<String> told) {
+        this.workshop = workshop;
+        this.session = session;
+        this.filing = filing;
+        this.questions = questions;
+        this.preferences = preferences;
+        this.work = work;
+        this.person = person;
+        this.told = told;
+    }
+
+    void addTo(Commands commands) {
+        commands.add(command("new", "New from a sample", "Ctrl+N", Optional::empty, this::fresh));
+        commands.add(command(
+                "open",
+                "Open a layout or brief",
+                "Ctrl+O",
+                Optional::empty,
+                () -> questions.fileToOpen("Open a layout or brief").ifPresent(path -> open(path.toString()))));
+        commands.add(command(
+                "recent",
+                "Open a recent file",
+                "Ctrl+R",
+                () -> preferences.now().recent().isEmpty() ? Optional.of("No file was opened yet.") : Optional.empty(),
+                this::recent));
+        commands.add(command("save", "Save", "Ctrl+S", Optional::empty, () -> save(() -> {})));
+        commands.add(
+                command("save-as", "Save under another name", "Ctrl+Shift+S", Optional::empty, () -> saveAs(() -> {})));
+        commands.add(command("documents", "Write the documents", "Ctrl+P", Optional::empty, this::documents));
+    }
+
+    /** Goes on once nothing unsaved is left that the person wants to keep. */
+    void whenSafe(Runnable then) {
+        int changes = filing.changesSinceSave();
+        if (changes == 0) {
+            then.run();
+            return;
+        }
+        Optional<Integer> answer = questions.choose(
+                "Save first?",
+                session.now().layout().brief().name() + " has "
+                        + (changes == 1 ? "1 change that is" : changes + " changes that are") + " not saved.",
+                List.of("Save", "Drop the changes", "Stay here"));
+        if (answer.equals(Optional.of(0))) {
+            save(then);
+        } else if (answer.equals(Optional.of(1))) {
+            then.run();
+        }
+    }
+
+    /** Opens a file or sample, after asking about what is unsaved. */
+    void open(String name) {
+        whenSafe(() -> openNow(name));
+    }
+
+    /** Reads the present file again and drops what is on the desk. */
+    void readAgain() {
+        filing.state().get().file().ifPresent(path -> openNow(path.toString()));
+    }
+
+    private void openNow(String name) {
+        work.start(
+                "Opening",
+                () -> new Inputs(
+                                () -> workshop.entries().get().catalog(),
+                                session.checker().ruleSets())
+                        .toJudge(name),
+                this::show,
+                failure -> questions.tell("This cannot be opened", sentences(failure)));
+    }
+
+    private void show(Opened layout) {
+        try {
+            filing.open(layout);
+        } catch (IllegalArgumentException e) {
+            questions.tell("This cannot be opened", String.valueOf(e.getMessage()));
+            return;
+        }
+        greet(layout);
+    }
+
+    /** After a layout was opened: remembers it, says what is to be looked at, and offers unsaved work that was found. */
+    void greet(Opened layout) {
+        filing.state().get().file().ifPresent(this::remember);
+        if (!layout.doubts().isEmpty()) {
+            told.accept(problems(layout.doubts()));
+        }
+        filing.recovery().ifPresent(this::offer);
+    }
+
+    private void offer(Recovery found) {
+        Optional<Integer> answer = questions.choose(
+                "Unsaved work was found",
+                found.sentence(ZoneId.systemDefault(), LocalDate.now(ZoneId.systemDefault())),
+                List.of("Take the unsaved work", "Drop it"));
+        if (answer.equals(Optional.of(0))) {
+            filing.takeRecovery();
+        } else if (answer.equals(Optional.of(1))) {
+            filing.dropRecovery();
+        }
+    }
+
+    private void remember(Path path) {
+        preferences.change(now -> now.withRecent(path.toAbsolutePath().toString()));
+    }
+
+    private void fresh() {
+        List<String> names = Samples.names();
+        questions
+                .choose("New from a sample", "The sample is opened as a new layout without a file.", names)
+                .ifPresent(index -> open("sample:" + names.get(index)));
+    }
+
+    private void recent() {
+        List<String> files = preferences.now().recent();
+        questions
+                .choose("Recent files", "Which one is to be opened?", files)
+                .ifPresent(index -> open(files.get(index)));
+    }
+
+    private void save(Runnable then) {
+        if (filing.state().get().file().isEmpty() || filing.state().get().readOnly() != null) {
+            saveAs(then);
+        } else {
+            filing.save(false, () -> saved(then), this::notSaved);
+        }
+    }
+
+    private void notSaved(String sentence) {
+        Optional<Integer> answer = questions.choose(
+                "Not saved",
+                sentence + " Nothing is lost.",
+                List.of("Save under another name", "Write over the file", "Leave it"));
+        if (answer.equals(Optional.of(0))) {
+            saveAs(() -> {});
+        } else if (answer.equals(Optional.of(1))) {
+            filing.save(true, () -> saved(() -> {}), why -> questions.tell("Not saved", why));
+        }
+    }
+
+    private void saveAs(Runnable then) {
+        Path suggested = filing.state()
+                .get()
+                .file()
+                .orElseGet(() -> Path.of(session.now().layout().brief().id() + ".layout.json"));
+        questions
+                .fileToSave("Save under a name", suggested)
+                .map(FileCommands::withEnding)
+                .ifPresent(path -> filing.saveAs(path, () -> saved(then), why -> questions.tell("Not saved", why)));
+    }
+
+    private void saved(Runnable then) {
+        filing.state().get().file().ifPresent(this::remember);
+        then.run();
+    }
+
+    private void documents() {
+        questions.folder("Folder for the documents").ifPresent(folder -> {
+            Standing now = session.now();
+            Particulars draft = Particulars.draft(LocalDate.now(ZoneId.systemDefault()));
+            Particulars particulars = new Particulars(
+                    draft.owner(),
+                    person.name().orElse(draft.createdBy()),
+                    draft.approvedBy(),
+                    draft.revision(),
+                    draft.date());
+            work.start(
+                    "Writing documents",
+                    () -> workshop.documents().write(now.scene(), now.ledger(), particulars, folder),
+                    written -> told.accept(written.size() + " documents were written to " + folder + "."),
+                    failure -> questions.tell("The documents were not written", sentences(failure)));
+        });
+    }
+
+    private static Path withEnding(Path path) {
+        String name = String.valueOf(path.getFileName());
+        return name.contains(".") ? path : path.resolveSibling(name + ".layout.json");
+    }
+
+    private static String sentences(Exception failure) {
+        return failure instanceof InputException input
+                ? problems(input.problems())
+                : String.valueOf(failure.getMessage());
+    }
+
+    private static String problems(List<Problem> problems) {
+        List<String> lines = new ArrayList<>();
+        problems.stream().limit(SHOWN).forEach(problem -> lines.add(problem.text()));
+        if (problems.size() > SHOWN) {
+            lines.add("... and " + (problems.size() - SHOWN) + " more.");
+        }
+        return String.join("\n", lines);
+    }
+
+    private static Command command(
+            String id, String name, String keys, Supplier<Optional<String>> obstacle, Runnable action) {
+        return new Command("file." + id, name, List.of("file"), List.of(keys), obstacle, action);
+    }
+}

@@ -1,0 +1,59 @@
+package org.shelterwright.app.desk.window;
+
+import java.util.List;
+import java.util.Optional;
+import org.shelterwright.app.desk.command.Command;
+import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.command.KeyMap;
+import org.shelterwright.app.desk.preferences.PreferencesFile;
+import org.shelterwright.app.desk.session.Session;
+
+/** What can be done with the frame: finding commands, turning pages, the lists of changes and of keys. */
+final class FrameCommands {
+    private final DeskFrame frame;
+    private final Commands commands;
+    private final KeyMap keys;
+    private final Session session;
+    private final PreferencesFile preferences;
+
+    FrameCommands(DeskFrame frame, Commands commands, KeyMap keys, Session session, PreferencesFile preferences) {
+        this.frame = frame;
+        this.commands = commands;
+        this.keys = keys;
+        this.session = session;
+        this.preferences = preferences;
+    }
+
+    void add() {
+        commands.add(Command.of(
+                "desk.find-command",
+                "Find a command",
+                List.of("Ctrl+Space"),
+                () -> frame.field().open()));
+        for (Page page : Page.values()) {
+            commands.add(Command.of(
+                    "desk.page-" + page.number(),
+                    "Turn to " + page.title(),
+                    List.of("Ctrl+" + page.number()),
+                    () -> frame.pages().shown().set(page)));
+        }
+        commands.add(new Command(
+                "desk.history",
+                "List the changes",
+                List.of("history", "undo"),
+                List.of("Ctrl+H"),
+                () -> session.now().history().canUndo()
+                                || session.now().history().canRedo()
+                        ? Optional.empty()
+                        : Optional.of("Nothing was changed yet."),
+                () -> new HistoryPage(session).open(frame.over())));
+        commands.add(new Command(
+                "desk.keys",
+                "List the keys",
+                List.of("help", "shortcut", "rebind"),
+                List.of("F1"),
+                Optional::empty,
+                () -> new KeysPage(commands, keys, chosen -> preferences.change(now -> now.withKeys(chosen)))
+                        .open(frame.over())));
+    }
+}

@@ -1,0 +1,77 @@
+package org.shelterwright.app.desk.window;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyEvent;
+import org.shelterwright.app.desk.command.Command;
+import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.command.KeyMap;
+
+/**
+ * Turns keys into commands. Keys with Ctrl or Alt and F1 to F12 work everywhere, except those that edit text while a text
+ * is being typed; single letters and arrows work only in the view, whose nodes carry the style class "middle".
+ */
+final class KeyHandler {
+    private static final Set<String> OF_TEXT = Set.of(
+            "Ctrl+A", "Ctrl+C", "Ctrl+V", "Ctrl+X", "Ctrl+Z", "Ctrl+Y", "Ctrl+Shift+Z", "Delete", "Insert", "Esc");
+
+    private final Commands commands;
+    private final KeyMap keys;
+    private final Consumer<String> refused;
+
+    /** @param refused is told why a command could not be done */
+    KeyHandler(Commands commands, KeyMap keys, Consumer<String> refused) {
+        this.commands = commands;
+        this.keys = keys;
+        this.refused = refused;
+    }
+
+    void listenTo(Scene scene) {
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
+            if (isWanted(event, scene.getFocusOwner(), false)) {
+                run(event);
+            }
+        });
+        scene.addEventHandler(KeyEvent.KEY_PRESSED, event -> {
+            if (isWanted(event, scene.getFocusOwner(), true)) {
+                run(event);
+            }
+        });
+    }
+
+    /** Esc goes first to whatever has the focus, and what is left of it to the window. */
+    private static boolean isWanted(KeyEvent event, Node focus, boolean leftOver) {
+        Optional<String> pressed = Keystroke.of(event);
+        if (pressed.isEmpty() || pressed.get().equals("Esc") != leftOver) {
+            return false;
+        }
+        if (focus instanceof TextInputControl && OF_TEXT.contains(pressed.get()) && !leftOver) {
+            return false;
+        }
+        return KeyMap.worksEverywhere(pressed.get()) || isInView(focus);
+    }
+
+    private static boolean isInView(Node focus) {
+        if (focus instanceof TextInputControl) {
+            return false;
+        }
+        for (Node node = focus; node != null; node = node.getParent()) {
+            if (node.getStyleClass().contains("middle")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void run(KeyEvent event) {
+        Optional<Command> command = Keystroke.of(event).flatMap(keys::command);
+        if (command.isPresent()) {
+            event.consume();
+            commands.run(command.get().id()).ifPresent(refused);
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package org.shelterwright.app.desk.window;
+
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.layouts.ledger.Ledger;
+import org.shelterwright.layouts.ledger.Row;
+import org.shelterwright.layouts.ledger.Subject;
+import org.shelterwright.layouts.ledger.Verdict;
+
+/** The pages, along the job. */
+enum Page {
+    FIT_OUT("Fit-out", 1, ""),
+    TRANSPORT(
+            "Transport",
+            2,
+            "Here will be the legs of a journey, what goes on which wagon, and how it is held. There is nothing yet: no"
+                    + " limit of transport is checked, and none is claimed to be met."),
+    BOLT_DOWN(
+            "Bolt-down",
+            3,
+            "Here will be the order in which everything comes in and is bolted down, step by step. There is nothing yet:"
+                    + " no order was looked for, and none is claimed to exist.");
+
+    private final String title;
+    private final int number;
+    private final String coming;
+
+    Page(String title, int number, String coming) {
+        this.title = title;
+        this.number = number;
+        this.coming = coming;
+    }
+
+    /** The page on which the limits of a subject count. */
+    static Page of(Subject subject) {
+        return switch (subject) {
+            case TRANSPORT, LIFTING -> TRANSPORT;
+            case BOLT_DOWN -> BOLT_DOWN;
+            case FIT, ACCESS, MASS, FLOOR, AXLES, STABILITY, RESTRAINT, CABLES, POWER, HEAT -> FIT_OUT;
+        };
+    }
+
+    /** Its place on the line, from 1. */
+    int number() {
+        return number;
+    }
+
+    /** @param verdict the worst of the page's limits; {@code null} if none is checked */
+    record Standing(@Nullable Verdict verdict, String words) {}
+
+    String title() {
+        return title;
+    }
+
+    /** What will be here; empty if it is. */
+    String coming() {
+        return coming;
+    }
+
+    Standing standing(Ledger ledger) {
+        Verdict worst = null;
+        int count = 0;
+        for (Row row : ledger.rows()) {
+            if (of(row.subject()) == this) {
+                boolean worse = worst == null || row.verdict().compareTo(worst) < 0;
+                count = worse ? 1 : count + (row.verdict() == worst ? 1 : 0);
+                worst = worse ? row.verdict() : worst;
+            }
+        }
+        if (worst == null) {
+            return new Standing(null, "not checked yet");
+        }
+        return new Standing(worst, worst == Verdict.MET ? "all met" : count + " " + worst.word());
+    }
+}

@@ -1,0 +1,64 @@
+package org.shelterwright.app.desk.window;
+
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+
+/** A sheet that lies over the page until it is put away with Esc or a click beside it. */
+final class SheetOver extends StackPane {
+    private final Pane over;
+    private @Nullable Node before;
+
+    SheetOver(Pane over, String title, String sentence, Region content, double width) {
+        this.over = over;
+        Label head = new Label(title);
+        head.getStyleClass().add("title");
+        Label words = new Label(sentence);
+        words.getStyleClass().add("second");
+        words.setWrapText(true);
+        VBox texts = new VBox(2, head, words);
+        texts.setPadding(new Insets(10, 14, 8, 14));
+        VBox sheet = new VBox(texts, content);
+        VBox.setVgrow(content, Priority.ALWAYS);
+        sheet.getStyleClass().add("sheet-over");
+        sheet.setMaxWidth(width);
+        StackPane.setAlignment(sheet, Pos.TOP_RIGHT);
+        StackPane.setMargin(sheet, new Insets(64, 18, 40, 18));
+        getChildren().add(sheet);
+        setOnMousePressed(event -> {
+            if (event.getTarget() == this) {
+                close();
+            }
+        });
+        setOnKeyPressed(event -> {
+            if (event.getCode() == KeyCode.ESCAPE) {
+                close();
+                event.consume();
+            }
+        });
+    }
+
+    void open(Node first) {
+        before = over.getScene().getFocusOwner();
+        over.getChildren().removeIf(SheetOver.class::isInstance);
+        over.getChildren().add(this);
+        prefWidthProperty().bind(over.widthProperty());
+        prefHeightProperty().bind(over.heightProperty());
+        first.requestFocus();
+    }
+
+    void close() {
+        over.getChildren().remove(this);
+        if (before != null && before.getScene() != null) {
+            before.requestFocus();
+        }
+    }
+}

@@ -1,0 +1,106 @@
+package org.shelterwright.app.desk;
+
+import static org.assertj.core.api.Assertions.fail;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.image.WritableImage;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeAll;
+import org.shelterwright.app.desk.style.Fonts;
+import org.testfx.api.FxRobot;
+import org.testfx.util.WaitForAsyncUtils;
+
+/**
+ * A test in a real window. Without a display it is skipped and says so; {@code .ci/run} brings one, and {@code xvfb-run -a
+ * -s "-screen 0 1920x1200x24" mvn ...} does by hand. Controls are made on the window's thread only, through {@link #onDesk}.
+ */
+public abstract class WindowTest {
+    private static final int PATIENCE_S = 30;
+
+    /** Types and clicks as a person does. */
+    protected final FxRobot robot = new FxRobot();
+
+    @BeforeAll
+    static void startToolkit() {
+        String display = System.getenv("DISPLAY");
+        assumeTrue(
+                display != null && !display.isBlank(),
+                "needs a display: run under xvfb-run -a -s \"-screen 0 1920x1200x24\"");
+        System.setProperty("prism.forceGPU", "true");
+        CompletableFuture<Void> started = new CompletableFuture<>();
+        try {
+            Platform.startup(() -> started.complete(null));
+        } catch (IllegalStateException e) {
+            started.complete(null);
+        }
+        started.join();
+        onDesk(() -> {
+            Platform.setImplicitExit(false);
+            Fonts.load();
+            return null;
+        });
+    }
+
+    /** Does something on the window's thread and gives what came of it. */
+    protected static <T> T onDesk(Callable<T> action) {
+        CompletableFuture<T> result = new CompletableFuture<>();
+        Platform.runLater(() -> {
+            try {
+                result.complete(action.call());
+            } catch (Exception | AssertionError e) {
+                result.completeExceptionally(e);
+            }
+        });
+        try {
+            return result.get(PATIENCE_S, TimeUnit.SECONDS);
+        } catch (Exception e) {
+            throw new AssertionError(e.getCause() == null ? e : e.getCause());
+        }
+    }
+
+    /** Waits until something holds; asked on the window's thread. */
+    protected static void await(String what, BooleanSupplier condition) {
+        Instant latest = Instant.now().plusSeconds(PATIENCE_S);
+        while (!onDesk(condition::getAsBoolean)) {
+            if (Instant.now().isAfter(latest)) {
+                fail("waited in vain: " + what);
+            }
+            WaitForAsyncUtils.sleep(30, TimeUnit.MILLISECONDS);
+        }
+    }
+
+    /** Keeps a picture of a scene as {@code target/desk/NAME.png}, to be looked at. */
+    protected static Path picture(Scene scene, String name) {
+        WaitForAsyncUtils.waitForFxEvents();
+        BufferedImage image = onDesk(() -> {
+            WritableImage shot = scene.snapshot(null);
+            int width = (int) shot.getWidth();
+            int height = (int) shot.getHeight();
+            BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+            for (int y = 0; y < height; y++) {
+                for (int x = 0; x < width; x++) {
+                    copy.setRGB(x, y, shot.getPixelReader().getArgb(x, y));
+                }
+            }
+            return copy;
+        });
+        try {
+            Path file = Files.createDirectories(Path.of("target", "desk")).resolve(name + ".png");
+            ImageIO.write(image, "png", file.toFile());
+            return file;
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+}

@@ -1,0 +1,220 @@
+package org.shelterwright.app.desk.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.ListView;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.shelterwright.app.desk.ScriptedQuestions;
+import org.shelterwright.app.desk.WindowTest;
+import org.shelterwright.app.desk.command.Command;
+import org.shelterwright.app.desk.command.KeyMap;
+import org.shelterwright.app.desk.session.Finding;
+import org.shelterwright.app.look.Ground;
+import org.shelterwright.layouts.edit.TakeOutUnit;
+import org.shelterwright.layouts.ledger.Ledger;
+
+/** What a person does at the desk, with the keyboard alone. */
+class DeskKeyboardTest extends WindowTest {
+    @TempDir
+    Path folder;
+
+    private final ScriptedQuestions questions = new ScriptedQuestions();
+    private Desks.Desk desk;
+
+    @BeforeEach
+    void open() {
+        desk = open("sample:river-post");
+    }
+
+    @AfterEach
+    void close() {
+        if (desk != null) {
+            onDesk(() -> {
+                desk.window().stage().hide();
+                return null;
+            });
+        }
+    }
+
+    @Test
+    void theWorstFindingIsFoundAndShown() {
+        onDesk(() -> {
+            desk.window().session().apply(new TakeOutUnit("rack-1"));
+            return null;
+        });
+
+        robot.press(KeyCode.CONTROL).type(KeyCode.F8).release(KeyCode.CONTROL);
+
+        await(
+                "the worst finding is looked at",
+                () -> Finding.of(ledger().rows().get(0))
+                        .equals(desk.window().session().selection().finding().get()));
+        List<String> units = onDesk(() -> ledger().rows().get(0).units());
+        assertThat(onDesk(() -> desk.window().session().selection().units().get()))
+                .containsAll(units);
+        String sentence = onDesk(() -> ledger().rows().get(0).finding());
+        assertThat(texts(".card .label")).contains(sentence);
+    }
+
+    @Test
+    void arrowsLookAtRowsAndEnterShowsTheirPlace() {
+        robot.press(KeyCode.CONTROL).type(KeyCode.L).release(KeyCode.CONTROL);
+        robot.type(KeyCode.DOWN).type(KeyCode.DOWN);
+        await(
+                "a row is looked at",
+                () -> desk.window().session().selection().finding().get() != null);
+        robot.type(KeyCode.HOME).type(KeyCode.ENTER);
+
+        await(
+                "the first row is looked at",
+                () -> Finding.of(ledger().rows().get(0))
+                        .equals(desk.window().session().selection().finding().get()));
+    }
+
+    @Test
+    void aCommandIsFoundByTypingAndDone() {
+        robot.press(KeyCode.CONTROL).type(KeyCode.SPACE).release(KeyCode.CONTROL);
+        robot.write("light and");
+        await(
+                "it is listed",
+                () -> commandList() != null
+                        && commandList().getItems().get(0).id().equals("look.ground"));
+
+        robot.type(KeyCode.ENTER);
+
+        await("it is dark", () -> desk.window().theme().ground().get() == Ground.DARK);
+        assertThat(onDesk(this::commandList)).as("the list is gone").isNull();
+    }
+
+    @Test
+    void aCommandThatCannotBeDoneSaysWhy() {
+        robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+
+        await("the reason is shown", () -> texts(".status .figure").contains("Nothing was changed yet."));
+    }
+
+    @Test
+    void savedAndOpenedAgainTheLedgerIsTheSame() {
+        Path file = folder.resolve("kept.layout.json");
+        questions.answering(file);
+        onDesk(() -> {
+            desk.window().session().apply(new TakeOutUnit("rack-1"));
+            return null;
+        });
+        Ledger before = onDesk(this::ledger);
+
+        robot.press(KeyCode.CONTROL).type(KeyCode.S).release(KeyCode.CONTROL);
+        await("it is saved", () -> texts(".top-band .second").contains("saved just now"));
+        robot.press(KeyCode.CONTROL).type(KeyCode.Q).release(KeyCode.CONTROL);
+        await("it is closed", () -> desk.closed().isDone());
+        assertThat(Files.exists(folder.resolve("kept.layout.unsaved.json"))).isFalse();
+
+        desk = open(file.toString());
+        assertThat(onDesk(this::ledger)).isEqualTo(before);
+        assertThat(questions.asked()).hasSize(1);
+    }
+
+    @Test
+    void closingWithChangesAsksFirst() {
+        onDesk(() -> {
+            desk.window().session().apply(new TakeOutUnit("rack-1"));
+            return null;
+        });
+        questions.answering("Stay here", "Drop the changes");
+
+        robot.press(KeyCode.CONTROL).type(KeyCode.Q).release(KeyCode.CONTROL);
+        await("it was asked", () -> questions.asked().size() == 1);
+        assertThat(questions.asked().get(0)).isEqualTo("Save first?: River Post has 1 change that is not saved.");
+        assertThat(desk.closed()).isNotDone();
+
+        robot.press(KeyCode.CONTROL).type(KeyCode.Q).release(KeyCode.CONTROL);
+        await("it is closed", () -> desk.closed().isDone());
+    }
+
+    @Test
+    void aChangeIsUndoneFromTheListOfChanges() {
+        onDesk(() -> {
+            desk.window().session().apply(new TakeOutUnit("rack-1"));
+            desk.window().session().apply(new TakeOutUnit("rack-2"));
+            return null;
+        });
+
+        robot.press(KeyCode.CONTROL).type(KeyCode.H).release(KeyCode.CONTROL);
+        await("the list is open", () -> stage().getScene().lookup("#history-list") != null);
+        robot.type(KeyCode.UP).type(KeyCode.ENTER);
+
+        await(
+                "one is undone",
+                () -> desk.window().session().now().history().undoNames().size() == 1);
+        assertThat(onDesk(() -> desk.window().session().now().history().redoNames()))
+                .containsExactly("Take out rack-2");
+    }
+
+    @Test
+    void theLookIsRememberedFromOneDayToTheNext() {
+        robot.press(KeyCode.CONTROL, KeyCode.ALT).type(KeyCode.D).release(KeyCode.ALT, KeyCode.CONTROL);
+        await("it is dark", () -> desk.window().theme().ground().get() == Ground.DARK);
+        robot.press(KeyCode.CONTROL).type(KeyCode.Q).release(KeyCode.CONTROL);
+        await("it is closed", () -> desk.closed().isDone());
+
+        desk = open("sample:river-post");
+
+        assertThat(onDesk(() -> desk.window().theme().ground().get())).isEqualTo(Ground.DARK);
+    }
+
+    @Test
+    void noTwoCommandsHaveTheSameKeys() {
+        Map<String, String> owners = new HashMap<>();
+        KeyMap keys = new KeyMap(desk.window().commands(), Map.of());
+
+        for (Command command : desk.window().commands().all()) {
+            for (String one : keys.keys(command)) {
+                assertThat(owners.put(one, command.id()))
+                        .as("%s of %s", one, command.id())
+                        .isNull();
+            }
+        }
+    }
+
+    private Desks.Desk open(String name) {
+        Desks.Desk opened = onDesk(() -> Desks.open(name, folder.resolve("user"), questions));
+        onDesk(() -> {
+            opened.window().stage().requestFocus();
+            opened.window().stage().toFront();
+            return null;
+        });
+        await("the window has the focus", () -> opened.window().stage().isFocused());
+        return opened;
+    }
+
+    private Stage stage() {
+        return desk.window().stage();
+    }
+
+    private Ledger ledger() {
+        return desk.window().session().now().ledger();
+    }
+
+    @SuppressWarnings("unchecked")
+    private ListView<Command> commandList() {
+        return (ListView<Command>) stage().getScene().lookup("#command-list");
+    }
+
+    private List<String> texts(String selector) {
+        return stage().getScene().getRoot().lookupAll(selector).stream()
+                .filter(Labeled.class::isInstance)
+                .map(node -> ((Labeled) node).getText())
+                .toList();
+    }
+}
