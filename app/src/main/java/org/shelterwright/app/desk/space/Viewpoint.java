@@ -140,7 +140,8 @@ public final class Viewpoint {
         body.openings().stream()
                 .filter(opening ->
                         opening.kind() == Opening.Kind.DOOR && opening.wall().upright() && opening.swing() == null)
-                .forEach(door -> DoorSwing.arc(body, door).forEach(point -> places.add(mm(point))));
+                .forEach(door ->
+                        DoorSwing.of(body, door).ifPresent(leaf -> leaf.arc().forEach(point -> places.add(mm(point)))));
         return places;
     }
 

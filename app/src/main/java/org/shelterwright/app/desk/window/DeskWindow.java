@@ -21,11 +21,13 @@ import org.shelterwright.app.desk.command.KeyMap;
 import org.shelterwright.app.desk.file.Filing;
 import org.shelterwright.app.desk.file.OnFile;
 import org.shelterwright.app.desk.ledger.LedgerPart;
+import org.shelterwright.app.desk.list.ListPart;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.style.StyleSheet;
 import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.app.desk.unit.UnitPart;
+import org.shelterwright.catalog.item.Item;
 
 /** One window: the place where the parts of the desk are put together. For the window's thread. */
 public final class DeskWindow {
@@ -35,6 +37,7 @@ public final class DeskWindow {
     private final Notices notices = new Notices();
     private final FxWork work = new FxWork();
     private final Stage stage = new Stage();
+    private final Workshop workshop;
     private final Opened opened;
     private final PreferencesFile preferences;
     private final KeyMap keys;
@@ -59,6 +62,7 @@ public final class DeskWindow {
             PreferencesFile preferences,
             Opened opened,
             BiFunction<Window, Theme, Questions> asking) {
+        this.workshop = workshop;
         this.opened = opened;
         this.preferences = preferences;
         questions = asking.apply(stage, theme);
@@ -133,12 +137,17 @@ public final class DeskWindow {
                 session, commands, questions, person, theme, filing.state().map(OnFile::ledger));
         UnitPart unit = new UnitPart(session, commands);
         return new FitOutPage(
-                new EmptyPlace("list-place", "The equipment list comes here."),
+                new ListPart(session, commands, this::items).node(),
                 unit.node(),
-                new EmptyPlace("view-place", "The view comes here."),
+                new MiddlePart(session, commands, theme).node(),
                 new EmptyPlace("search-place", "The search for places comes here. Until then use: shelterwright fit."),
                 ledger.node(),
                 theme);
+    }
+
+    /** Every item of the catalog that comes with the program. */
+    private List<Item> items() {
+        return List.copyOf(workshop.entries().get().items());
     }
 
     private static void turnPages(DeskFrame frame, FitOutPage fitOut) {
