@@ -36,6 +36,7 @@ final class RowPane extends Pane {
     private final Label figures = new Label();
     private double closeShare = 0.9;
     private Line.Entry entry;
+    private boolean filled;
 
     RowPane(Theme theme, Line.Entry first) {
         this.theme = theme;
@@ -50,7 +51,12 @@ final class RowPane extends Pane {
         theme.onChange(this::requestLayout);
     }
 
+    /** Shows a row; one that is shown already costs nothing. */
     void show(Line.Entry shown, double share) {
+        if (filled && shown.equals(entry) && share == closeShare) {
+            return;
+        }
+        filled = true;
         entry = shown;
         closeShare = share;
         Row row = shown.row();

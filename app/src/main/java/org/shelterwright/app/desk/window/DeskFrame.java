@@ -71,7 +71,7 @@ final class DeskFrame {
         frame.setCenter(page);
     }
 
-    /** Says in the status line why something could not be done. */
+    /** Says in the status line why something could not be done; empty once it no longer matters. */
     void refuse(String sentence) {
         status.show("Not done", sentence);
     }

@@ -5,6 +5,8 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -31,6 +33,8 @@ import org.shelterwright.catalog.item.Item;
 
 /** One window: the place where the parts of the desk are put together. For the window's thread. */
 public final class DeskWindow {
+    private static final Logger LOG = Logger.getLogger(DeskWindow.class.getName());
+
     private final Clock clock = Clock.system(ZoneId.systemDefault());
     private final Theme theme = new Theme();
     private final Commands commands = new Commands();
@@ -106,8 +110,10 @@ public final class DeskWindow {
             event.consume();
             close(closed);
         });
+        Thread.currentThread().setUncaughtExceptionHandler((thread, failure) -> tellOfFailure(frame, failure));
         new Following(frame, session, filing, files, clock).start(stage, work.doing());
         stage.show();
+        frame.root().requestFocus();
         tellOf3d();
         files.greet(opened);
     }
@@ -171,6 +177,20 @@ public final class DeskWindow {
                     "This display draws no 3D (its graphics driver has no support for it), so the plan is shown.",
                     Map.of("Good", () -> {}));
         }
+    }
+
+    /** An order that makes no sense for the layout says so in one sentence; all else is a fault of the program. */
+    private void tellOfFailure(DeskFrame frame, Throwable failure) {
+        if (failure instanceof IllegalArgumentException refusal) {
+            frame.refuse(String.valueOf(refusal.getMessage()));
+            return;
+        }
+        LOG.log(Level.SEVERE, "The desk failed.", failure);
+        notices.show(
+                "fault",
+                "The program failed, which is its own fault and not yours: " + failure
+                        + ". What is on the desk is still there; save it under another name, to be safe.",
+                Map.of("Good", () -> {}));
     }
 
     private void close(Runnable closed) {

@@ -60,6 +60,7 @@ final class Following {
 
     private void follow(Stage stage) {
         Standing now = session.now();
+        frame.refuse("");
         frame.pages().show(now.ledger());
         StatusFacts.show(frame.status(), now);
         if (!now.tryingOut()) {

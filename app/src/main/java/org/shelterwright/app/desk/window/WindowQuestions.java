@@ -52,6 +52,9 @@ final class WindowQuestions implements Questions {
                 stage.close();
             });
             buttons.getChildren().add(button);
+            if (i == 0) {
+                stage.setOnShown(event -> button.requestFocus());
+            }
         }
         show(stage, title, sentence, buttons);
         return chosen[0] < 0 ? Optional.empty() : Optional.of(chosen[0]);

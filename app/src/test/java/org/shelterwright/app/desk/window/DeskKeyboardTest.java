@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import javafx.application.Platform;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
@@ -22,6 +23,9 @@ import org.shelterwright.app.desk.command.KeyMap;
 import org.shelterwright.app.desk.session.Finding;
 import org.shelterwright.app.look.Ground;
 import org.shelterwright.layouts.edit.TakeOutUnit;
+import org.shelterwright.layouts.file.Fingerprint;
+import org.shelterwright.layouts.file.LayoutFiles;
+import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
 
 /** What a person does at the desk, with the keyboard alone. */
@@ -171,6 +175,67 @@ class DeskKeyboardTest extends WindowTest {
         desk = open("sample:river-post");
 
         assertThat(onDesk(() -> desk.window().theme().ground().get())).isEqualTo(Ground.DARK);
+    }
+
+    @Test
+    void documentsAreWrittenAndTold() {
+        Path out = folder.resolve("documents");
+        questions.answering(out);
+
+        robot.press(KeyCode.CONTROL).type(KeyCode.P).release(KeyCode.CONTROL);
+
+        await(
+                "it is told",
+                () -> texts(".notice .label").stream()
+                        .anyMatch(text -> text.matches("\\d+ documents were written to \\Q" + out + "\\E\\.")));
+        assertThat(out).isDirectoryContaining("glob:**ledger.csv").isDirectoryContaining("glob:**general-arrangement.pdf");
+    }
+
+    @Test
+    void aChangeByAnotherIsToldAndTheFileReadAgain() throws Exception {
+        Layout start = onDesk(() -> desk.window().session().now().layout());
+        Path file = folder.resolve("shared.json");
+        LayoutFiles.write(start, file, Fingerprint.NONE);
+        close();
+        desk = open(file.toString());
+
+        Layout changed = new TakeOutUnit("rack-1").apply(start);
+        Files.write(file, LayoutFiles.bytes(changed));
+        await(
+                "it is told",
+                () -> texts(".notice .label").contains("The file was changed by another since it was read."));
+        robot.clickOn("Read it again");
+
+        await("it is read again", () -> desk.window().session().now().layout().equals(changed));
+        await("the notice is gone", () -> texts(".notice .label").isEmpty());
+    }
+
+    @Test
+    void aFileThatIsOpenInAnotherWindowIsReadOnly() {
+        Path file = folder.resolve("shared.json");
+        LayoutFiles.write(onDesk(() -> desk.window().session().now().layout()), file, Fingerprint.NONE);
+        close();
+        Desks.Desk first = open(file.toString());
+        desk = open(file.toString());
+
+        assertThat(texts(".top-band .second")).contains("read only");
+        assertThat(texts(".notice .label"))
+                .anyMatch(text -> text.startsWith("shared.json is open in another window ("));
+        picture(stage().getScene(), "read-only");
+        onDesk(() -> {
+            first.window().stage().hide();
+            return null;
+        });
+    }
+
+    @Test
+    void anOrderThatMakesNoSenseIsRefusedInOneSentence() {
+        Platform.runLater(() -> desk.window().session().apply(new TakeOutUnit("nobody")));
+
+        await(
+                "it is told",
+                () -> texts(".status .figure").stream()
+                        .anyMatch(text -> text.startsWith("The brief has no unit \"nobody\".")));
     }
 
     @Test

@@ -3,6 +3,8 @@ package org.shelterwright.app.desk.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,6 +15,10 @@ import org.shelterwright.app.look.Ground;
 
 /** Pictures of the window, to be looked at. */
 class DeskPicturesTest extends WindowTest {
+    private static KeyEvent escape() {
+        return new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ESCAPE, false, false, false, false);
+    }
+
     @TempDir
     Path folder;
 
@@ -45,10 +51,17 @@ class DeskPicturesTest extends WindowTest {
         onDesk(() -> desk.window().commands().run("desk.keys"));
         Path keys = picture(stage.getScene(), "keys" + name);
         onDesk(() -> {
+            stage.getScene().getRoot().lookup(".sheet-over").getParent().fireEvent(escape());
+            desk.window().commands().run("ledger.by-subject");
+            return desk.window().commands().run("desk.find-command");
+        });
+        Path find = picture(stage.getScene(), "find-command" + name);
+        onDesk(() -> {
             stage.hide();
             return null;
         });
 
+        assertThat(find).isNotEmptyFile();
         assertThat(fitOut).isNotEmptyFile();
         assertThat(transport).isNotEmptyFile();
         assertThat(keys).isNotEmptyFile();
