@@ -1,6 +1,7 @@
 package org.shelterwright.solver.fit;
 
 import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.layout.Provenance;
 
 /**
  * What a search shall find.
@@ -14,5 +15,16 @@ public record FitRequest(Layout start, long seed, Budget budget, int threads, in
         if (threads < 1 || alternatives < 1) {
             throw new IllegalArgumentException("A search needs at least one thread and one alternative.");
         }
+    }
+
+    /**
+     * What a layout that came of this request says of its origin. A search that was stopped or ran on time cannot be
+     * repeated by its moves.
+     *
+     * @param program version of the program
+     */
+    public Provenance provenance(String program, boolean stopped) {
+        boolean repeatable = !stopped && budget.time() == null;
+        return new Provenance(program, seed, repeatable ? budget.moves() : null);
     }
 }

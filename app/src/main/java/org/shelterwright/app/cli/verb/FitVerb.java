@@ -14,7 +14,6 @@ import org.shelterwright.app.cli.workshop.Workshop;
 import org.shelterwright.app.report.Document;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.layouts.check.Checker;
-import org.shelterwright.layouts.layout.Provenance;
 import org.shelterwright.solver.fit.FitOption;
 import org.shelterwright.solver.fit.FitRequest;
 import org.shelterwright.solver.fit.FitResult;
@@ -90,7 +89,8 @@ public final class FitVerb extends Verb {
             if (stop.stopped()) {
                 terminal().message("The search was stopped after " + found.moves() + " moves.");
             }
-            FitResult result = withProvenance(request, found, stop.stopped());
+            FitResult result =
+                    found.with(request.provenance(workshop().version().number(), stop.stopped()));
             Written written = write(result, checker, folder);
             return tell(request, result, stop.stopped(), folder, written);
         }
@@ -147,20 +147,6 @@ public final class FitVerb extends Verb {
             print(written.lines());
         }
         return status;
-    }
-
-    private FitResult withProvenance(FitRequest request, FitResult result, boolean stopped) {
-        // A search that was stopped or ran on time cannot be repeated by its moves.
-        boolean repeatable = !stopped && request.budget().time() == null;
-        Provenance provenance = new Provenance(
-                workshop().version().number(),
-                request.seed(),
-                repeatable ? request.budget().moves() : null);
-        List<FitOption> options = result.options().stream()
-                .map(option ->
-                        new FitOption(option.layout().withProvenance(provenance), option.ledger(), option.score()))
-                .toList();
-        return new FitResult(options, result.whyNot(), result.moves(), result.elapsed());
     }
 
     private static String layoutName(int number) {

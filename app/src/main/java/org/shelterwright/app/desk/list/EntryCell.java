@@ -29,7 +29,6 @@ final class EntryCell extends ListCell<Entry> {
         super.updateItem(entry, empty);
         setText(null);
         setGraphic(null);
-        setDisable(false);
         if (empty || entry == null) {
             return;
         }
@@ -40,7 +39,6 @@ final class EntryCell extends ListCell<Entry> {
             name.getStyleClass().setAll("label", "medium");
             figure.getStyleClass().setAll("label", "second");
             line.getChildren().addAll(name, gap, figure);
-            setDisable(true);
             setAccessibleText(heading.words() + ", " + heading.figure());
         } else if (entry instanceof Entry.Unit unit) {
             name.setText(unit.name());

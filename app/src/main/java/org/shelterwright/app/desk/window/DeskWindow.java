@@ -25,6 +25,8 @@ import org.shelterwright.app.desk.file.OnFile;
 import org.shelterwright.app.desk.ledger.LedgerPart;
 import org.shelterwright.app.desk.list.ListPart;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
+import org.shelterwright.app.desk.search.Search;
+import org.shelterwright.app.desk.search.SearchPart;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.style.StyleSheet;
 import org.shelterwright.app.desk.style.Theme;
@@ -40,6 +42,7 @@ public final class DeskWindow {
     private final Commands commands = new Commands();
     private final Notices notices = new Notices();
     private final FxWork work = new FxWork();
+    private final FxWork searching = new FxWork();
     private final Stage stage = new Stage();
     private final Workshop workshop;
     private final Opened opened;
@@ -50,6 +53,7 @@ public final class DeskWindow {
     private final Session session;
     private final Filing filing;
     private final FileCommands files;
+    private final Search search;
 
     /**
      * @param session holds what was opened
@@ -73,6 +77,11 @@ public final class DeskWindow {
         person = new KeptPerson(preferences);
         keys = new KeyMap(commands, preferences.now().keys());
         this.session = session;
+        search = new Search(
+                session,
+                workshop.fitter().apply(session.checker()),
+                searching,
+                workshop.version().number());
         filing = new Filing(session, opened, work, clock, preferences.folder());
         files = new FileCommands(
                 workshop,
@@ -146,7 +155,7 @@ public final class DeskWindow {
                 new ListPart(session, commands, this::items).node(),
                 unit.node(),
                 new MiddlePart(session, commands, theme).node(),
-                new EmptyPlace("search-place", "The search for places comes here. Until then use: shelterwright fit."),
+                new SearchPart(session, commands, search, theme).node(),
                 ledger.node(),
                 theme);
     }
@@ -197,6 +206,8 @@ public final class DeskWindow {
         files.whenSafe(() -> {
             KeptLook.keepWindow(stage, preferences);
             stage.hide();
+            search.stop();
+            searching.close();
             work.close();
             filing.close();
             closed.run();

@@ -1,0 +1,227 @@
+package org.shelterwright.app.desk.search;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.desk.command.Command;
+import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.style.Icon;
+import org.shelterwright.app.desk.style.Theme;
+import org.shelterwright.app.look.Numerals;
+import org.shelterwright.solver.fit.FitOption;
+import org.shelterwright.solver.fit.FitProgress;
+import org.shelterwright.solver.fit.FitResult;
+
+/** The search strip below the view. */
+public final class SearchPart {
+    private static final List<String> LETTERS = List.of("A", "B", "C");
+    private static final double HEIGHT = 178;
+
+    private final Session session;
+    private final Search search;
+    private final Theme theme;
+    private final Button order = new Button();
+    private final CheckBox keepIdea = new CheckBox("Begin with what stands");
+    private final Label seed = figure();
+    private final Label tried = figure();
+    private final Label lacks = figure();
+    private final Label wishes = figure();
+    private final ScoreCurve curve;
+    private final HBox cards = new HBox(10);
+    private final Label words = new Label();
+    private final HBox node;
+    private long nextSeed = 1;
+    private @Nullable FitResult drawn;
+
+    public SearchPart(Session session, Commands commands, Search search, Theme theme) {
+        this.session = session;
+        this.search = search;
+        this.theme = theme;
+        curve = new ScoreCurve(theme);
+        keepIdea.setSelected(true);
+        node = build();
+        commands.add(new Command(
+                "search.start",
+                "Search for places",
+                List.of("fit", "solve", "find"),
+                List.of("F7"),
+                search::obstacle,
+                this::start));
+        commands.add(new Command(
+                "search.stop",
+                "Stop the search and keep the best",
+                List.of("end"),
+                List.of("Shift+F7"),
+                () -> search.stand().get().running() ? Optional.empty() : Optional.of("No search is going on."),
+                search::stop));
+        for (int i = 0; i < LETTERS.size(); i++) {
+            commands.add(adoption(i));
+        }
+        search.stand().addListener((observable, before, now) -> show(now));
+        show(search.stand().get());
+    }
+
+    public Region node() {
+        return node;
+    }
+
+    private Command adoption(int index) {
+        String letter = LETTERS.get(index);
+        return new Command(
+                "search.take-" + letter.toLowerCase(java.util.Locale.ROOT),
+                "Take over layout " + letter,
+                List.of("adopt", "search"),
+                List.of(),
+                () -> index < options().size()
+                        ? Optional.empty()
+                        : Optional.of("The search has found no layout " + letter + "."),
+                () -> adopt(index));
+    }
+
+    private List<FitOption> options() {
+        FitResult result = search.stand().get().result();
+        return result == null ? List.of() : result.options();
+    }
+
+    private void adopt(int index) {
+        search.adopt(options().get(index), LETTERS.get(index)).ifPresent(words::setText);
+    }
+
+    private void start() {
+        search.start(keepIdea.isSelected(), nextSeed++);
+    }
+
+    private void turn() {
+        if (search.stand().get().running()) {
+            search.stop();
+        } else {
+            search.obstacle().ifPresentOrElse(words::setText, this::start);
+        }
+    }
+
+    private HBox build() {
+        Label title = new Label("Search");
+        title.getStyleClass().add("title");
+        order.getStyleClass().add("primary");
+        order.setId("search-order");
+        order.setOnAction(event -> turn());
+        GridPane facts = new GridPane();
+        facts.setHgap(10);
+        facts.setVgap(2);
+        fact(facts, 0, "Seed", seed);
+        fact(facts, 1, "Moves tried", tried);
+        fact(facts, 2, "Lacking", lacks);
+        fact(facts, 3, "Wishes", wishes);
+        VBox left = new VBox(6, title, order, keepIdea, facts);
+        left.setMinWidth(200);
+        Label over = new Label("What lacks, over time");
+        over.getStyleClass().add("second");
+        VBox.setVgrow(curve, Priority.ALWAYS);
+        VBox middle = new VBox(2, over, curve);
+        middle.setMinWidth(140);
+        middle.setPrefWidth(190);
+        Label offered = new Label("Truly different layouts");
+        offered.getStyleClass().add("second");
+        words.setWrapText(true);
+        words.getStyleClass().add("second");
+        words.setId("search-words");
+        ScrollPane shelf = new ScrollPane(new VBox(4, cards, words));
+        shelf.setFitToWidth(true);
+        shelf.setMinWidth(0);
+        words.maxWidthProperty().bind(shelf.widthProperty().subtract(20));
+        VBox.setVgrow(shelf, Priority.ALWAYS);
+        VBox right = new VBox(4, offered, shelf);
+        HBox.setHgrow(right, Priority.ALWAYS);
+        right.setMinWidth(0);
+        HBox strip = new HBox(22, left, middle, right);
+        strip.setPadding(new Insets(10, 18, 8, 18));
+        strip.setPrefHeight(theme.sized(HEIGHT));
+        strip.setAlignment(Pos.TOP_LEFT);
+        theme.onChange(() -> strip.setPrefHeight(theme.sized(HEIGHT)));
+        return strip;
+    }
+
+    private static Label figure() {
+        Label label = new Label();
+        label.getStyleClass().add("figure");
+        return label;
+    }
+
+    private static void fact(GridPane facts, int row, String name, Label value) {
+        Label label = new Label(name);
+        label.getStyleClass().add("second");
+        facts.addRow(row, label, value);
+    }
+
+    private void show(Stand stand) {
+        order.setText(
+                stand.stopping() ? "Checking the best" : stand.running() ? "Stop, keep the best" : "Search for places");
+        order.setGraphic((stand.running() ? Icon.STOP : Icon.START).node(16));
+        order.setDisable(stand.stopping());
+        keepIdea.setDisable(stand.running());
+        seed.setText(String.valueOf(stand.running() || stand.result() != null ? stand.seed() : nextSeed));
+        List<FitProgress> steps = stand.steps();
+        if (steps.isEmpty()) {
+            tried.setText("–");
+            lacks.setText("–");
+            wishes.setText("–");
+        } else {
+            FitProgress last = steps.get(steps.size() - 1);
+            tried.setText(Numerals.of(last.moves(), 0));
+            lacks.setText(mm(last.best().hard() + last.best().medium()));
+            wishes.setText(mm(last.best().soft()));
+        }
+        curve.show(steps);
+        words.setText(sentence(stand));
+        if (drawn != stand.result()) {
+            drawn = stand.result();
+            cards.getChildren().clear();
+            List<FitOption> options = options();
+            for (int i = 0; i < Math.min(options.size(), LETTERS.size()); i++) {
+                int index = i;
+                FitOption option = options.get(i);
+                cards.getChildren()
+                        .add(new OptionCard(
+                                LETTERS.get(i),
+                                session.checker().scene(option.layout()),
+                                option.ledger(),
+                                theme,
+                                () -> adopt(index)));
+            }
+        }
+    }
+
+    private static String mm(long micrometres) {
+        return micrometres == 0 ? "nothing" : Numerals.of(micrometres / 1000.0, 0) + Numerals.GAP + "mm";
+    }
+
+    private static String sentence(Stand stand) {
+        FitResult result = stand.result();
+        if (stand.failure() != null) {
+            return stand.failure();
+        }
+        if (stand.running()) {
+            return "What is found is shown here after a full check. Work can go on meanwhile.";
+        }
+        if (result == null) {
+            return "Pinned units stay where they are. Nothing changes on the desk until a layout is taken over.";
+        }
+        if (result.options().isEmpty()) {
+            return "Nothing could be placed.";
+        }
+        var whyNot = result.whyNot();
+        return whyNot == null ? "" : String.join(" ", whyNot.reasons()) + " " + String.join(" ", whyNot.relaxations());
+    }
+}

@@ -1,0 +1,59 @@
+package org.shelterwright.app.desk.search;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.solver.fit.FitProgress;
+import org.shelterwright.solver.fit.FitResult;
+
+/**
+ * Where the search stands. Immutable.
+ *
+ * @param running whether it goes on
+ * @param stopping whether it was asked to end and is finishing its checks
+ * @param seed its seed
+ * @param steps each better score, the latest last
+ * @param result what it found; {@code null} before its end
+ * @param failure what went wrong, in a sentence; {@code null} if nothing did
+ */
+record Stand(
+        boolean running,
+        boolean stopping,
+        long seed,
+        List<FitProgress> steps,
+        @Nullable FitResult result,
+        @Nullable String failure) {
+    static final Stand NONE = new Stand(false, false, 1, List.of(), null, null);
+
+    Stand {
+        steps = List.copyOf(steps);
+    }
+
+    static Stand started(long seed) {
+        return new Stand(true, false, seed, List.of(), null, null);
+    }
+
+    Stand step(FitProgress step) {
+        List<FitProgress> more = new ArrayList<>(steps);
+        more.add(step);
+        return new Stand(running, stopping, seed, more, result, failure);
+    }
+
+    Stand stop() {
+        return new Stand(running, true, seed, steps, result, failure);
+    }
+
+    Stand ended(FitResult found) {
+        return new Stand(false, false, seed, steps, found, null);
+    }
+
+    Stand failed(String sentence) {
+        return new Stand(false, false, seed, steps, null, sentence);
+    }
+
+    /** Time until the last better score. */
+    Duration reached() {
+        return steps.isEmpty() ? Duration.ZERO : steps.get(steps.size() - 1).elapsed();
+    }
+}
