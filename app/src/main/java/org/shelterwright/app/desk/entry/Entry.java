@@ -2,9 +2,10 @@ package org.shelterwright.app.desk.entry;
 
 import java.util.Optional;
 import java.util.function.Function;
-import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Group;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -20,12 +21,13 @@ import javafx.scene.shape.SVGPath;
  */
 public final class Entry {
     private static final String WRONG = "wrong";
-    private static final String DIAMOND = "M6 0L12 6L6 12L0 6ZM3.8 3.8L8.2 8.2M8.2 3.8L3.8 8.2";
+    private static final String DIAMOND = "M7 0L14 7L7 14L0 7Z";
+    private static final String CROSS = "M4.8 4.8L9.2 9.2M9.2 4.8L4.8 9.2";
 
     private final TextField field = new TextField();
     private final Label fault = new Label();
     private final HBox faultLine = new HBox(6);
-    private final VBox node = new VBox(3);
+    private final VBox below = new VBox();
     private final Function<String, Optional<String>> take;
     private String shown = "";
 
@@ -55,26 +57,22 @@ public final class Entry {
                 field.selectAll();
             }
         });
-        SVGPath sign = new SVGPath();
-        sign.setContent(DIAMOND);
-        sign.setStyle("-fx-fill: -broken; -fx-stroke: -panel; -fx-stroke-width: 1.4;");
         fault.getStyleClass().addAll("caption", "broken");
         fault.setWrapText(true);
         fault.setMinHeight(Region.USE_PREF_SIZE);
         HBox.setHgrow(fault, Priority.ALWAYS);
         faultLine.setAlignment(Pos.TOP_LEFT);
-        HBox.setMargin(sign, new Insets(2, 0, 0, 0));
-        faultLine.getChildren().addAll(sign, fault);
-        node.getChildren().add(field);
-        HBox.setHgrow(node, Priority.ALWAYS);
-    }
-
-    public Region node() {
-        return node;
+        faultLine.getChildren().addAll(sign(), fault);
+        HBox.setHgrow(field, Priority.ALWAYS);
     }
 
     public TextField field() {
         return field;
+    }
+
+    /** A place for what is wrong, without height while nothing is; belongs below the row of the field. */
+    public Region below() {
+        return below;
     }
 
     /** What is wrong with what was typed; empty if nothing is. */
@@ -111,16 +109,27 @@ public final class Entry {
     private void putBack() {
         field.setText(shown);
         fault.setText("");
-        node.getChildren().remove(faultLine);
+        below.getChildren().clear();
         field.getStyleClass().remove(WRONG);
     }
 
     private void say(String sentence) {
         fault.setText(sentence);
-        if (!node.getChildren().contains(faultLine)) {
-            node.getChildren().add(faultLine);
+        if (below.getChildren().isEmpty()) {
+            below.getChildren().add(faultLine);
             field.getStyleClass().add(WRONG);
         }
         field.setAccessibleHelp(sentence);
+    }
+
+    /** The sign of what is broken: a filled diamond with a cross. */
+    private static Node sign() {
+        SVGPath diamond = new SVGPath();
+        diamond.setContent(DIAMOND);
+        diamond.setStyle("-fx-fill: -broken;");
+        SVGPath cross = new SVGPath();
+        cross.setContent(CROSS);
+        cross.setStyle("-fx-stroke: -panel; -fx-stroke-width: 1.6; -fx-fill: transparent;");
+        return new Group(diamond, cross);
     }
 }

@@ -15,12 +15,13 @@ import org.shelterwright.app.desk.hand.Clearance;
 /** Distances of one unit to its neighbours, each of which can be typed. The rows stay while only figures change. */
 final class DistanceRows {
     private static final int MOST = 4;
+    private static final double FIELD = 100;
 
     private final UnitSheet sheet;
     private final VBox node = new VBox(6);
     private final List<Entry> entries = new ArrayList<>();
     private final List<Label> names = new ArrayList<>();
-    private final List<HBox> rows = new ArrayList<>();
+    private final List<VBox> rows = new ArrayList<>();
     private List<Clearance> shown = List.of();
 
     DistanceRows(UnitSheet sheet) {
@@ -32,18 +33,19 @@ final class DistanceRows {
             int number = i;
             Entry entry = new Entry("distance", text -> set(number, text));
             entry.field().setId("unit-distance-" + i);
-            entry.field().setPrefColumnCount(6);
-            entry.node().setMaxWidth(110);
+            entry.field().setMinWidth(FIELD);
+            entry.field().setMaxWidth(FIELD);
             Label name = new Label();
             name.getStyleClass().add("second");
             name.setMaxWidth(Double.MAX_VALUE);
             HBox.setHgrow(name, Priority.ALWAYS);
-            HBox row = new HBox(8, entry.node(), name);
+            HBox row = new HBox(8, entry.field(), name);
             row.setAlignment(Pos.CENTER_LEFT);
             entries.add(entry);
             names.add(name);
-            rows.add(row);
-            node.getChildren().add(row);
+            VBox both = new VBox(3, row, entry.below());
+            rows.add(both);
+            node.getChildren().add(both);
         }
     }
 

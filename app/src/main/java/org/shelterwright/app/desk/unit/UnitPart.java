@@ -11,7 +11,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.ComboBox;
+import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
@@ -37,7 +37,7 @@ public final class UnitPart {
     private final DistanceRows distances;
     private final TurnRow turn;
     private final Map<Axis, Entry> places = new EnumMap<>(Axis.class);
-    private final ComboBox<MountChoice> mount = new ComboBox<>();
+    private final ChoiceBox<MountChoice> mount = new ChoiceBox<>();
     private final Label mountFault = new Label();
     private final Label name = new Label();
     private final Label item = new Label();
@@ -90,7 +90,10 @@ public final class UnitPart {
             Entry entry = new Entry(letter + " from the rear right floor corner", text -> sheet.setPlace(axis, text));
             entry.field().setId("unit-" + letter);
             places.put(axis, entry);
-            rows.getChildren().add(row(letter, entry.node(), unitLabel(), buttons.pin("edit.pin-" + letter, axis)));
+            rows.getChildren()
+                    .addAll(
+                            row(letter, entry.field(), unitLabel(), buttons.pin("edit.pin-" + letter, axis)),
+                            entry.below());
         }
         rows.getChildren().add(turn.node());
         mount.setId("unit-mount");
@@ -118,7 +121,8 @@ public final class UnitPart {
                         section("Mass", mass),
                         section("Fixings", fixings),
                         section("On the road", road),
-                        row("step", step.node(), unitLabel()));
+                        row("step", step.field(), unitLabel()),
+                        step.below());
         body.setPadding(new Insets(12, 18, 14, 18));
         node.setContent(body);
         node.setFitToWidth(true);
@@ -170,7 +174,6 @@ public final class UnitPart {
         turn.show();
         mount.getItems().setAll(sheet.mounts());
         mount.setValue(sheet.mount().orElse(null));
-        mount.setPromptText("differ");
         mountFault.setText("");
         mountFault.setManaged(false);
         distances.show();

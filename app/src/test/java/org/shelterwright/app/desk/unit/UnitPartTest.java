@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import javafx.scene.Scene;
-import javafx.scene.control.ComboBox;
+import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -135,7 +135,7 @@ class UnitPartTest {
         select(robot, "screen-1");
 
         @SuppressWarnings("unchecked")
-        ComboBox<MountChoice> mount = robot.lookup("#unit-mount").queryAs(ComboBox.class);
+        ChoiceBox<MountChoice> mount = robot.lookup("#unit-mount").queryAs(ChoiceBox.class);
         assertThat(mount.getValue()).hasToString("On Gauge locker, lower");
         robot.interact(() -> mount.setValue(mount.getItems().stream()
                 .filter(one -> one.toString().equals("On Desk"))
