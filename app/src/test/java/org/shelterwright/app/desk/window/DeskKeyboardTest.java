@@ -188,7 +188,9 @@ class DeskKeyboardTest extends WindowTest {
                 "it is told",
                 () -> texts(".notice .label").stream()
                         .anyMatch(text -> text.matches("\\d+ documents were written to \\Q" + out + "\\E\\.")));
-        assertThat(out).isDirectoryContaining("glob:**ledger.csv").isDirectoryContaining("glob:**general-arrangement.pdf");
+        assertThat(out)
+                .isDirectoryContaining("glob:**ledger.csv")
+                .isDirectoryContaining("glob:**general-arrangement.pdf");
     }
 
     @Test
