@@ -157,7 +157,7 @@ final class ArrangeOrders {
                         moved.stream()
                                 .map(unit -> {
                                     Place place = unit.place(situation);
-                                    Point shift = Point.ORIGIN.with(axis, ways.get(unit.index()));
+                                    Point shift = Point.ORIGIN.with(axis, ways.getOrDefault(unit.index(), 0));
                                     return unit.placement()
                                             .with(
                                                     Moving.changed(unit, situation),
