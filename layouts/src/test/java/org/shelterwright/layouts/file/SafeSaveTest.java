@@ -63,6 +63,17 @@ class SafeSaveTest {
     }
 
     @Test
+    void replacesAFileOfTheProgramAndKeepsNothingOfIt() throws IOException {
+        Files.writeString(file, "whatever");
+
+        Fingerprint held = new SafeSave().replace(file, NEW);
+
+        assertThat(file).hasBinaryContent(NEW);
+        assertThat(held).isEqualTo(Fingerprint.of(file));
+        assertOnly("post.layout.json");
+    }
+
+    @Test
     void refusesAFileThatAnotherChanged() throws IOException {
         Fingerprint read = new SafeSave().save(file, OLD, Fingerprint.NONE);
         Files.writeString(file, "other");

@@ -32,8 +32,9 @@ final class LedgerLines {
         int left = 0;
         for (Row row : ledger.rows()) {
             boolean asked = shown.only().isEmpty() || shown.only().get() == row.verdict();
-            boolean tight =
-                    row.verdict() != Verdict.MET || shown.allMet() || !row.doesNotApply() && metLimits.add(row.limit());
+            boolean tight = row.verdict() != Verdict.MET
+                    || shown.allMet()
+                    || (!row.doesNotApply() && metLimits.add(row.limit()));
             if (asked && tight) {
                 rows.add(row);
             } else if (asked) {

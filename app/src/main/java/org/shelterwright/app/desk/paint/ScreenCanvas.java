@@ -116,7 +116,6 @@ public final class ScreenCanvas implements Canvas {
     private void stroke(Pen pen) {
         context.setStroke(worn.apply(pen.colour()));
         context.setLineWidth(pen.width() * PIXELS);
-        double[] dashes = pen.type().dashes(pen.width() * PIXELS);
-        context.setLineDashes(dashes.length == 0 ? null : dashes);
+        context.setLineDashes(pen.type().dashes(pen.width() * PIXELS));
     }
 }

@@ -10,6 +10,7 @@ import org.shelterwright.app.desk.work.Work;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Pin;
 import org.shelterwright.layouts.layout.Placement;
+import org.shelterwright.layouts.layout.Provenance;
 import org.shelterwright.solver.fit.Budget;
 import org.shelterwright.solver.fit.FitOption;
 import org.shelterwright.solver.fit.FitRequest;
@@ -104,9 +105,9 @@ public final class Search {
         if (!found.brief().equals(now.brief()) || !found.parts().equals(now.parts())) {
             return Optional.of("The brief has changed since this search began. Search again.");
         }
-        session.apply(
-                "Take over layout " + letter,
-                now.withPlacements(found.placements()).withProvenance(found.provenance()));
+        Layout adopted = now.withPlacements(found.placements());
+        Provenance origin = found.provenance();
+        session.apply("Take over layout " + letter, origin == null ? adopted : adopted.withProvenance(origin));
         return Optional.empty();
     }
 
