@@ -75,6 +75,19 @@ class StandardFitterTest {
 
     @Test
     @Timeout(60)
+    void offersNothingWorseThanWhatStoodWhenStoppedAtOnce() {
+        PlantedFit planted = PlantedFit.of(3, 20, 0.1);
+        StopSignal stop = new StopSignal();
+        stop.stop();
+        FitRequest request = new FitRequest(planted.solution(), 3, Budget.moves(1_000_000), 2, 1);
+
+        FitResult result = fitter.fit(request, progress -> {}, stop);
+
+        assertThat(result.options().get(0).ledger().count(Verdict.BROKEN)).isZero();
+    }
+
+    @Test
+    @Timeout(60)
     void placesWhatItCanAtOnceWhenStoppedBeforeItBegan() {
         PlantedFit planted = PlantedFit.of(3, 40, 0.05);
         StopSignal stop = new StopSignal();

@@ -92,7 +92,8 @@ public final class Lane {
         State state = new State(desk.problem());
         state.restore(solved.spots());
         if (state.isEmpty()) {
-            // Asked to end before the first phase: what greed alone gives is still better than nothing.
+            // Asked to end before the first phase: what stands, and what greed adds, is still better than nothing.
+            state.restore(desk.problem().start());
             new Construction(state, desk.dice()).placeAll(0);
         }
         desk.planes().touch(state);
