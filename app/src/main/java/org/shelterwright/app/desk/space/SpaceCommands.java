@@ -66,7 +66,7 @@ final class SpaceCommands {
         add(
                 "view.projection",
                 "Switch between parallel and perspective",
-                "P",
+                "V",
                 () -> viewpoint.send(
                         viewpoint.goal().withPerspective(!viewpoint.goal().perspective())));
         whenSelected(
@@ -79,16 +79,16 @@ final class SpaceCommands {
         add(
                 "view.to-finding",
                 "Look at the place of the finding",
-                "Shift+F8",
+                "Shift+L",
                 this::finding,
                 () -> place().ifPresent(box -> viewpoint.show(List.of(box))));
     }
 
     private void steering() {
-        turn("left", "Ctrl+Left", -TURN, 0);
-        turn("right", "Ctrl+Right", TURN, 0);
-        turn("up", "Ctrl+Up", 0, TILT);
-        turn("down", "Ctrl+Down", 0, -TILT);
+        turn("left", "Ctrl+Shift+Left", -TURN, 0);
+        turn("right", "Ctrl+Shift+Right", TURN, 0);
+        turn("up", "Ctrl+Shift+Up", 0, TILT);
+        turn("down", "Ctrl+Shift+Down", 0, -TILT);
         shift("left", "Ctrl+Alt+Left", SHIFT, 0);
         shift("right", "Ctrl+Alt+Right", -SHIFT, 0);
         shift("up", "Ctrl+Alt+Up", 0, SHIFT);
@@ -117,7 +117,7 @@ final class SpaceCommands {
         add(
                 "view.x-ray",
                 "Look through what is not selected",
-                "X",
+                "G",
                 () -> showing.sight()
                         .set(showing.sight()
                                 .get()
@@ -126,9 +126,9 @@ final class SpaceCommands {
     }
 
     private void section() {
-        cut("along", "Cut the space across its length", "Shift+X", Axis.X);
-        cut("across", "Cut the space along its length", "Shift+Y", Axis.Y);
-        cut("level", "Cut the space level", "Shift+Z", Axis.Z);
+        cut("along", "Cut the space across its length", "Alt+X", Axis.X);
+        cut("across", "Cut the space along its length", "Alt+Y", Axis.Y);
+        cut("level", "Cut the space level", "Alt+Z", Axis.Z);
         Supplier<Optional<String>> none = () -> showing.section().get() == null
                 ? Optional.of("No section plane is set: cut the space first.")
                 : Optional.empty();
@@ -151,12 +151,12 @@ final class SpaceCommands {
         add(
                 "view.measure",
                 "Measure by pointing",
-                "M",
+                "D",
                 () -> showing.measuring().set(!showing.measuring().get()));
         add(
                 "view.measure-nearest",
                 "Measure between the two selected",
-                "Shift+M",
+                "Shift+D",
                 () -> selected().size() == 2 ? Optional.empty() : Optional.of("Select two units first."),
                 () -> {
                     List<PlacedUnit> two = selected();

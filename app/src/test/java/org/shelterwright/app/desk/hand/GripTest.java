@@ -12,17 +12,14 @@ import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.edit.PinUnit;
-import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Pin;
-import org.shelterwright.layouts.samples.Samples;
 import org.shelterwright.layouts.scene.Scene;
 
 class GripTest {
     private static final Catching NOTHING = new Catching(0, 0);
 
-    private final Layout start =
-            LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout();
+    private final Layout start = HandPost.layout();
     private final Session session = new Session(Checker.standard(), start);
 
     @Test

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.condition.EnabledIfEnvironmentVariable;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.shelterwright.app.desk.Snapshots;
 import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.hand.HandPost;
 import org.shelterwright.app.desk.hand.LengthUnit;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.style.Fonts;
@@ -23,10 +24,8 @@ import org.shelterwright.app.look.Ground;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.QuarterTurn;
 import org.shelterwright.layouts.check.Checker;
-import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.layout.Pin;
 import org.shelterwright.layouts.layout.Placement;
-import org.shelterwright.layouts.samples.Samples;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
@@ -46,9 +45,7 @@ class UnitPartTest {
 
     @Start
     void start(Stage stage) {
-        session = new Session(
-                Checker.standard(),
-                LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout());
+        session = new Session(Checker.standard(), HandPost.layout());
         part = new UnitPart(session, new Commands());
         Fonts.load();
         scene = new Scene(part.node(), 284, 700);

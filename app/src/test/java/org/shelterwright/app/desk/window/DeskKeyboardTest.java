@@ -4,9 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import javafx.application.Platform;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ListView;
@@ -242,16 +243,16 @@ class DeskKeyboardTest extends WindowTest {
 
     @Test
     void noTwoCommandsHaveTheSameKeys() {
-        Map<String, String> owners = new HashMap<>();
+        Map<String, List<String>> owners = new TreeMap<>();
         KeyMap keys = new KeyMap(desk.window().commands(), Map.of());
 
         for (Command command : desk.window().commands().all()) {
             for (String one : keys.keys(command)) {
-                assertThat(owners.put(one, command.id()))
-                        .as("%s of %s", one, command.id())
-                        .isNull();
+                owners.computeIfAbsent(one, key -> new ArrayList<>()).add(command.id());
             }
         }
+
+        assertThat(owners).allSatisfy((key, ids) -> assertThat(ids).as(key).hasSize(1));
     }
 
     private Desks.Desk open(String name) {

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.hand.HandPost;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.item.Surface;
@@ -14,16 +15,13 @@ import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.QuarterTurn;
 import org.shelterwright.layouts.check.Checker;
-import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Pin;
 import org.shelterwright.layouts.layout.Place;
 import org.shelterwright.layouts.layout.Placement;
-import org.shelterwright.layouts.samples.Samples;
 
 class OrdersTest {
-    private final Layout start =
-            LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout();
+    private final Layout start = HandPost.layout();
     private final Session session = new Session(Checker.standard(), start);
     private final Commands commands = new Commands();
     private final Orders orders = new Orders(session);
