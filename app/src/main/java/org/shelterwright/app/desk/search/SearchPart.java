@@ -28,6 +28,7 @@ import org.shelterwright.solver.fit.FitResult;
 public final class SearchPart {
     private static final List<String> LETTERS = List.of("A", "B", "C");
     private static final double HEIGHT = 178;
+    private static final double MOST_HEIGHT = 230;
 
     private final Session session;
     private final Search search;
@@ -124,8 +125,10 @@ public final class SearchPart {
         fact(facts, 1, "Moves tried", tried);
         fact(facts, 2, "Lacking", lacks);
         fact(facts, 3, "Wishes", wishes);
-        VBox left = new VBox(6, title, order, keepIdea, facts);
-        left.setMinWidth(200);
+        ScrollPane left = new ScrollPane(new VBox(6, title, order, keepIdea, facts));
+        left.setFitToWidth(true);
+        left.setMinWidth(theme.sized(200));
+        theme.onChange(() -> left.setMinWidth(theme.sized(200)));
         Label over = new Label("What lacks, over time");
         over.getStyleClass().add("second");
         VBox.setVgrow(curve, Priority.ALWAYS);
@@ -147,10 +150,15 @@ public final class SearchPart {
         right.setMinWidth(0);
         HBox strip = new HBox(22, left, middle, right);
         strip.setPadding(new Insets(10, 18, 8, 18));
-        strip.setPrefHeight(theme.sized(HEIGHT));
+        strip.setPrefHeight(high());
         strip.setAlignment(Pos.TOP_LEFT);
-        theme.onChange(() -> strip.setPrefHeight(theme.sized(HEIGHT)));
+        theme.onChange(() -> strip.setPrefHeight(high()));
         return strip;
+    }
+
+    /** Larger text makes the strip higher, but the view keeps its room; the rest scrolls. */
+    private double high() {
+        return Math.min(theme.sized(HEIGHT), MOST_HEIGHT);
     }
 
     private static Label figure() {
