@@ -4,7 +4,10 @@ import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.Option;
 
-/** The least cuboid around everything that each slot fills or keeps free, as separate arrays: the quick reject. */
+/**
+ * The least cuboid around everything that each slot fills or keeps free, as separate arrays: the quick reject. Over a work
+ * place it is at least as high as the headroom that must stay free there.
+ */
 final class Reaches {
     final int[] x0;
     final int[] y0;
@@ -12,6 +15,7 @@ final class Reaches {
     final int[] x1;
     final int[] y1;
     final int[] z1;
+    private final int seatHeadroom;
 
     Reaches(FitProblem problem) {
         int n = problem.size();
@@ -21,6 +25,7 @@ final class Reaches {
         x1 = new int[n];
         y1 = new int[n];
         z1 = new int[n];
+        seatHeadroom = problem.access().seatHeadroom();
     }
 
     void set(int slot, Option option, int x, int y, int z) {
@@ -32,6 +37,9 @@ final class Reaches {
         x1[slot] = x + Math.max(station[3], road[3]);
         y1[slot] = y + Math.max(station[4], road[4]);
         z1[slot] = z + Math.max(station[5], road[5]);
+        if (option.workPlace()) {
+            z1[slot] = Math.max(z1[slot], seatHeadroom);
+        }
     }
 
     /** The placed slots whose reach overlaps or touches that of the given one. */

@@ -45,7 +45,7 @@ final class Ways {
 
     /** Whether the rules ask for any way. */
     boolean asked() {
-        return rules.walkway() > 0 || rules.exitWidth() > 0 && anySeat;
+        return rules.walkway() > 0 || (rules.exitWidth() > 0 && anySeat);
     }
 
     long hard() {

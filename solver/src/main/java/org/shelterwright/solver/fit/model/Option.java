@@ -1,6 +1,8 @@
 package org.shelterwright.solver.fit.model;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.catalog.space.Point;
@@ -19,6 +21,7 @@ public final class Option {
     private final Shape station;
     private final Shape road;
     private final boolean steady;
+    private final boolean workPlace;
     private final AnchorSet[] anchors;
     private final @Nullable Berth berth;
     private final int[] holes;
@@ -55,6 +58,7 @@ public final class Option {
         this.station = station;
         this.road = road;
         this.steady = station.sameParts(road);
+        this.workPlace = Arrays.asList(station.purposes()).contains(Purpose.SEAT);
         this.anchors = anchors;
         this.berth = berth;
         this.holes = holes;
@@ -102,6 +106,11 @@ public final class Option {
     /** Whether it is a seat. */
     public boolean seat() {
         return seat;
+    }
+
+    /** Whether people sit and work at it. */
+    public boolean workPlace() {
+        return workPlace;
     }
 
     /** Whether it fills and keeps free the same on station and on the road. */

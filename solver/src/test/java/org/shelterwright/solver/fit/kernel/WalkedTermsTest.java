@@ -22,23 +22,31 @@ import org.shelterwright.solver.fit.model.JumbledLayout;
 import org.shelterwright.solver.fit.model.Spot;
 
 /**
- * What the search finds by walking the floor holds if and only if the live and the full ledger say so, after each of
- * 100 000 moves on 20 layouts.
+ * What the search finds by walking the floor, over the heads of seated people and of the reach to controls holds if and
+ * only if the live and the full ledger say so, after each of 100 000 moves on 20 layouts.
  */
 class WalkedTermsTest {
     private static final int MOVES = 5_000;
     private static final int FULL_EVERY = 100;
     private static final Set<String> WAYS_IN = Set.of("access.walkway");
     private static final Set<String> WAYS_OUT = Set.of("access.way-out", "access.exit-count");
+    private static final Set<String> HEIGHTS = Set.of("access.seat-headroom", "access.reach");
+
+    /** Limits that {@link State} adds up with those tested here; left out so that the rest can be told. */
+    private static final Set<String> OTHERS =
+            Set.of("access.zone-inside", "access.zone-free", "access.seats-apart", "access.exit-zone");
+
     private static final Map<String, Double> RULES = Map.of(
             "access.walkway-width", 500.0,
             "access.walkway-headroom", 1900.0,
             "access.step-height", 50.0,
             "access.exit-width", 450.0,
-            "access.exit-count", 2.0);
+            "access.exit-count", 2.0,
+            "access.seat-headroom", 1300.0,
+            "access.reach-highest", 1400.0);
 
     private final LimitBook book = new LimitBook(AccessLimits.all().stream()
-            .filter(limit -> Stream.of(WAYS_IN, WAYS_OUT).anyMatch(ids -> ids.contains(limit.id())))
+            .filter(limit -> Stream.of(WAYS_IN, WAYS_OUT, HEIGHTS).anyMatch(ids -> ids.contains(limit.id())))
             .toList());
     private final Checker checker = new Checker(book, List.of());
 
@@ -48,10 +56,10 @@ class WalkedTermsTest {
 
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
-    void waysHoldIfAndOnlyIfTheLedgersSaySo(long seed) {
+    void waysAndHeightsHoldIfAndOnlyIfTheLedgersSaySo(long seed) {
         JumbledLayout jumble = new JumbledLayout(seed, 6, false, RULES);
         Scene scene = checker.scene(jumble.layout());
-        FitProblem problem = FitProblem.of(scene).relaxed(Set.of("access.zone-inside"));
+        FitProblem problem = FitProblem.of(scene).relaxed(OTHERS);
         LedgerBuilder live = new LedgerBuilder(book);
         State state = new State(problem);
         state.restore(problem.start());
@@ -71,12 +79,14 @@ class WalkedTermsTest {
             double waysIn = state.waysCost();
             state.price(new Weights(1, 0));
             double waysOut = state.waysCost();
+            long heights = state.score().medium() - Math.round(1000 * waysIn);
 
             Ledger ledger = live.update(scene);
 
             String what = "move " + move + " of seed " + seed + ": " + placement;
             assertThat(waysIn == 0).as("ways in, %s", what).isEqualTo(holds(ledger, WAYS_IN));
             assertThat(waysOut == 0).as("ways out, %s", what).isEqualTo(holds(ledger, WAYS_OUT));
+            assertThat(heights == 0).as("heights, %s", what).isEqualTo(holds(ledger, HEIGHTS));
             if (move % FULL_EVERY == 0) {
                 assertThat(ledger).isEqualTo(LedgerBuilder.full(book, scene));
             }
