@@ -10,7 +10,6 @@ import picocli.CommandLine.Option;
 
 /** Options of a search. */
 final class SearchOptions {
-    private static final long USUAL_MOVES = 4_000_000;
     private static final long MOST_MOVES = 1_000_000_000_000_000L;
     private static final int MOST_THREADS = 1_024;
     private static final int MOST_ALTERNATIVES = 50;
@@ -25,7 +24,7 @@ final class SearchOptions {
     @Option(
             names = "--moves",
             paramLabel = "NUMBER",
-            description = "Moves to try (" + USUAL_MOVES + " if neither moves nor time are given).")
+            description = "Moves to try (" + Budget.USUAL_MOVES + " if neither moves nor time are given).")
     private @Nullable Long moves;
 
     @Option(
@@ -59,7 +58,7 @@ final class SearchOptions {
         }
         boolean open = moves == null && time == null;
         return new FitRequest(
-                start, seed, new Budget(open ? Long.valueOf(USUAL_MOVES) : moves, time), used, alternatives);
+                start, seed, new Budget(open ? Long.valueOf(Budget.USUAL_MOVES) : moves, time), used, alternatives);
     }
 
     private static void within(String option, long value, long most) {

@@ -20,9 +20,6 @@ import org.shelterwright.solver.fit.StopSignal;
 
 /** One search at a time for the layout on the desk. What it finds is offered, never put on the desk by itself. */
 public final class Search {
-    /** Moves of one search. */
-    static final long MOVES = 4_000_000;
-
     private static final int OFFERED = 3;
 
     private final Session session;
@@ -66,7 +63,7 @@ public final class Search {
         Layout now = session.now().layout();
         Layout from = keepIdea ? now : pinnedOnly(now);
         int threads = Math.max(1, Runtime.getRuntime().availableProcessors());
-        FitRequest request = new FitRequest(from, seed, Budget.moves(MOVES), threads, OFFERED);
+        FitRequest request = new FitRequest(from, seed, Budget.moves(Budget.USUAL_MOVES), threads, OFFERED);
         stand.set(Stand.started(seed));
         work.start(
                 "Searching for places",

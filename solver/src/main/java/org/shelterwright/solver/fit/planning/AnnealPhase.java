@@ -14,7 +14,7 @@ import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.Spot;
 
 /**
- * Second phase: rounds of annealing. Every third round begins afresh, the others warm up the best so far. It ends when
+ * Second phase: rounds of annealing. Every other round begins afresh, the rest warm up the best so far. It ends when
  * the meter is over, or when every limit holds and several rounds brought nothing.
  */
 final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
@@ -28,8 +28,8 @@ final class AnnealPhase implements CustomPhaseCommand<FitPlan> {
     private static final double COLD = 10;
     private static final int PATIENCE = 3;
 
-    /** A fresh round and the warm ones that follow it. */
-    private static final int ROUNDS = 3;
+    /** A fresh round and the warm one that follows it. */
+    private static final int ROUNDS = 2;
 
     private final long roundMoves;
 

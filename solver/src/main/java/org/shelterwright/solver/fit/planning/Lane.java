@@ -29,7 +29,7 @@ import org.shelterwright.solver.fit.model.MomentLimits;
 public final class Lane {
     private static final int LATE_ACCEPTANCE = 200;
     private static final int POLISH_SHARE = 20;
-    private static final int ROUNDS = 6;
+    private static final int ROUNDS = 9;
 
     private final Solver<FitPlan> solver;
     private final LaneDesk desk;
