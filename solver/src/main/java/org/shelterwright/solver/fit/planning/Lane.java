@@ -59,7 +59,7 @@ public final class Lane {
     }
 
     private static long round(long moves, FitProblem problem) {
-        return Math.max(20_000, Math.min(moves / ROUNDS, 20_000L * problem.size()));
+        return Math.max(20_000, Math.min(moves / ROUNDS, 5_000L * problem.size()));
     }
 
     private static SolverConfig config(long seed, long roundMoves, long polish) {
