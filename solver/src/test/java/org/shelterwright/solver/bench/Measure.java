@@ -6,25 +6,26 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * Runs one measurement and writes its table: {@code planted}, {@code baselines}, {@code samples} or {@code micro}, then
- * the options of {@link Setting}.
+ * Runs one measurement and writes its table: {@code planted}, {@code baselines}, {@code samples}, {@code stop} or
+ * {@code micro}, then the options of {@link Setting}.
  */
 public final class Measure {
     private Measure() {}
 
     public static void main(String[] args) throws IOException {
         if (args.length == 0) {
-            throw new IllegalArgumentException("Say what to measure: planted, baselines, samples or micro.");
+            throw new IllegalArgumentException("Say what to measure: planted, baselines, samples, stop or micro.");
         }
         Setting setting = Setting.of(args, 1);
         String text = switch (args[0]) {
             case "planted" -> new PlantedRuns(setting).run();
             case "baselines" -> new BaselineRuns(setting).run();
             case "samples" -> new SampleRuns(setting).run();
+            case "stop" -> new StopRuns(setting).run();
             case "micro" -> new MicroRuns(setting).run();
             default ->
                 throw new IllegalArgumentException(
-                        "\"" + args[0] + "\" is none of planted, baselines, samples, micro.");
+                        "\"" + args[0] + "\" is none of planted, baselines, samples, stop, micro.");
         };
         Files.createDirectories(setting.folder());
         Path file = setting.folder().resolve(args[0] + ".md");

@@ -147,7 +147,7 @@ public final class JumbledLayout {
                 List.of(),
                 number == 0
                         ? List.of(new Support(
-                                "top", Rect.ofMm(-900, -900, 1900, 1900), height * Lengths.MM, false, 500.0))
+                                "top", Rect.ofMm(-900, -900, 1900, 1900), height * Lengths.MM, false, 75.0))
                         : List.of(),
                 null,
                 List.of(new Port(
