@@ -151,7 +151,6 @@ class BuiltInStandardSizesTest {
 
         assertThat(xs).hasSize(4);
         assertThat(xs[3] - xs[0]).isCloseTo(2050 * Lengths.MM, within(50 * Lengths.MM));
-        assertThat((xs[3] + xs[0]) / 2)
-                .isCloseTo(body.outside().centre().x(), within(5 * Lengths.MM));
+        assertThat((xs[3] + xs[0]) / 2).isCloseTo(body.outside().centre().x(), within(5 * Lengths.MM));
     }
 }

@@ -61,7 +61,8 @@ public enum Figure {
     SLING_LEG_LENGTH("lifting.leg-length", "mm", "Length of the sling legs, where they are given"),
     LIFT_DYNAMIC_FACTOR("lifting.dynamic-factor", "", "Factor for the jerk of a crane"),
     LIFT_TILT("lifting.tilt", "°", "Greatest tilt of the body when it hangs on equal sling legs"),
-    STAND_MARGIN("lifting.stand-margin", "mm", "Least distance of the centre of mass from the edges of the stands' base"),
+    STAND_MARGIN(
+            "lifting.stand-margin", "mm", "Least distance of the centre of mass from the edges of the stands' base"),
     STATIC_STABILITY_FACTOR("stability.static-factor", "", "Least static stability factor"),
     TILT_ANGLE("stability.tilt-angle", "°", "Tilt that must be stood"),
     CENTRE_HEIGHT_TO_TRACK("stability.height-to-track", "share", "Greatest height of the centre against the track"),

@@ -44,8 +44,7 @@ final class MicroRuns {
         Map<Integer, Double> groups = scores(RestraintGroups.class);
         Map<Integer, Double> group = scores(RestraintAfterMove.class);
         Table restraint = new Table("bolted units", "all rows of restraint (ms)", "restraint after one move (ms)");
-        groups.forEach((units, ns) ->
-                restraint.add(units, ns / 1e6, group.getOrDefault(units, Double.NaN) / 1e6));
+        groups.forEach((units, ns) -> restraint.add(units, ns / 1e6, group.getOrDefault(units, Double.NaN) / 1e6));
         return """
                 # Single steps
 

@@ -52,15 +52,16 @@ final class ForkPockets extends StoodLimit {
                 .forEach(one -> byMouth.computeIfAbsent(one.at().y(), y -> new ArrayList<>())
                         .add(one));
         for (List<Provision> mouths : byMouth.values()) {
-            if (mouths.size() != 2 || mouths.get(0).at().x() == mouths.get(1).at().x()) {
+            if (mouths.size() != 2
+                    || mouths.get(0).at().x() == mouths.get(1).at().x()) {
                 return draft.mend("State two fork pockets for each side from which forks go in.")
                         .notAssessed(mouths.size() + " fork pockets open at y "
                                 + Amounts.mm(Lengths.metres(mouths.get(0).at().y())) + "; two share a load.");
             }
             sides.add(new Side(mouths.get(0), mouths.get(1)));
         }
-        double weightN = lifted.massKg() * LiftedMass.STANDARD_GRAVITY
-                * scene.rules().valueOr(Figure.LIFT_DYNAMIC_FACTOR, 1);
+        double weightN =
+                lifted.massKg() * LiftedMass.STANDARD_GRAVITY * scene.rules().valueOr(Figure.LIFT_DYNAMIC_FACTOR, 1);
         Row worst = null;
         for (Side side : sides) {
             for (boolean first : new boolean[] {true, false}) {

@@ -32,9 +32,8 @@ record FourProvisions(List<Provision> all, FourPoints points, double height) {
 
     /** The pads for stands; empty if they are not four at the corners of a level rectangle. */
     static Optional<FourProvisions> pads(Body body) {
-        return of(body.provisions().stream()
-                .filter(one -> one.use() == Use.STAND)
-                .toList());
+        return of(
+                body.provisions().stream().filter(one -> one.use() == Use.STAND).toList());
     }
 
     private static Optional<FourProvisions> of(List<Provision> provisions) {

@@ -8,7 +8,13 @@ public final class LiftingLimits {
     private LiftingLimits() {}
 
     public static List<Limit> all() {
-        return List.of(new LegForce(), new LegAngle(), new HangTilt(), new EyesAbove(),
-                new ForkPockets(), new StandLoad(), new StandBase());
+        return List.of(
+                new LegForce(),
+                new LegAngle(),
+                new HangTilt(),
+                new EyesAbove(),
+                new ForkPockets(),
+                new StandLoad(),
+                new StandBase());
     }
 }

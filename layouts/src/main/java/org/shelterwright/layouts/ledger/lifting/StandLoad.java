@@ -27,7 +27,8 @@ final class StandLoad extends StoodLimit {
     Row row(RowDraft draft, Scene scene, LiftedMass lifted) {
         Optional<FourProvisions> found = FourProvisions.pads(scene.body());
         if (found.isEmpty()) {
-            return draft.mend("Give four pads for stands in body " + scene.body().id() + ".")
+            return draft.mend(
+                            "Give four pads for stands in body " + scene.body().id() + ".")
                     .notAssessed("The pads for stands are not four at the corners of a level rectangle.");
         }
         FourProvisions pads = found.get();

@@ -26,8 +26,9 @@ class StoodLimitsTest {
         assertThat(Objects.requireNonNull(row.demand())).isCloseTo(1.25 * WEIGHT_KN * 2 / 3, within(1e-6));
         assertThat(row.verdict()).isEqualTo(Verdict.MET);
         assertThat(row.finding())
-                .isEqualTo("On forks rear pocket bears up to 66.7 % of 2000 kg; the truck must be rated for that mass at"
-                        + " 1000 mm from the mouth of the pockets.");
+                .isEqualTo(
+                        "On forks rear pocket bears up to 66.7 % of 2000 kg; the truck must be rated for that mass at"
+                                + " 1000 mm from the mouth of the pockets.");
     }
 
     @Test

@@ -26,7 +26,8 @@ final class RestraintSetting {
 
     static Layout layout(int units) {
         Layout layout = new SetRuleSets(CASES)
-                .apply(LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout());
+                .apply(LayoutFiles.read(Samples.layout("river-post").orElseThrow())
+                        .layout());
         List<String> bolted = layout.brief().units().stream()
                 .filter(one -> !layout.parts().items().get(one.item()).fixings().isEmpty())
                 .map(one -> one.id())

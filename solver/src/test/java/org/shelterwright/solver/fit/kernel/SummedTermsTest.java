@@ -96,7 +96,9 @@ class SummedTermsTest {
             long lacking = lacking(planes, state);
             long told = excess(ledger, Subject.MASS);
             if (taken) {
-                assertThat(lacking).as("centre where a tangent was taken, %s", what).isBetween(told - 4, told + (certain ? 4 : 20_000));
+                assertThat(lacking)
+                        .as("centre where a tangent was taken, %s", what)
+                        .isBetween(told - 4, told + (certain ? 4 : 20_000));
             } else if (certain) {
                 assertThat(lacking).as("centre elsewhere, %s", what).isLessThanOrEqualTo(told + 4);
             }
@@ -118,9 +120,8 @@ class SummedTermsTest {
         PlacedUnit below = scene.unit(host).orElseThrow();
         Pose under = below.placement().station().pose();
         Point at = under.at().plus(new Point(0, 0, below.item().size().z()));
-        return placement.withStation(placement
-                .station()
-                .with(new Pose(at, placement.station().pose().yaw())));
+        return placement.withStation(
+                placement.station().with(new Pose(at, placement.station().pose().yaw())));
     }
 
     private static long excess(Ledger ledger, Subject subject) {
@@ -133,8 +134,7 @@ class SummedTermsTest {
     private static long lacking(Planes planes, State state) {
         Moments station = state.moments(true);
         Moments road = state.moments(false);
-        double[] moments = {
-            station.x(), station.y(), station.z(), station.xy(), road.x(), road.y(), road.z(), road.xy()
+        double[] moments = {station.x(), station.y(), station.z(), station.xy(), road.x(), road.y(), road.z(), road.xy()
         };
         long[] sums = new long[2];
         planes.assess(moments, sums);
