@@ -7,6 +7,7 @@ import org.shelterwright.catalog.item.CableClass;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.layouts.cable.CableNet;
 import org.shelterwright.layouts.cable.LaidWire;
+import org.shelterwright.layouts.cable.Sizing;
 import org.shelterwright.layouts.cable.WireDuty;
 import org.shelterwright.layouts.ledger.RowDraft;
 import org.shelterwright.layouts.ledger.Severity;
@@ -37,7 +38,6 @@ final class CurrentOfWire extends WireLimit {
         }
         String id = wire.wire().id();
         WireDuty duty = net.duty(wire);
-        OptionalDouble grouping = scene.rules().value(Figure.CABLE_GROUPING);
         if (cable == null || cable.currentA() == null) {
             return Optional.of(Outcome.missing("The current that the cable of wire " + id
                     + " bears is not known. Give currentA in its catalog entry."));
@@ -47,12 +47,12 @@ final class CurrentOfWire extends WireLimit {
         }
         boolean among = net.sheet().uses().stream()
                 .anyMatch(use -> use.wires().size() > 1 && use.wires().contains(id));
-        if (among && grouping.isEmpty()) {
+        OptionalDouble share = Sizing.share(scene, among);
+        if (share.isEmpty()) {
             return Optional.of(Outcome.missing("No value is set for \"" + Figure.CABLE_GROUPING.meaning() + "\" ("
                     + Figure.CABLE_GROUPING.id() + ")."));
         }
-        double factor = among ? grouping.orElse(1) : 1;
-        double bears = factor * cable.currentA();
+        double bears = share.getAsDouble() * cable.currentA();
         double left = bears - duty.currentA();
         return Optional.of(Outcome.of(draft.state(duty.state())
                 .mend("Choose a larger cross-section.")

@@ -6,11 +6,9 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.item.CableClass;
 import org.shelterwright.catalog.source.Source;
-import org.shelterwright.layouts.brief.Duty;
 import org.shelterwright.layouts.cable.CableNet;
 import org.shelterwright.layouts.cable.LaidWire;
-import org.shelterwright.layouts.cable.Resistance;
-import org.shelterwright.layouts.cable.VoltageDrop;
+import org.shelterwright.layouts.cable.Sizing;
 import org.shelterwright.layouts.cable.WireDuty;
 import org.shelterwright.layouts.ledger.RowDraft;
 import org.shelterwright.layouts.ledger.Severity;
@@ -42,18 +40,15 @@ final class DropOfWire extends WireLimit {
         }
         WireDuty duty = net.duty(wire);
         OptionalDouble temperature = scene.rules().value(Figure.CONDUCTOR_TEMPERATURE);
-        Double most = most(scene, wire);
+        OptionalDouble rule = Sizing.mostDrop(scene, wire.wire());
+        Double most = rule.isPresent() ? Double.valueOf(rule.getAsDouble()) : null;
         String gap = gap(wire, cable, duty, temperature, most);
         if (gap != null || cable == null || cable.conductors() == null || most == null) {
             return Optional.of(Outcome.missing(gap == null ? "It is not known." : gap));
         }
         double lengthM = wire.cutLength() * 1e-6;
-        double volts = VoltageDrop.volts(
-                duty.phases(),
-                lengthM,
-                duty.currentA(),
-                Resistance.ohmPerM(cable.conductors(), temperature.orElse(20)));
-        double share = volts / duty.voltageV();
+        double share = Sizing.drop(duty, cable.conductors(), lengthM, temperature.orElse(20));
+        double volts = share * duty.voltageV();
         return Optional.of(Outcome.of(draft.state(duty.state())
                 .mend("Choose a larger cross-section, or move its ends nearer to each other.")
                 .atMost(
@@ -63,13 +58,6 @@ final class DropOfWire extends WireLimit {
                         wire.name() + " loses " + Amounts.number(volts, 2) + " V of " + Amounts.number(duty.voltageV(), 0)
                                 + " V (" + Amounts.percent(share) + " of at most " + Amounts.percent(most) + ") at "
                                 + Amounts.number(duty.currentA(), 1) + " A over " + Amounts.number(lengthM, 2) + " m.")));
-    }
-
-    private static @Nullable Double most(Scene scene, LaidWire wire) {
-        Duty stated = wire.wire().duty();
-        Double own = stated == null ? null : stated.dropShare();
-        OptionalDouble rule = scene.rules().value(Figure.VOLTAGE_DROP);
-        return own != null ? own : rule.isPresent() ? Double.valueOf(rule.getAsDouble()) : null;
     }
 
     private static @Nullable String gap(

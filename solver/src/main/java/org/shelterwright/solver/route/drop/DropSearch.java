@@ -1,9 +1,7 @@
 package org.shelterwright.solver.route.drop;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
@@ -19,13 +17,41 @@ import org.shelterwright.catalog.space.Point;
  * threads.
  */
 public final class DropSearch {
-    private static final int MARGIN = 400 * Lengths.MM;
+    /** No limit on the cost. */
+    public static final long ANY_COST = Long.MAX_VALUE / 4;
+
+    private static final int MARGIN = 300 * Lengths.MM;
     private static final int MOST_LABELS = 400_000;
 
     private final Surroundings about;
 
-    private record Label(
-            int[] at, int direction, int need, long cost, long estimate, int number, @Nullable Label before) {}
+    private static final class Label implements Comparable<Label> {
+        private final int node;
+        private final int direction;
+        private final int need;
+        private final long cost;
+        private final long estimate;
+        private final int number;
+        private final @Nullable Label before;
+
+        Label(int node, int direction, int need, long cost, long estimate, int number, @Nullable Label before) {
+            this.node = node;
+            this.direction = direction;
+            this.need = need;
+            this.cost = cost;
+            this.estimate = estimate;
+            this.number = number;
+            this.before = before;
+        }
+
+        /** The least estimate first; of equals the one farthest on, then the first made. */
+        @Override
+        public int compareTo(Label o) {
+            int order = Long.compare(estimate, o.estimate);
+            order = order != 0 ? order : Long.compare(o.cost, cost);
+            return order != 0 ? order : Integer.compare(number, o.number);
+        }
+    }
 
     public DropSearch(Surroundings about) {
         this.about = about;
@@ -35,32 +61,35 @@ public final class DropSearch {
      * Finds a run.
      *
      * @param radius least bend radius of the cable (µm)
-     * @return the cheapest; empty if there is none
+     * @param limit runs that cost more are of no use
+     * @return the cheapest; empty if there is none within the limit
      */
-    public Optional<Drop> find(Point start, Target target, int radius) {
+    public Optional<Drop> find(Point start, Target target, int radius, long limit) {
         if (!about.room().contains(start)) {
             return Optional.empty();
         }
-        Box near = Box.between(start, start).hull(nearest(start, target)).grown(MARGIN, MARGIN, MARGIN);
-        Optional<Drop> found = search(new Lattice(about, clipped(near), start, target, radius), start, target, radius);
-        return found.isPresent()
+        Box near = Box.between(start, start)
+                .hull(nearest(start, target))
+                .grown(MARGIN, MARGIN, MARGIN)
+                .intersection(about.room());
+        Optional<Drop> found = search(new Lattice(about, near, start, target, radius), start, target, radius, limit);
+        return found.isPresent() || limit < ANY_COST
                 ? found
-                : search(new Lattice(about, about.room(), start, target, radius), start, target, radius);
+                : search(new Lattice(about, about.room(), start, target, radius), start, target, radius, limit);
     }
 
-    private Optional<Drop> search(Lattice lattice, Point start, Target target, int radius) {
-        PriorityQueue<Label> queue = new PriorityQueue<>(DropSearch::compare);
-        Map<Long, Long> best = new HashMap<>();
-        int[] at = new int[3];
-        for (Axis axis : Axis.values()) {
-            at[axis.ordinal()] = lattice.index(axis.ordinal(), start.along(axis));
-        }
+    private Optional<Drop> search(Lattice lattice, Point start, Target target, int radius, long limit) {
+        PriorityQueue<Label> queue = new PriorityQueue<>();
+        LongTable best = new LongTable();
+        int first = lattice.node(start);
         int count = 0;
-        queue.add(new Label(at, -1, 0, 0, estimate(lattice, at, target), count++, null));
+        queue.add(new Label(first, -1, 0, 0, lattice.away(first, target) * Laying.SURFACE, count++, null));
         while (!queue.isEmpty() && count < MOST_LABELS) {
             Label label = queue.poll();
-            Long known = best.get(key(lattice, label));
-            if (known != null && known < label.cost()) {
+            if (label.estimate > limit || best.get(key(label)) < label.cost) {
+                if (label.estimate > limit) {
+                    return Optional.empty();
+                }
                 continue;
             }
             if (ends(lattice, label, target, radius)) {
@@ -68,86 +97,58 @@ public final class DropSearch {
             }
             for (int direction = 0; direction < 6; direction++) {
                 Label next = step(lattice, label, direction, target, radius, count);
-                if (next != null) {
-                    long key = key(lattice, next);
-                    Long before = best.get(key);
-                    if (before == null || next.cost() < before) {
-                        best.put(key, next.cost());
-                        queue.add(next);
-                        count++;
-                    }
+                if (next != null && next.cost < best.get(key(next)) && next.cost < best.get(freeKey(next))) {
+                    best.put(key(next), next.cost);
+                    queue.add(next);
+                    count++;
                 }
             }
         }
         return Optional.empty();
     }
 
-    private static int compare(Label a, Label b) {
-        int order = Long.compare(a.estimate(), b.estimate());
-        order = order != 0 ? order : Long.compare(b.cost(), a.cost());
-        return order != 0 ? order : Integer.compare(a.number(), b.number());
-    }
-
     /** Whether a run may end here: on the target, with room for the corner into the tray. */
     private static boolean ends(Lattice lattice, Label label, Target target, int radius) {
-        int x = lattice.planes[0][label.at()[0]];
-        int y = lattice.planes[1][label.at()[1]];
-        int z = lattice.planes[2][label.at()[2]];
-        if (target.distance(x, y, z) != 0) {
+        if (lattice.away(label.node, target) != 0) {
             return false;
         }
-        if (label.direction() < 0) {
+        if (label.direction < 0) {
             return true;
         }
-        Axis line = target.along(x, y, z);
-        boolean turns = target.tray() && (line == null || line.ordinal() != label.direction() / 2);
-        return label.need() <= (turns ? 0 : radius);
+        Point at = lattice.point(label.node);
+        Axis line = target.along(at.x(), at.y(), at.z());
+        boolean turns = target.tray() && (line == null || line.ordinal() != label.direction / 2);
+        return label.need <= (turns ? 0 : radius);
     }
 
     private static @Nullable Label step(
             Lattice lattice, Label from, int direction, Target target, int radius, int number) {
         int axis = direction / 2;
-        int sign = direction % 2 == 0 ? -1 : 1;
-        int old = from.direction();
+        int old = from.direction;
         boolean turn = old >= 0 && old != direction;
-        if (turn && (old / 2 == axis || from.need() > 0)) {
+        if (turn && (old / 2 == axis || from.need > 0)) {
             return null;
         }
-        int index = from.at()[axis] + sign;
-        if (index < 0 || index >= lattice.size(axis)) {
-            return null;
-        }
-        int here = lattice.planes[axis][from.at()[axis]];
-        int there = lattice.planes[axis][index];
-        int au = (axis + 1) % 3;
-        int av = (axis + 2) % 3;
-        int price = lattice.price(
-                axis,
-                Math.min(here, there),
-                Math.max(here, there),
-                lattice.planes[au][from.at()[au]],
-                lattice.planes[av][from.at()[av]]);
+        boolean up = direction % 2 == 1;
+        int price = lattice.price(from.node, axis, up);
         if (price == 0) {
             return null;
         }
-        int length = Math.abs(there - here);
-        int due = old < 0 ? radius : turn ? 2 * radius : from.need();
-        int[] at = from.at().clone();
-        at[axis] = index;
-        long cost = from.cost() + (long) length * price + (turn ? Laying.CORNER : 0);
-        int need = Math.max(0, due - length);
-        return new Label(at, direction, need, cost, cost + estimate(lattice, at, target), number, from);
+        int node = lattice.next(from.node, axis, up);
+        int length = lattice.step(from.node, axis, up);
+        int due = old < 0 ? radius : turn ? 2 * radius : from.need;
+        long cost = from.cost + (long) length * price + (turn ? Laying.CORNER : 0);
+        long estimate = cost + lattice.away(node, target) * Laying.SURFACE;
+        return new Label(node, direction, Math.max(0, due - length), cost, estimate, number, from);
     }
 
-    private static long estimate(Lattice lattice, int[] at, Target target) {
-        return (long) target.distance(lattice.planes[0][at[0]], lattice.planes[1][at[1]], lattice.planes[2][at[2]])
-                * Laying.SURFACE;
+    private static long key(Label label) {
+        return ((long) label.node * 7 + label.direction + 1) << 26 | Math.min(label.need, (1 << 26) - 1);
     }
 
-    /** Place, direction and need in one number; needs beyond 26 bits do not come up. */
-    private static long key(Lattice lattice, Label label) {
-        long place = ((long) label.at()[0] * lattice.size(1) + label.at()[1]) * lattice.size(2) + label.at()[2];
-        return ((place * 7 + label.direction() + 1) << 26) | Math.min(label.need(), (1 << 26) - 1);
+    /** The key of the same place and direction with no straight due: what is dearer than that is of no use. */
+    private static long freeKey(Label label) {
+        return ((long) label.node * 7 + label.direction + 1) << 26;
     }
 
     private static Drop drop(Lattice lattice, Label end) {
@@ -155,22 +156,13 @@ public final class DropSearch {
         Label label = end;
         int direction = -2;
         while (label != null) {
-            Label before = label.before();
-            Point point = new Point(
-                    lattice.planes[0][label.at()[0]],
-                    lattice.planes[1][label.at()[1]],
-                    lattice.planes[2][label.at()[2]]);
-            if (before == null || label.direction() != direction) {
-                path.add(0, point);
+            if (label.before == null || label.direction != direction) {
+                path.add(0, lattice.point(label.node));
             }
-            direction = label.direction();
-            label = before;
+            direction = label.direction;
+            label = label.before;
         }
-        return new Drop(path, end.cost());
-    }
-
-    private Box clipped(Box box) {
-        return box.intersection(about.room());
+        return new Drop(path, end.cost);
     }
 
     /** The place of the target that is nearest along the axes. */

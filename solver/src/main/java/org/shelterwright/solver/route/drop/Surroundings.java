@@ -18,8 +18,9 @@ import org.shelterwright.layouts.scene.Scene;
  * @param room inside of the body
  * @param solids what no cable passes through: units on station and on the road, intrusions, door openings
  * @param zones where people, doors and drawers move
+ * @param shunned where other cables run that this one is to keep away from
  */
-public record Surroundings(Box room, List<Box> solids, List<Box> zones) {
+public record Surroundings(Box room, List<Box> solids, List<Box> zones, List<Box> shunned) {
     /** How far into the room an opening is kept free altogether (µm). */
     private static final int SILL = 50 * Lengths.MM;
 
@@ -29,6 +30,7 @@ public record Surroundings(Box room, List<Box> solids, List<Box> zones) {
     public Surroundings {
         solids = List.copyOf(solids);
         zones = List.copyOf(zones);
+        shunned = List.copyOf(shunned);
     }
 
     public static Surroundings of(Scene scene) {
@@ -47,7 +49,12 @@ public record Surroundings(Box room, List<Box> solids, List<Box> zones) {
             }
             unit.zones(Situation.ON_STATION).stream().map(PlacedZone::box).forEach(zones::add);
         }
-        return new Surroundings(room, solids, zones);
+        return new Surroundings(room, solids, zones, List.of());
+    }
+
+    /** The same for a cable that is to keep away from others. */
+    public Surroundings shunning(List<Box> others) {
+        return new Surroundings(room, solids, zones, others);
     }
 
     private static Box inward(Opening opening, int depth, Box room) {

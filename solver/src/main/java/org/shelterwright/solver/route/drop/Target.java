@@ -26,6 +26,10 @@ public record Target(List<Point> path, boolean tray) {
     }
 
     /** Distance along the axes from a point to the line (µm). */
+    public int distance(Point from) {
+        return distance(from.x(), from.y(), from.z());
+    }
+
     int distance(int x, int y, int z) {
         int least = Integer.MAX_VALUE;
         for (int i = 0; i < path.size(); i++) {
