@@ -3,23 +3,31 @@ package org.shelterwright.catalog;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.shelterwright.catalog.body.Body;
+import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.Item;
 
-/** Items, bodies and carriers by their ids, in the order in which they were read. */
+/** Items, bodies, carriers and cables by their ids, in the order in which they were read. */
 public final class Catalog {
     private final Map<String, Item> items;
     private final Map<String, Body> bodies;
     private final Map<String, Carrier> carriers;
+    private final Map<String, Cable> cables;
 
-    private Catalog(Map<String, Item> items, Map<String, Body> bodies, Map<String, Carrier> carriers) {
+    private Catalog(
+            Map<String, Item> items,
+            Map<String, Body> bodies,
+            Map<String, Carrier> carriers,
+            Map<String, Cable> cables) {
         this.items = items;
         this.bodies = bodies;
         this.carriers = carriers;
+        this.cables = cables;
     }
 
     /**
@@ -27,11 +35,18 @@ public final class Catalog {
      *
      * @throws IllegalArgumentException if two entries of one kind have the same id
      */
-    public static Catalog of(Collection<Item> items, Collection<Body> bodies, Collection<Carrier> carriers) {
+    public static Catalog of(
+            Collection<Item> items, Collection<Body> bodies, Collection<Carrier> carriers, Collection<Cable> cables) {
         return new Catalog(
                 index("item", items, Item::id),
                 index("body", bodies, Body::id),
-                index("carrier", carriers, Carrier::id));
+                index("carrier", carriers, Carrier::id),
+                index("cable", cables, Cable::id));
+    }
+
+    /** A catalog without cables. */
+    public static Catalog of(Collection<Item> items, Collection<Body> bodies, Collection<Carrier> carriers) {
+        return of(items, bodies, carriers, List.of());
     }
 
     public Optional<Item> item(String id) {
@@ -46,6 +61,10 @@ public final class Catalog {
         return Optional.ofNullable(carriers.get(id));
     }
 
+    public Optional<Cable> cable(String id) {
+        return Optional.ofNullable(cables.get(id));
+    }
+
     public Collection<Item> items() {
         return items.values();
     }
@@ -56,6 +75,10 @@ public final class Catalog {
 
     public Collection<Carrier> carriers() {
         return carriers.values();
+    }
+
+    public Collection<Cable> cables() {
+        return cables.values();
     }
 
     private static <T> Map<String, T> index(String kind, Collection<T> entries, Function<T, String> id) {

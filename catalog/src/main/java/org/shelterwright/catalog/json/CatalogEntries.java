@@ -9,10 +9,13 @@ import java.util.Map;
 import java.util.function.Function;
 import org.shelterwright.catalog.Catalog;
 import org.shelterwright.catalog.body.Body;
+import org.shelterwright.catalog.cable.Cable;
+import org.shelterwright.catalog.cable.ConductorTable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.fastener.FastenerTable;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.plausible.BodyOddities;
+import org.shelterwright.catalog.plausible.CableOddities;
 import org.shelterwright.catalog.plausible.CarrierOddities;
 import org.shelterwright.catalog.plausible.ItemOddities;
 import org.shelterwright.catalog.plausible.Oddity;
@@ -25,6 +28,9 @@ public final class CatalogEntries {
             new Kind<>("carrier", CatalogFormats.CARRIER, Carrier::id, CarrierOddities::of);
     private final Kind<FastenerTable> fasteners =
             new Kind<>("fastener table", CatalogFormats.FASTENERS, FastenerTable::id, table -> List.of());
+    private final Kind<Cable> cables = new Kind<>("cable", CatalogFormats.CABLE, Cable::id, CableOddities::of);
+    private final Kind<ConductorTable> conductors =
+            new Kind<>("conductor table", CatalogFormats.CONDUCTORS, ConductorTable::id, table -> List.of());
     private final List<Problem> problems = new ArrayList<>();
     private final List<Problem> doubts = new ArrayList<>();
 
@@ -60,6 +66,14 @@ public final class CatalogEntries {
         return fasteners.entries.values();
     }
 
+    public Collection<Cable> cables() {
+        return cables.entries.values();
+    }
+
+    public Collection<ConductorTable> conductors() {
+        return conductors.entries.values();
+    }
+
     /** Figures that a person should look at; the entries are there all the same. */
     public List<Problem> doubts() {
         return Collections.unmodifiableList(doubts);
@@ -67,18 +81,22 @@ public final class CatalogEntries {
 
     /** These entries alone. */
     public Catalog catalog() {
-        return Catalog.of(items(), bodies(), carriers());
+        return Catalog.of(items(), bodies(), carriers(), cables());
     }
 
     /** These entries over those of a catalog: one with the same id takes the place of the old one. */
     public Catalog over(Catalog base) {
-        return Catalog.of(items.over(base.items()), bodies.over(base.bodies()), carriers.over(base.carriers()));
+        return Catalog.of(
+                items.over(base.items()),
+                bodies.over(base.bodies()),
+                carriers.over(base.carriers()),
+                cables.over(base.cables()));
     }
 
     private void add(InputFile file) {
         try {
             FileHead head = FileHead.read(file);
-            List<Kind<?>> kinds = List.of(items, bodies, carriers, fasteners);
+            List<Kind<?>> kinds = List.of(items, bodies, carriers, fasteners, cables, conductors);
             kinds.stream()
                     .filter(kind -> kind.format.name().equals(head.format()))
                     .findFirst()

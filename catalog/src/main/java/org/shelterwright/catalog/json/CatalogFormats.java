@@ -1,6 +1,8 @@
 package org.shelterwright.catalog.json;
 
 import org.shelterwright.catalog.body.Body;
+import org.shelterwright.catalog.cable.Cable;
+import org.shelterwright.catalog.cable.ConductorTable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.fastener.FastenerTable;
 import org.shelterwright.catalog.item.Item;
@@ -12,6 +14,9 @@ public final class CatalogFormats {
     public static final JsonFormat<Carrier> CARRIER = JsonFormat.of("shelterwright-carrier", 1, Carrier.class);
     public static final JsonFormat<FastenerTable> FASTENERS =
             JsonFormat.of("shelterwright-fasteners", 1, FastenerTable.class);
+    public static final JsonFormat<Cable> CABLE = JsonFormat.of("shelterwright-cable", 1, Cable.class);
+    public static final JsonFormat<ConductorTable> CONDUCTORS =
+            JsonFormat.of("shelterwright-conductors", 1, ConductorTable.class);
 
     private CatalogFormats() {}
 }

@@ -9,6 +9,7 @@ import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
 import org.shelterwright.layouts.ledger.access.AccessLimits;
 import org.shelterwright.layouts.ledger.axles.AxleLimits;
+import org.shelterwright.layouts.ledger.cables.CableLimits;
 import org.shelterwright.layouts.ledger.fit.FitLimits;
 import org.shelterwright.layouts.ledger.floor.FloorLimits;
 import org.shelterwright.layouts.ledger.heat.HeatLimits;
@@ -44,6 +45,7 @@ public final class Checker {
         limits.addAll(StabilityLimits.all());
         limits.addAll(RestraintLimits.all(Fasteners.builtIn()));
         limits.addAll(LiftingLimits.all());
+        limits.addAll(CableLimits.all());
         limits.addAll(PowerLimits.all());
         limits.addAll(HeatLimits.all());
         return new Checker(new LimitBook(limits), RuleSets.builtIn());

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.Catalog;
+import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Situation;
@@ -17,6 +18,7 @@ import org.shelterwright.catalog.json.ContentHash;
 import org.shelterwright.catalog.json.JsonFormat;
 import org.shelterwright.catalog.json.Places;
 import org.shelterwright.catalog.plausible.BodyOddities;
+import org.shelterwright.catalog.plausible.CableOddities;
 import org.shelterwright.catalog.plausible.CarrierOddities;
 import org.shelterwright.catalog.plausible.ItemOddities;
 import org.shelterwright.catalog.plausible.Oddity;
@@ -24,6 +26,7 @@ import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.brief.Trailer;
 import org.shelterwright.layouts.brief.UnitSpec;
+import org.shelterwright.layouts.file.LayoutDocument.CableCopy;
 import org.shelterwright.layouts.file.LayoutDocument.CarrierCopy;
 import org.shelterwright.layouts.file.LayoutDocument.Copies;
 import org.shelterwright.layouts.file.LayoutDocument.ItemCopy;
@@ -31,6 +34,7 @@ import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.layout.Place;
 import org.shelterwright.layouts.layout.Placement;
+import org.shelterwright.layouts.layout.Route;
 
 /** Puts the layout of a file together, after its parts and placements were held against its brief. */
 final class LayoutAssembly {
@@ -44,6 +48,7 @@ final class LayoutAssembly {
     private final Findings findings;
     private final Map<String, Item> items = new LinkedHashMap<>();
     private final Map<String, Placement> placements = new LinkedHashMap<>();
+    private final Map<String, Cable> cables = new LinkedHashMap<>();
 
     LayoutAssembly(LayoutDocument document, Places places, Findings findings) {
         this.document = document;
@@ -53,6 +58,7 @@ final class LayoutAssembly {
 
     Layout layout() {
         takeItems();
+        takeCables();
         takeBodyAndCarriers();
         requireCarrier(document.brief().carrier(), document.parts().carrier(), "carrier");
         Trailer trailer = document.brief().trailer();
@@ -61,12 +67,14 @@ final class LayoutAssembly {
         findings.requireUsable();
         new BriefReferences(document.brief(), places.key("brief"), catalog(), findings).check();
         takePlacements();
+        Map<String, Route> routes = new RouteReferences(document, cables, places.key("routes"), findings).routes();
         findings.requireUsable();
         Copies parts = document.parts();
         return new Layout(
                 document.brief(),
-                new Parts(parts.body().entry(), entry(parts.carrier()), entry(parts.trailer()), items),
+                new Parts(parts.body().entry(), entry(parts.carrier()), entry(parts.trailer()), items, cables),
                 placements,
+                routes,
                 document.acceptances(),
                 document.provenance());
     }
@@ -83,6 +91,22 @@ final class LayoutAssembly {
                         "The item id \"" + item.id() + "\" is given twice among the parts. Remove one of them.");
             }
             hold(CatalogFormats.ITEM, copies.get(i).sha256(), item, "item \"" + item.id() + "\"", at, ItemOddities::of);
+        }
+    }
+
+    private void takeCables() {
+        Places list = places.key("parts").key("cables");
+        List<CableCopy> copies = document.parts().cables();
+        for (int i = 0; i < copies.size(); i++) {
+            Cable cable = copies.get(i).entry();
+            Places at = list.index(i);
+            if (cables.putIfAbsent(cable.id(), cable) != null) {
+                findings.refuse(
+                        at.key("entry").key("id"),
+                        "The cable id \"" + cable.id() + "\" is given twice among the parts. Remove one of them.");
+            }
+            String name = "cable \"" + cable.id() + "\"";
+            hold(CatalogFormats.CABLE, copies.get(i).sha256(), cable, name, at, CableOddities::of);
         }
     }
 
@@ -140,7 +164,7 @@ final class LayoutAssembly {
         if (trailer != null && (carrier == null || !carrier.id().equals(trailer.id()))) {
             carriers.add(trailer);
         }
-        return Catalog.of(items.values(), List.of(document.parts().body().entry()), carriers);
+        return Catalog.of(items.values(), List.of(document.parts().body().entry()), carriers, cables.values());
     }
 
     private void takePlacements() {

@@ -3,6 +3,7 @@ package org.shelterwright.layouts.file;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Body;
+import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.json.CatalogFormats;
@@ -12,15 +13,18 @@ import org.shelterwright.layouts.layout.Acceptance;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.layout.Provenance;
+import org.shelterwright.layouts.layout.Route;
 
 /**
  * A layout as it stands in its file: placements as a list, and a copy of every catalog entry that it uses.
  *
  * @param placements in the order of the brief
+ * @param routes how wires are laid, in the order of the brief
  */
 public record LayoutDocument(
         Brief brief,
         List<Placement> placements,
+        List<Route> routes,
         List<Acceptance> acceptances,
         @Nullable Provenance provenance,
         Copies parts) {
@@ -30,7 +34,8 @@ public record LayoutDocument(
             BodyCopy body,
             @Nullable CarrierCopy carrier,
             @Nullable CarrierCopy trailer,
-            List<ItemCopy> items) {}
+            List<ItemCopy> items,
+            List<CableCopy> cables) {}
 
     /**
      * A body.
@@ -53,11 +58,19 @@ public record LayoutDocument(
      */
     public record ItemCopy(String sha256, Item entry) {}
 
+    /**
+     * A cable.
+     *
+     * @param sha256 hash of what the entry said when it was copied
+     */
+    public record CableCopy(String sha256, Cable entry) {}
+
     static LayoutDocument of(Layout layout) {
         Body body = layout.body();
         return new LayoutDocument(
                 layout.brief(),
                 List.copyOf(layout.placements().values()),
+                List.copyOf(layout.routes().values()),
                 layout.acceptances(),
                 layout.provenance(),
                 new Copies(
@@ -66,6 +79,9 @@ public record LayoutDocument(
                         copy(layout.parts().trailer()),
                         layout.parts().items().values().stream()
                                 .map(item -> new ItemCopy(ContentHash.of(CatalogFormats.ITEM, item), item))
+                                .toList(),
+                        layout.parts().cables().values().stream()
+                                .map(cable -> new CableCopy(ContentHash.of(CatalogFormats.CABLE, cable), cable))
                                 .toList()));
     }
 

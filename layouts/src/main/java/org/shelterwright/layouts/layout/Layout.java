@@ -11,16 +11,19 @@ import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.brief.UnitSpec;
+import org.shelterwright.layouts.brief.Wire;
 
 /**
  * A brief, the catalog entries that it uses, and where everything is. Units without a placement are still to be placed.
  *
  * @param placements by unit id, in the order of the brief
+ * @param routes how wires are laid, by wire id, in the order of the brief; a wire without one is still to be routed
  */
 public record Layout(
         Brief brief,
         Parts parts,
         Map<String, Placement> placements,
+        Map<String, Route> routes,
         List<Acceptance> acceptances,
         @Nullable Provenance provenance) {
     public Layout {
@@ -37,7 +40,34 @@ public record Layout(
             }
         }
         placements = Collections.unmodifiableMap(ordered);
+        routes = ordered(brief, routes);
         acceptances = List.copyOf(acceptances);
+    }
+
+    /** A layout in which no wire is routed. */
+    public Layout(
+            Brief brief,
+            Parts parts,
+            Map<String, Placement> placements,
+            List<Acceptance> acceptances,
+            @Nullable Provenance provenance) {
+        this(brief, parts, placements, Map.of(), acceptances, provenance);
+    }
+
+    private static Map<String, Route> ordered(Brief brief, Map<String, Route> routes) {
+        Map<String, Route> ordered = new LinkedHashMap<>();
+        for (Wire wire : brief.wires()) {
+            Route route = routes.get(wire.id());
+            if (route != null) {
+                ordered.put(wire.id(), route);
+            }
+        }
+        for (String id : routes.keySet()) {
+            if (!ordered.containsKey(id)) {
+                throw new IllegalArgumentException("The layout routes a wire \"" + id + "\" that its brief lacks.");
+            }
+        }
+        return Collections.unmodifiableMap(ordered);
     }
 
     /** A layout in which everything is still to be placed. */
@@ -70,11 +100,15 @@ public record Layout(
     }
 
     public Layout withPlacements(Map<String, Placement> changed) {
-        return new Layout(brief, parts, changed, acceptances, provenance);
+        return new Layout(brief, parts, changed, routes, acceptances, provenance);
     }
 
     public Layout withProvenance(Provenance changed) {
-        return new Layout(brief, parts, placements, acceptances, changed);
+        return new Layout(brief, parts, placements, routes, acceptances, changed);
+    }
+
+    public Layout withRoutes(Map<String, Route> changed) {
+        return new Layout(brief, parts, placements, changed, acceptances, provenance);
     }
 
     /** Who has accepted the rows of a limit that concern these units, if anybody has. */

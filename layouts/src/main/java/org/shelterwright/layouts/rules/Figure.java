@@ -76,6 +76,17 @@ public enum Figure {
     BATTERY_AGEING("power.battery-ageing", "share", "Share of the capacity that an aged battery still has"),
     CHARGE_FACTOR("power.charge-factor", "", "Charge put in over charge taken out"),
     CHARGE_HOURS("power.charge-hours", "h", "Longest time until a battery is full again"),
+    CABLE_SLACK_END("cables.slack-end", "mm", "Spare length of a cable at each end"),
+    CABLE_SLACK_SHARE("cables.slack-share", "share", "Spare length of a cable as a share of its route"),
+    TRAY_FILL("cables.tray-fill", "share", "Greatest share of the cross-section of a tray that cables take"),
+    DUCT_FILL_ONE("cables.duct-fill-one", "share", "The same of a closed duct with one cable"),
+    DUCT_FILL_TWO("cables.duct-fill-two", "share", "The same of a closed duct with two cables"),
+    DUCT_FILL_MORE("cables.duct-fill-more", "share", "The same of a closed duct with more cables"),
+    CABLE_SEPARATION("cables.separation", "mm", "Least distance of power cables from unscreened others beside them"),
+    CABLE_PARALLEL("cables.parallel", "mm", "Length over which two cables may run nearer than that"),
+    VOLTAGE_DROP("cables.voltage-drop", "share", "Greatest voltage drop of a wire"),
+    CONDUCTOR_TEMPERATURE("cables.conductor-temperature", "°C", "Temperature of a loaded conductor"),
+    CABLE_GROUPING("cables.grouping", "share", "Share of its current that a cable among others bears"),
     FRESH_AIR("heat.fresh-air", "m³/h", "Least fresh air for each person inside");
 
     private final String id;

@@ -25,12 +25,14 @@ public final class Scene {
     private final Map<String, PlacedUnit> byId;
     private final List<UnitSpec> toPlace;
     private final Kept kept = new Kept();
+    private final Kept steady;
 
-    private Scene(Layout layout, Rules rules, List<PlacedUnit> units, List<UnitSpec> toPlace) {
+    private Scene(Layout layout, Rules rules, List<PlacedUnit> units, List<UnitSpec> toPlace, Kept steady) {
         this.layout = layout;
         this.rules = rules;
         this.units = List.copyOf(units);
         this.toPlace = List.copyOf(toPlace);
+        this.steady = steady;
         this.byId = new HashMap<>();
         units.forEach(unit -> byId.put(unit.id(), unit));
     }
@@ -47,7 +49,7 @@ public final class Scene {
                 units.add(new PlacedUnit(units.size(), spec, layout.item(spec), placement));
             }
         }
-        return new Scene(layout, rules, units, toPlace);
+        return new Scene(layout, rules, units, toPlace, new Kept());
     }
 
     /**
@@ -61,7 +63,7 @@ public final class Scene {
                         "The unit \"" + placement.unit() + "\" is not placed and so cannot be moved."));
         List<PlacedUnit> changed = new ArrayList<>(units);
         changed.set(old.index(), new PlacedUnit(old.index(), old.spec(), old.item(), placement));
-        return new Scene(layout.with(placement), rules, changed, toPlace);
+        return new Scene(layout.with(placement), rules, changed, toPlace, steady);
     }
 
     /**
@@ -88,7 +90,7 @@ public final class Scene {
                     old != null && old.index() == index && old.placement().equals(placement);
             placed.add(same ? old : new PlacedUnit(index, spec, changed.item(spec), placement));
         }
-        return new Scene(changed, rules, placed, unplaced);
+        return new Scene(changed, rules, placed, unplaced, steady);
     }
 
     public Layout layout() {
@@ -164,5 +166,13 @@ public final class Scene {
      */
     public <T> T derived(Class<T> type, Function<Scene, T> maker) {
         return kept.get(type, () -> maker.apply(this));
+    }
+
+    /**
+     * The same of something that depends on brief, catalog entries and rules alone, and on no placement and no route: it is
+     * kept for all scenes that come of this one.
+     */
+    public <T> T steady(Class<T> type, Function<Scene, T> maker) {
+        return steady.get(type, () -> maker.apply(this));
     }
 }
