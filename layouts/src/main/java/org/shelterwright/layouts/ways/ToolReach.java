@@ -19,7 +19,7 @@ import org.shelterwright.layouts.scene.Scene;
 /**
  * Whether hand and tool get to the fixings of a unit past others. A tool zone that the item states must be free of them. Where
  * none is stated, there must be free room for a forearm beside the unit, at one of its sides or over it, from which the fixing
- * is within reach: a box of tool width by tool depth, in the body, free of other units.
+ * is within reach: a box of tool width by tool depth, in the body, free of other units but the one that carries it.
  */
 public final class ToolReach {
     private static final List<Face> SIDES = List.of(Face.FRONT, Face.REAR, Face.LEFT, Face.RIGHT, Face.TOP);
@@ -87,7 +87,7 @@ public final class ToolReach {
         for (Access access : hidden(unit, gone)) {
             for (Box room : access.rooms()) {
                 for (PlacedUnit other : scene.units()) {
-                    if (other != unit && !gone.get(other.index()) && stands(other, room)) {
+                    if (counts(unit, other, gone) && stands(other, room)) {
                         hiding.set(other.index());
                     }
                 }
@@ -98,11 +98,18 @@ public final class ToolReach {
 
     private boolean free(PlacedUnit unit, Box room, BitSet gone) {
         for (PlacedUnit other : scene.units()) {
-            if (other != unit && !gone.get(other.index()) && stands(other, room)) {
+            if (counts(unit, other, gone) && stands(other, room)) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Others that are there; what carries a unit is reached over or under. */
+    private static boolean counts(PlacedUnit unit, PlacedUnit other, BitSet gone) {
+        return other != unit
+                && !gone.get(other.index())
+                && !other.id().equals(unit.place(Situation.ON_STATION).host());
     }
 
     private static boolean stands(PlacedUnit other, Box room) {
@@ -131,6 +138,20 @@ public final class ToolReach {
         return rooms;
     }
 
+    /**
+     * Where the room begins on an axis along the side: about the fixing, but within the width of the unit where that is wide
+     * enough, else from the end at which the fixing is; always in the body.
+     */
+    private int start(Box outline, Point at, Axis axis) {
+        int start;
+        if (outline.extent(axis) >= width) {
+            start = Math.max(outline.low(axis), Math.min(outline.high(axis) - width, at.along(axis) - width / 2));
+        } else {
+            start = at.along(axis) == outline.high(axis) ? outline.high(axis) - width : outline.low(axis);
+        }
+        return Math.max(0, Math.min(scene.body().inside().along(axis) - width, start));
+    }
+
     /** The room beside one side of an outline; empty if the fixing is too far from it. */
     private Optional<Box> room(Box outline, Point at, Face side) {
         Axis out = side.axis();
@@ -145,9 +166,7 @@ public final class ToolReach {
                 low = low.with(axis, side.sign() > 0 ? from : from - depth);
                 high = high.with(axis, side.sign() > 0 ? from + depth : from);
             } else {
-                // Beside the middle of the fixing where the body allows it, else shifted into the body.
-                int most = scene.body().inside().along(axis) - width;
-                int start = Math.max(0, Math.min(most, at.along(axis) - width / 2));
+                int start = start(outline, at, axis);
                 low = low.with(axis, start);
                 high = high.with(axis, start + width);
             }

@@ -14,7 +14,6 @@ final class Beam {
     private final Removability removability;
     private final Preference preference;
     private final int width;
-    private final boolean withTools;
 
     /** Compared by identity. */
     private static final class State {
@@ -31,11 +30,10 @@ final class Beam {
         }
     }
 
-    Beam(Removability removability, Preference preference, int width, boolean withTools) {
+    Beam(Removability removability, Preference preference, int width) {
         this.removability = removability;
         this.preference = preference;
         this.width = width;
-        this.withTools = withTools;
     }
 
     /**
@@ -63,7 +61,7 @@ final class Beam {
         List<State> list = new ArrayList<>();
         for (State state : states) {
             for (int unit = state.in.nextSetBit(0); unit >= 0; unit = state.in.nextSetBit(unit + 1)) {
-                if (rest.get(unit) || !removability.removable(unit, state.in, withTools)) {
+                if (rest.get(unit) || !removability.removable(unit, state.in)) {
                     continue;
                 }
                 BitSet in = (BitSet) state.in.clone();

@@ -19,15 +19,13 @@ final class Circles {
     private final Removability removability;
     private final List<PlacedUnit> units;
     private final List<Before> before;
-    private final boolean withTools;
 
     private record Arrow(int from, int to, String why) {}
 
-    Circles(Removability removability, List<Before> before, boolean withTools) {
+    Circles(Removability removability, List<Before> before) {
         this.removability = removability;
         this.units = removability.scene().units();
         this.before = before;
-        this.withTools = withTools;
     }
 
     /** One sentence for a shortest circle among the units that stay stuck; empty if there is none of single arrows. */
@@ -83,7 +81,7 @@ final class Circles {
             alone.set(first);
             return removability.free(first, alone) ? Optional.of("which would be in its way") : Optional.empty();
         }
-        return withTools && !removability.undone(first, two)
+        return !removability.undone(first, two)
                 ? Optional.of("which would hide its fixings")
                 : Optional.empty();
     }

@@ -46,13 +46,8 @@ public final class OrderFinder {
     public FoundOrder find(Scene scene, List<Before> before, int fitters) {
         int count = scene.units().size();
         Removability removability = new Removability(scene, before);
-        TakeOut taken = TakeOut.greedily(removability, count, true);
-        boolean withTools = taken.rest().isEmpty();
-        BitSet byTools = taken.rest();
-        if (!withTools) {
-            taken = TakeOut.greedily(removability, count, false);
-        }
-        Beam beam = new Beam(removability, new Preference(removability.ways()), width, withTools);
+        TakeOut taken = TakeOut.greedily(removability, count);
+        Beam beam = new Beam(removability, new Preference(removability.ways()), width);
         List<Integer> chosen = beam.order(count, taken.rest());
         List<BroughtIn> steps = new ArrayList<>();
         List<String> reasons = new ArrayList<>();
@@ -69,11 +64,10 @@ public final class OrderFinder {
         }
         List<Stuck> stuck = stuck(scene, removability, taken.rest());
         List<String> circles = new ArrayList<>();
-        new Circles(removability, before, false).among(taken.rest()).ifPresent(circles::add);
-        List<String> handOnly = new ArrayList<>();
-        byTools.stream()
-                .filter(unit -> stuck.isEmpty() && !withTools)
-                .forEach(unit -> handOnly.add(scene.units().get(unit).id()));
+        new Circles(removability, before).among(taken.rest()).ifPresent(circles::add);
+        List<String> handOnly = removability.exempt().stream()
+                .mapToObj(unit -> scene.units().get(unit).id())
+                .toList();
         return new FoundOrder(
                 new BoltDownOrder(steps, before, fitters), reasons, stuck, circles, handOnly, removability.asked());
     }

@@ -30,6 +30,7 @@ final class Removability {
     private final List<List<BitSet>> frontiers = new ArrayList<>();
     private final List<List<BitSet>> hiding = new ArrayList<>();
     private final BitSet reachable = new BitSet();
+    private final BitSet exempt = new BitSet();
     private long asked;
 
     Removability(Scene scene, List<Before> before) {
@@ -85,16 +86,33 @@ final class Removability {
     }
 
     /** Whether a unit can be taken out past the others that are in, its fixings within reach of tools. */
-    boolean removable(int unit, BitSet in, boolean withTools) {
-        return !in.intersects(guests.get(unit))
-                && !in.intersects(later.get(unit))
-                && (!withTools || undone(unit, in))
-                && free(unit, in);
+    boolean removable(int unit, BitSet in) {
+        return comesOut(unit, in) && undone(unit, in) && free(unit, in);
+    }
+
+    private boolean comesOut(int unit, BitSet in) {
+        return !in.intersects(guests.get(unit)) && !in.intersects(later.get(unit));
+    }
+
+    /** Looks no more at the fixings of one unit that only they keep in; gives whether there was one. */
+    boolean exemptOne(BitSet in) {
+        for (int unit = in.length() - 1; unit >= 0; unit = in.previousSetBit(unit - 1)) {
+            if (!exempt.get(unit) && comesOut(unit, in) && !undone(unit, in) && free(unit, in)) {
+                exempt.set(unit);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Units whose fixings stay hidden in every order that brings all in. */
+    BitSet exempt() {
+        return (BitSet) exempt.clone();
     }
 
     /** Whether hand and tool get to its fixings; true of those that they never get to, which is another finding. */
     boolean undone(int unit, BitSet in) {
-        if (reach.isEmpty() || !reachable.get(unit)) {
+        if (reach.isEmpty() || !reachable.get(unit) || exempt.get(unit)) {
             return true;
         }
         for (BitSet known : hiding.get(unit)) {

@@ -17,7 +17,7 @@ import java.util.List;
  */
 record TakeOut(List<Integer> out, BitSet rest) {
     /** Takes out, the highest number first. Cost: at most n² / 2 questions; see {@link Removability} for what is saved. */
-    static TakeOut greedily(Removability removability, int count, boolean withTools) {
+    static TakeOut greedily(Removability removability, int count) {
         BitSet in = new BitSet();
         in.set(0, count);
         List<Integer> out = new ArrayList<>();
@@ -25,12 +25,14 @@ record TakeOut(List<Integer> out, BitSet rest) {
         while (more) {
             more = false;
             for (int unit = in.length() - 1; unit >= 0; unit = in.previousSetBit(unit - 1)) {
-                if (in.get(unit) && removability.removable(unit, in, withTools)) {
+                if (removability.removable(unit, in)) {
                     in.clear(unit);
                     out.add(unit);
                     more = true;
                 }
             }
+            // What only hidden fixings keep in comes out all the same, and is told.
+            more |= removability.exemptOne(in);
         }
         return new TakeOut(out, in);
     }

@@ -149,7 +149,7 @@ class OrderFinderTest {
     void theRestDoesNotDependOnWhatIsTakenOutFirst() {
         for (long seed = 1; seed <= 6; seed++) {
             Scene scene = PlantedOrder.of(seed, 12, true).scene();
-            BitSet rest = TakeOut.greedily(new Removability(scene, List.of()), scene.units().size(), true)
+            BitSet rest = TakeOut.greedily(new Removability(scene, List.of()), scene.units().size())
                     .rest();
             Random random = new Random(seed);
             for (int shuffle = 0; shuffle < 3; shuffle++) {
@@ -168,7 +168,7 @@ class OrderFinderTest {
             List<Integer> left = new ArrayList<>(in.stream().boxed().toList());
             Collections.shuffle(left, random);
             for (int unit : left) {
-                if (removability.removable(unit, in, true)) {
+                if (removability.removable(unit, in)) {
                     in.clear(unit);
                     more = true;
                 }

@@ -3,7 +3,6 @@ package org.shelterwright.layouts.ledger.boltdown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.layouts.ledger.Limit;
@@ -21,7 +20,7 @@ import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.layouts.ways.Removal;
 
 /**
- * What is serviced can come out again: of each unit with a zone for service, no more than a set number of other units must be
+ * What is serviced can come out again: of each unit that draws power or provides something, no more than a set number of other units must be
  * moved first. What stands on it counts among them.
  */
 final class ComesOut extends NamedLimit implements Limit.OfWhole {
@@ -32,7 +31,7 @@ final class ComesOut extends NamedLimit implements Limit.OfWhole {
                 "Comes out for service",
                 Severity.MEDIUM,
                 Source.commonPractice("What is serviced or worn out can be replaced without emptying the body"),
-                "No unit states a zone for service, or there is no order.");
+                "No unit draws power or provides anything, or there is no order.");
     }
 
     @Override
@@ -65,11 +64,10 @@ final class ComesOut extends NamedLimit implements Limit.OfWhole {
         }
     }
 
-    /** Units with a zone for service. */
+    /** Units that wear out or fail: those that draw power or provide something. */
     private static List<PlacedUnit> serviced(Scene scene) {
         return scene.units().stream()
-                .filter(unit ->
-                        unit.item().zones().stream().anyMatch(zone -> zone.purpose() == Purpose.SERVICE))
+                .filter(unit -> unit.item().power() != null || unit.item().plant() != null)
                 .toList();
     }
 
