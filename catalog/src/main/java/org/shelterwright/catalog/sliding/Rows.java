@@ -3,6 +3,7 @@ package org.shelterwright.catalog.sliding;
 import java.util.Arrays;
 import java.util.BitSet;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.space.Box;
 
 /**
  * The free intervals along x of each cell of the y and z levels, found when first asked for. An interval is closed and may
@@ -33,6 +34,22 @@ final class Rows {
         this.domainLow = domainLow;
         this.domainHigh = domainHigh;
         this.cells = new int[(2 * ys.count() - 1) * (2 * zs.count() - 1)][];
+    }
+
+    /** Rows on levels that reach beyond a domain: whatever lies outside it is blocked. */
+    Rows(Levels ys, Levels zs, int[] lows, int[] highs, long[] alive, Box domain) {
+        this(ys, zs, lows, highs, alive, domain.x0(), domain.x1());
+        for (int yCell = 0; yCell < 2 * ys.count() - 1; yCell++) {
+            for (int zCell = 0; zCell < 2 * zs.count() - 1; zCell++) {
+                if (outside(ys, yCell, domain.y0(), domain.y1()) || outside(zs, zCell, domain.z0(), domain.z1())) {
+                    cells[cell(yCell, zCell)] = new int[0];
+                }
+            }
+        }
+    }
+
+    private static boolean outside(Levels levels, int cell, int low, int high) {
+        return levels.level(cell / 2) < low || levels.level((cell + 1) / 2) > high;
     }
 
     int cell(int yCell, int zCell) {

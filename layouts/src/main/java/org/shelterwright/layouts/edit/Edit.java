@@ -15,6 +15,7 @@ public sealed interface Edit
                 RemoveUnit,
                 RemoveWish,
                 RenameUnit,
+                SetBoltDown,
                 SetCrew,
                 SetLimit,
                 SetOccupants,

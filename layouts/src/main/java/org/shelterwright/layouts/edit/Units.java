@@ -14,12 +14,9 @@ import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.brief.Trailer;
 import org.shelterwright.layouts.brief.TrailerLoad;
 import org.shelterwright.layouts.brief.UnitSpec;
-import org.shelterwright.layouts.brief.Wire;
-import org.shelterwright.layouts.layout.Acceptance;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.layout.Placement;
-import org.shelterwright.layouts.layout.Route;
 
 /** The units of a layout, found and replaced. */
 final class Units {
@@ -53,25 +50,14 @@ final class Units {
     }
 
     static Layout with(Layout old, Brief brief, Map<String, Item> items) {
-        Parts parts = new Parts(
-                old.parts().body(),
-                old.parts().carrier(),
-                old.parts().trailer(),
-                new LinkedHashMap<>(items),
-                old.parts().cables());
-        return new Layout(
-                brief, parts, old.placements(), routes(old, brief), old.acceptances(), old.provenance());
-    }
-
-    /** The routes of the wires that a brief still asks for. */
-    static Map<String, Route> routes(Layout old, Brief brief) {
-        Map<String, Route> routes = new LinkedHashMap<>(old.routes());
-        routes.keySet().retainAll(brief.wires().stream().map(Wire::id).toList());
-        return routes;
-    }
-
-    static Layout with(Layout old, List<Acceptance> acceptances) {
-        return new Layout(old.brief(), old.parts(), old.placements(), old.routes(), acceptances, old.provenance());
+        return old.withAsked(
+                brief,
+                new Parts(
+                        old.parts().body(),
+                        old.parts().carrier(),
+                        old.parts().trailer(),
+                        new LinkedHashMap<>(items),
+                        old.parts().cables()));
     }
 
     /**

@@ -10,6 +10,7 @@ import org.shelterwright.catalog.json.CatalogFormats;
 import org.shelterwright.catalog.json.ContentHash;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.layout.Acceptance;
+import org.shelterwright.layouts.layout.BoltDownOrder;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.layout.Provenance;
@@ -20,6 +21,7 @@ import org.shelterwright.layouts.layout.Route;
  *
  * @param placements in the order of the brief
  * @param routes how wires are laid, in the order of the brief
+ * @param boltDown order of bringing in and bolting down; {@code null} if there is none
  */
 public record LayoutDocument(
         Brief brief,
@@ -27,6 +29,7 @@ public record LayoutDocument(
         List<Route> routes,
         List<Acceptance> acceptances,
         @Nullable Provenance provenance,
+        @Nullable BoltDownOrder boltDown,
         Copies parts) {
 
     /** The catalog entries that a layout uses. */
@@ -73,6 +76,7 @@ public record LayoutDocument(
                 List.copyOf(layout.routes().values()),
                 layout.acceptances(),
                 layout.provenance(),
+                layout.boltDown(),
                 new Copies(
                         new BodyCopy(ContentHash.of(CatalogFormats.BODY, body), body),
                         copy(layout.parts().carrier()),
