@@ -3,23 +3,31 @@ package org.shelterwright.catalog;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.piece.Piece;
 
-/** Items, bodies and carriers by their ids, in the order in which they were read. */
+/** Items, bodies, carriers and pieces by their ids, in the order in which they were read. */
 public final class Catalog {
     private final Map<String, Item> items;
     private final Map<String, Body> bodies;
     private final Map<String, Carrier> carriers;
+    private final Map<String, Piece> pieces;
 
-    private Catalog(Map<String, Item> items, Map<String, Body> bodies, Map<String, Carrier> carriers) {
+    private Catalog(
+            Map<String, Item> items,
+            Map<String, Body> bodies,
+            Map<String, Carrier> carriers,
+            Map<String, Piece> pieces) {
         this.items = items;
         this.bodies = bodies;
         this.carriers = carriers;
+        this.pieces = pieces;
     }
 
     /**
@@ -28,10 +36,21 @@ public final class Catalog {
      * @throws IllegalArgumentException if two entries of one kind have the same id
      */
     public static Catalog of(Collection<Item> items, Collection<Body> bodies, Collection<Carrier> carriers) {
+        return of(items, bodies, carriers, List.of());
+    }
+
+    /**
+     * Puts a catalog with pieces together.
+     *
+     * @throws IllegalArgumentException if two entries of one kind have the same id
+     */
+    public static Catalog of(
+            Collection<Item> items, Collection<Body> bodies, Collection<Carrier> carriers, Collection<Piece> pieces) {
         return new Catalog(
                 index("item", items, Item::id),
                 index("body", bodies, Body::id),
-                index("carrier", carriers, Carrier::id));
+                index("carrier", carriers, Carrier::id),
+                index("piece", pieces, Piece::id));
     }
 
     public Optional<Item> item(String id) {
@@ -46,6 +65,10 @@ public final class Catalog {
         return Optional.ofNullable(carriers.get(id));
     }
 
+    public Optional<Piece> piece(String id) {
+        return Optional.ofNullable(pieces.get(id));
+    }
+
     public Collection<Item> items() {
         return items.values();
     }
@@ -56,6 +79,10 @@ public final class Catalog {
 
     public Collection<Carrier> carriers() {
         return carriers.values();
+    }
+
+    public Collection<Piece> pieces() {
+        return pieces.values();
     }
 
     private static <T> Map<String, T> index(String kind, Collection<T> entries, Function<T, String> id) {

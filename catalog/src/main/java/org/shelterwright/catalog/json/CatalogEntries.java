@@ -12,10 +12,12 @@ import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.fastener.FastenerTable;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.piece.Piece;
 import org.shelterwright.catalog.plausible.BodyOddities;
 import org.shelterwright.catalog.plausible.CarrierOddities;
 import org.shelterwright.catalog.plausible.ItemOddities;
 import org.shelterwright.catalog.plausible.Oddity;
+import org.shelterwright.catalog.plausible.PieceOddities;
 
 /** Catalog entries read from files of any of the catalog's formats. */
 public final class CatalogEntries {
@@ -25,6 +27,7 @@ public final class CatalogEntries {
             new Kind<>("carrier", CatalogFormats.CARRIER, Carrier::id, CarrierOddities::of);
     private final Kind<FastenerTable> fasteners =
             new Kind<>("fastener table", CatalogFormats.FASTENERS, FastenerTable::id, table -> List.of());
+    private final Kind<Piece> pieces = new Kind<>("piece", CatalogFormats.PIECE, Piece::id, PieceOddities::of);
     private final List<Problem> problems = new ArrayList<>();
     private final List<Problem> doubts = new ArrayList<>();
 
@@ -60,6 +63,10 @@ public final class CatalogEntries {
         return fasteners.entries.values();
     }
 
+    public Collection<Piece> pieces() {
+        return pieces.entries.values();
+    }
+
     /** Figures that a person should look at; the entries are there all the same. */
     public List<Problem> doubts() {
         return Collections.unmodifiableList(doubts);
@@ -67,18 +74,22 @@ public final class CatalogEntries {
 
     /** These entries alone. */
     public Catalog catalog() {
-        return Catalog.of(items(), bodies(), carriers());
+        return Catalog.of(items(), bodies(), carriers(), pieces());
     }
 
     /** These entries over those of a catalog: one with the same id takes the place of the old one. */
     public Catalog over(Catalog base) {
-        return Catalog.of(items.over(base.items()), bodies.over(base.bodies()), carriers.over(base.carriers()));
+        return Catalog.of(
+                items.over(base.items()),
+                bodies.over(base.bodies()),
+                carriers.over(base.carriers()),
+                pieces.over(base.pieces()));
     }
 
     private void add(InputFile file) {
         try {
             FileHead head = FileHead.read(file);
-            List<Kind<?>> kinds = List.of(items, bodies, carriers, fasteners);
+            List<Kind<?>> kinds = List.of(items, bodies, carriers, fasteners, pieces);
             kinds.stream()
                     .filter(kind -> kind.format.name().equals(head.format()))
                     .findFirst()

@@ -4,6 +4,7 @@ import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.fastener.FastenerTable;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.piece.Piece;
 
 /** The file formats of catalog entries. */
 public final class CatalogFormats {
@@ -12,6 +13,7 @@ public final class CatalogFormats {
     public static final JsonFormat<Carrier> CARRIER = JsonFormat.of("shelterwright-carrier", 1, Carrier.class);
     public static final JsonFormat<FastenerTable> FASTENERS =
             JsonFormat.of("shelterwright-fasteners", 1, FastenerTable.class);
+    public static final JsonFormat<Piece> PIECE = JsonFormat.of("shelterwright-piece", 1, Piece.class);
 
     private CatalogFormats() {}
 }

@@ -53,11 +53,18 @@ final class Units {
     static Layout with(Layout old, Brief brief, Map<String, Item> items) {
         Parts parts =
                 new Parts(old.parts().body(), old.parts().carrier(), old.parts().trailer(), new LinkedHashMap<>(items));
-        return new Layout(brief, parts, old.placements(), old.acceptances(), old.provenance());
+        return new Layout(
+                brief,
+                parts,
+                old.placements(),
+                old.acceptances(),
+                old.provenance(),
+                old.contents().keptFor(brief));
     }
 
     static Layout with(Layout old, List<Acceptance> acceptances) {
-        return new Layout(old.brief(), old.parts(), old.placements(), acceptances, old.provenance());
+        return new Layout(
+                old.brief(), old.parts(), old.placements(), acceptances, old.provenance(), old.contents());
     }
 
     /**

@@ -27,6 +27,7 @@ import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.file.LayoutDocument.CarrierCopy;
 import org.shelterwright.layouts.file.LayoutDocument.Copies;
 import org.shelterwright.layouts.file.LayoutDocument.ItemCopy;
+import org.shelterwright.layouts.layout.Contents;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.layout.Place;
@@ -61,6 +62,9 @@ final class LayoutAssembly {
         findings.requireUsable();
         new BriefReferences(document.brief(), places.key("brief"), catalog(), findings).check();
         takePlacements();
+        Contents contents =
+                new ContentsAssembly(document.brief(), items, places.key("contents"), findings)
+                        .contents(document.contents());
         findings.requireUsable();
         Copies parts = document.parts();
         return new Layout(
@@ -68,7 +72,8 @@ final class LayoutAssembly {
                 new Parts(parts.body().entry(), entry(parts.carrier()), entry(parts.trailer()), items),
                 placements,
                 document.acceptances(),
-                document.provenance());
+                document.provenance(),
+                contents);
     }
 
     private void takeItems() {

@@ -16,13 +16,15 @@ import org.shelterwright.layouts.brief.UnitSpec;
  * A brief, the catalog entries that it uses, and where everything is. Units without a placement are still to be placed.
  *
  * @param placements by unit id, in the order of the brief
+ * @param contents what is inside the units
  */
 public record Layout(
         Brief brief,
         Parts parts,
         Map<String, Placement> placements,
         List<Acceptance> acceptances,
-        @Nullable Provenance provenance) {
+        @Nullable Provenance provenance,
+        Contents contents) {
     public Layout {
         Map<String, Placement> ordered = new LinkedHashMap<>();
         for (UnitSpec unit : brief.units()) {
@@ -38,6 +40,21 @@ public record Layout(
         }
         placements = Collections.unmodifiableMap(ordered);
         acceptances = List.copyOf(acceptances);
+        for (String id : contents.places().keySet()) {
+            if (brief.listed().piece(id).isEmpty()) {
+                throw new IllegalArgumentException("The layout stows a piece \"" + id + "\" that its brief lacks.");
+            }
+        }
+    }
+
+    /** A layout of which nothing is known inside the units. */
+    public Layout(
+            Brief brief,
+            Parts parts,
+            Map<String, Placement> placements,
+            List<Acceptance> acceptances,
+            @Nullable Provenance provenance) {
+        this(brief, parts, placements, acceptances, provenance, Contents.NONE);
     }
 
     /** A layout in which everything is still to be placed. */
@@ -70,11 +87,15 @@ public record Layout(
     }
 
     public Layout withPlacements(Map<String, Placement> changed) {
-        return new Layout(brief, parts, changed, acceptances, provenance);
+        return new Layout(brief, parts, changed, acceptances, provenance, contents);
     }
 
     public Layout withProvenance(Provenance changed) {
-        return new Layout(brief, parts, placements, acceptances, changed);
+        return new Layout(brief, parts, placements, acceptances, changed, contents);
+    }
+
+    public Layout withContents(Contents changed) {
+        return new Layout(brief, parts, placements, acceptances, provenance, changed);
     }
 
     /** Who has accepted the rows of a limit that concern these units, if anybody has. */
