@@ -94,6 +94,11 @@ public record Layout(
         return new Layout(brief, parts, placements, acceptances, changed, contents);
     }
 
+    /** The same places for another brief with its own catalog entries; pieces that it does not list lose theirs. */
+    public Layout withAsked(Brief asked, Parts entries) {
+        return new Layout(asked, entries, placements, acceptances, provenance, contents.keptFor(asked));
+    }
+
     public Layout withContents(Contents changed) {
         return new Layout(brief, parts, placements, acceptances, provenance, changed);
     }
