@@ -14,11 +14,13 @@ import org.shelterwright.catalog.cable.ConductorTable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.fastener.FastenerTable;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.piece.Piece;
 import org.shelterwright.catalog.plausible.BodyOddities;
 import org.shelterwright.catalog.plausible.CableOddities;
 import org.shelterwright.catalog.plausible.CarrierOddities;
 import org.shelterwright.catalog.plausible.ItemOddities;
 import org.shelterwright.catalog.plausible.Oddity;
+import org.shelterwright.catalog.plausible.PieceOddities;
 
 /** Catalog entries read from files of any of the catalog's formats. */
 public final class CatalogEntries {
@@ -31,6 +33,7 @@ public final class CatalogEntries {
     private final Kind<Cable> cables = new Kind<>("cable", CatalogFormats.CABLE, Cable::id, CableOddities::of);
     private final Kind<ConductorTable> conductors =
             new Kind<>("conductor table", CatalogFormats.CONDUCTORS, ConductorTable::id, table -> List.of());
+    private final Kind<Piece> pieces = new Kind<>("piece", CatalogFormats.PIECE, Piece::id, PieceOddities::of);
     private final List<Problem> problems = new ArrayList<>();
     private final List<Problem> doubts = new ArrayList<>();
 
@@ -74,6 +77,10 @@ public final class CatalogEntries {
         return conductors.entries.values();
     }
 
+    public Collection<Piece> pieces() {
+        return pieces.entries.values();
+    }
+
     /** Figures that a person should look at; the entries are there all the same. */
     public List<Problem> doubts() {
         return Collections.unmodifiableList(doubts);
@@ -81,7 +88,7 @@ public final class CatalogEntries {
 
     /** These entries alone. */
     public Catalog catalog() {
-        return Catalog.of(items(), bodies(), carriers(), cables());
+        return Catalog.of(items(), bodies(), carriers(), cables(), pieces());
     }
 
     /** These entries over those of a catalog: one with the same id takes the place of the old one. */
@@ -90,13 +97,14 @@ public final class CatalogEntries {
                 items.over(base.items()),
                 bodies.over(base.bodies()),
                 carriers.over(base.carriers()),
-                cables.over(base.cables()));
+                cables.over(base.cables()),
+                pieces.over(base.pieces()));
     }
 
     private void add(InputFile file) {
         try {
             FileHead head = FileHead.read(file);
-            List<Kind<?>> kinds = List.of(items, bodies, carriers, fasteners, cables, conductors);
+            List<Kind<?>> kinds = List.of(items, bodies, carriers, fasteners, cables, conductors, pieces);
             kinds.stream()
                     .filter(kind -> kind.format.name().equals(head.format()))
                     .findFirst()

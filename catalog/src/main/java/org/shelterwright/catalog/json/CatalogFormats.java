@@ -6,6 +6,7 @@ import org.shelterwright.catalog.cable.ConductorTable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.fastener.FastenerTable;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.piece.Piece;
 
 /** The file formats of catalog entries. */
 public final class CatalogFormats {
@@ -17,6 +18,7 @@ public final class CatalogFormats {
     public static final JsonFormat<Cable> CABLE = JsonFormat.of("shelterwright-cable", 1, Cable.class);
     public static final JsonFormat<ConductorTable> CONDUCTORS =
             JsonFormat.of("shelterwright-conductors", 1, ConductorTable.class);
+    public static final JsonFormat<Piece> PIECE = JsonFormat.of("shelterwright-piece", 1, Piece.class);
 
     private CatalogFormats() {}
 }

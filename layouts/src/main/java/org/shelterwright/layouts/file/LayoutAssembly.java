@@ -31,6 +31,7 @@ import org.shelterwright.layouts.file.LayoutDocument.CarrierCopy;
 import org.shelterwright.layouts.file.LayoutDocument.Copies;
 import org.shelterwright.layouts.file.LayoutDocument.ItemCopy;
 import org.shelterwright.layouts.layout.BoltDownOrder;
+import org.shelterwright.layouts.layout.Contents;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.layout.Place;
@@ -70,6 +71,9 @@ final class LayoutAssembly {
         takePlacements();
         Map<String, Route> routes = new RouteReferences(document, cables, places.key("routes"), findings).routes();
         takeOrder(document.boltDown());
+        Contents contents =
+                new ContentsAssembly(document.brief(), items, places.key("contents"), findings)
+                        .contents(document.contents());
         findings.requireUsable();
         Copies parts = document.parts();
         return new Layout(
@@ -79,7 +83,8 @@ final class LayoutAssembly {
                 routes,
                 document.acceptances(),
                 document.provenance(),
-                document.boltDown());
+                document.boltDown(),
+                contents);
     }
 
     private void takeItems() {
@@ -167,7 +172,7 @@ final class LayoutAssembly {
         if (trailer != null && (carrier == null || !carrier.id().equals(trailer.id()))) {
             carriers.add(trailer);
         }
-        return Catalog.of(items.values(), List.of(document.parts().body().entry()), carriers, cables.values());
+        return Catalog.of(items.values(), List.of(document.parts().body().entry()), carriers, cables.values(), List.of());
     }
 
     private void takePlacements() {

@@ -20,6 +20,7 @@ import org.shelterwright.layouts.brief.Wire;
  * @param routes how wires are laid, by wire id, in the order of the brief; a wire without one is still to be routed
  * @param boltDown the order of bringing in and bolting down; {@code null} if none was found yet. It may name units that are
  *     not placed, and leave out some that are
+ * @param contents what is inside the units
  */
 public record Layout(
         Brief brief,
@@ -28,12 +29,18 @@ public record Layout(
         Map<String, Route> routes,
         List<Acceptance> acceptances,
         @Nullable Provenance provenance,
-        @Nullable BoltDownOrder boltDown) {
+        @Nullable BoltDownOrder boltDown,
+        Contents contents) {
     public Layout {
         placements = ordered(
                 placements, brief.units().stream().map(UnitSpec::id).toList(), "The layout places a unit");
         routes = ordered(routes, brief.wires().stream().map(Wire::id).toList(), "The layout routes a wire");
         acceptances = List.copyOf(acceptances);
+        for (String id : contents.places().keySet()) {
+            if (brief.listed().piece(id).isEmpty()) {
+                throw new IllegalArgumentException("The layout stows a piece \"" + id + "\" that its brief lacks.");
+            }
+        }
     }
 
     /** A layout in which units are placed, and nothing else is found yet. */
@@ -43,7 +50,7 @@ public record Layout(
             Map<String, Placement> placements,
             List<Acceptance> acceptances,
             @Nullable Provenance provenance) {
-        this(brief, parts, placements, Map.of(), acceptances, provenance, null);
+        this(brief, parts, placements, Map.of(), acceptances, provenance, null, Contents.NONE);
     }
 
     /** A layout in which everything is still to be placed. */
@@ -92,23 +99,27 @@ public record Layout(
     }
 
     public Layout withPlacements(Map<String, Placement> changed) {
-        return new Layout(brief, parts, changed, routes, acceptances, provenance, boltDown);
+        return new Layout(brief, parts, changed, routes, acceptances, provenance, boltDown, contents);
     }
 
     public Layout withRoutes(Map<String, Route> changed) {
-        return new Layout(brief, parts, placements, changed, acceptances, provenance, boltDown);
+        return new Layout(brief, parts, placements, changed, acceptances, provenance, boltDown, contents);
     }
 
     public Layout withAcceptances(List<Acceptance> changed) {
-        return new Layout(brief, parts, placements, routes, changed, provenance, boltDown);
+        return new Layout(brief, parts, placements, routes, changed, provenance, boltDown, contents);
     }
 
     public Layout withProvenance(@Nullable Provenance changed) {
-        return new Layout(brief, parts, placements, routes, acceptances, changed, boltDown);
+        return new Layout(brief, parts, placements, routes, acceptances, changed, boltDown, contents);
     }
 
     public Layout withBoltDown(@Nullable BoltDownOrder changed) {
-        return new Layout(brief, parts, placements, routes, acceptances, provenance, changed);
+        return new Layout(brief, parts, placements, routes, acceptances, provenance, changed, contents);
+    }
+
+    public Layout withContents(Contents changed) {
+        return new Layout(brief, parts, placements, routes, acceptances, provenance, boltDown, changed);
     }
 
     /**
@@ -125,7 +136,8 @@ public record Layout(
                 kept,
                 acceptances,
                 provenance,
-                boltDown == null ? null : boltDown.keptFor(asked));
+                boltDown == null ? null : boltDown.keptFor(asked),
+                contents.keptFor(asked));
     }
 
     /** Who has accepted the rows of a limit that concern these units, if anybody has. */

@@ -1,6 +1,7 @@
 package org.shelterwright.layouts.rules;
 
 import java.util.Optional;
+import org.shelterwright.catalog.source.MassBasis;
 
 /** The figures that rule sets set and a brief may override. Ids are stable: files use them. */
 public enum Figure {
@@ -109,7 +110,26 @@ public enum Figure {
     MINUTES_PER_HOIST("bolt-down.minutes-per-hoist", "min", "Time to sling a unit or set up a lifting table"),
     MINUTES_PER_FIXING("bolt-down.minutes-per-fixing", "min", "Time to set one fixing and tighten it in both rounds"),
     MINUTES_PER_CABLE_END("bolt-down.minutes-per-cable-end", "min", "Time to connect and mark one end of a cable"),
-    MINUTES_PER_CHECK("bolt-down.minutes-per-check", "min", "Time for one check with its record");
+    MINUTES_PER_CHECK("bolt-down.minutes-per-check", "min", "Time for one check with its record"),
+    RACK_FREE_SHARE("racks.free-share", "share", "Share of the height units of a bay that stays free"),
+    RACK_CENTRE_SHARE("racks.centre-share", "share", "Greatest height of the centre of mass in a bay, of its height"),
+    RACK_HEAVY("racks.heavy", "kg", "Mass from which a piece must sit in the lower half of its bay"),
+    RACK_REAR_HOLD("racks.rear-hold", "kg", "Mass from which a piece must be held at the rear too"),
+    RACK_AIR_RISE("racks.air-rise", "K", "Greatest warming of the air that goes through a bay"),
+    RACK_SLIDE_GAP("racks.slide-gap", "mm", "Room left before a piece that is slid out"),
+    RACK_TIP_FACTOR("racks.tip-factor", "", "Safety factor against tipping while a piece is slid out"),
+    RACK_EYE_LOW("racks.eye-low", "mm", "Least height above the floor of what is looked at while working"),
+    RACK_EYE_HIGH("racks.eye-high", "mm", "Greatest height above the floor of what is looked at while working"),
+    RACK_HAND_LOW("racks.hand-low", "mm", "Least height above the floor of what is operated by hand"),
+    RACK_HAND_HIGH("racks.hand-high", "mm", "Greatest height above the floor of what is operated by hand"),
+    STOWAGE_GRIP("stowage.grip", "mm", "Room for fingers at two sides of a loose piece"),
+    STOWAGE_REST_SHARE("stowage.rest-share", "share", "Least share of its base on which a loose piece rests"),
+    STOWAGE_REACH_AT_ONCE("stowage.reach-at-once", "mm", "Farthest that what is needed at once lies from its task"),
+    STOWAGE_REACH_SOON("stowage.reach-soon", "mm", "Farthest that what is needed soon lies from its task"),
+    STOWAGE_ORDER_SLACK(
+            "stowage.order-slack", "mm", "How much farther from its task what is used first may lie than what is used later"),
+    STOWAGE_ROOM_LOW("stowage.room-low", "°C", "Lowest temperature in places that are as warm as the room"),
+    STOWAGE_ROOM_HIGH("stowage.room-high", "°C", "Highest temperature in places that are as warm as the room");
 
     private final String id;
     private final String unit;
@@ -123,6 +143,26 @@ public enum Figure {
 
     public String id() {
         return id;
+    }
+
+    /** The growth of a mass that is known in this way. */
+    public static Figure growth(MassBasis basis) {
+        return switch (basis) {
+            case ESTIMATED -> GROWTH_ESTIMATED;
+            case CALCULATED -> GROWTH_CALCULATED;
+            case SUPPLIER -> GROWTH_SUPPLIER;
+            case WEIGHED -> GROWTH_WEIGHED;
+        };
+    }
+
+    /** The uncertainty of a mass that is known in this way. */
+    public static Figure uncertainty(MassBasis basis) {
+        return switch (basis) {
+            case ESTIMATED -> UNCERTAINTY_ESTIMATED;
+            case CALCULATED -> UNCERTAINTY_CALCULATED;
+            case SUPPLIER -> UNCERTAINTY_SUPPLIER;
+            case WEIGHED -> UNCERTAINTY_WEIGHED;
+        };
     }
 
     /** Unit of the value; "share" is a number from 0 to 1. */

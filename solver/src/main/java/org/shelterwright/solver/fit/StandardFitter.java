@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.shelterwright.layouts.check.Checker;
+import org.shelterwright.solver.inside.Stower;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.model.FitProblem;
@@ -32,16 +33,27 @@ public final class StandardFitter implements Fitter {
 
     @Override
     public FitResult fit(FitRequest request, FitObserver observer, StopSignal stop) {
+        Stower stower = new Stower(checker);
+        FitRequest stowed = new FitRequest(
+                stower.arranged(request.start(), request.seed()),
+                request.seed(),
+                request.budget(),
+                request.threads(),
+                request.alternatives());
+        return fit(stowed, new Choice(checker, layout -> stower.arranged(layout, request.seed())), observer, stop);
+    }
+
+    private FitResult fit(FitRequest request, Choice choice, FitObserver observer, StopSignal stop) {
         Pulse pulse = new Pulse(observer);
         FitProblem problem = FitProblem.of(checker.scene(request.start()));
         MomentLimits limits = new MomentLimits(checker.book());
         LaneRace race = new LaneRace(problem, limits, request.seed(), request.budget(), request.threads(), pulse, stop);
         List<Best> bests = race.run();
         List<Choice.Found> found = found(problem, bests);
-        List<FitOption> options = new Choice(checker).choose(found, request.alternatives());
+        List<FitOption> options = choice.choose(found, request.alternatives());
         if (worthMending(options)) {
             options =
-                    new Choice(checker).choose(mended(problem, options, found, request, stop), request.alternatives());
+                    choice.choose(mended(problem, options, found, request, stop), request.alternatives());
         }
         pulse.tell(true);
         WhyNot whyNot = new WhyNotFinder(checker, problem, limits).explain(request, options, stop);

@@ -191,12 +191,12 @@ public final class MomentLimits {
     }
 
     private static double grams(PlacedUnit unit) {
-        Double massKg = unit.item().mass().massKg();
+        Double massKg = unit.mass(Situation.ON_THE_ROAD).massKg();
         return massKg == null ? 0 : Math.round(massKg * 1000);
     }
 
     private static Point centre(PlacedUnit unit, Situation situation) {
-        Point centre = unit.item().mass().centre();
+        Point centre = unit.mass(situation).centre();
         Point local = centre == null ? unit.item().size().box().centre() : centre;
         return unit.pose(situation).apply(local, unit.item().size());
     }
