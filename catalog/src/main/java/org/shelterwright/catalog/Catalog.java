@@ -9,17 +9,30 @@ import java.util.function.Function;
 import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.transit.Transit;
 
-/** Items, bodies and carriers by their ids, in the order in which they were read. */
+/** Items, bodies and carriers by their ids, in the order in which they were read, and what legs are planned with. */
 public final class Catalog {
     private final Map<String, Item> items;
     private final Map<String, Body> bodies;
     private final Map<String, Carrier> carriers;
+    private final Transit transit;
 
-    private Catalog(Map<String, Item> items, Map<String, Body> bodies, Map<String, Carrier> carriers) {
+    private Catalog(
+            Map<String, Item> items, Map<String, Body> bodies, Map<String, Carrier> carriers, Transit transit) {
         this.items = items;
         this.bodies = bodies;
         this.carriers = carriers;
+        this.transit = transit;
+    }
+
+    /**
+     * Puts a catalog together without anything to plan legs with.
+     *
+     * @throws IllegalArgumentException if two entries of one kind have the same id
+     */
+    public static Catalog of(Collection<Item> items, Collection<Body> bodies, Collection<Carrier> carriers) {
+        return of(items, bodies, carriers, Transit.NONE);
     }
 
     /**
@@ -27,11 +40,13 @@ public final class Catalog {
      *
      * @throws IllegalArgumentException if two entries of one kind have the same id
      */
-    public static Catalog of(Collection<Item> items, Collection<Body> bodies, Collection<Carrier> carriers) {
+    public static Catalog of(
+            Collection<Item> items, Collection<Body> bodies, Collection<Carrier> carriers, Transit transit) {
         return new Catalog(
                 index("item", items, Item::id),
                 index("body", bodies, Body::id),
-                index("carrier", carriers, Carrier::id));
+                index("carrier", carriers, Carrier::id),
+                transit);
     }
 
     public Optional<Item> item(String id) {
@@ -44,6 +59,10 @@ public final class Catalog {
 
     public Optional<Carrier> carrier(String id) {
         return Optional.ofNullable(carriers.get(id));
+    }
+
+    public Transit transit() {
+        return transit;
     }
 
     public Collection<Item> items() {
