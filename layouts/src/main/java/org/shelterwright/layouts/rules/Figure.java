@@ -90,7 +90,6 @@ public enum Figure {
     LASHING_LEAST_ANGLE("transport.lashing-least-angle", "°", "Least angle of a direct lashing to the floor"),
     LASHING_MOST_ANGLE("transport.lashing-most-angle", "°", "Greatest angle of a direct lashing to the floor"),
     TIE_DOWN_LEAST_ANGLE("transport.tie-down-least-angle", "°", "Least angle of a tie-down to the floor"),
-    TENSIONER_REACH("transport.tensioner-reach", "mm", "Greatest height above the floor that a tensioner is reached at"),
     TENSIONER_SPACE("transport.tensioner-space", "mm", "Least free width beside a tensioner for hands and tool"),
     US_TIEDOWNS("transport.us-tiedowns", "", "1 where the count and strength of 49 CFR 393 are asked"),
     BREAKOVER_PLAY("transport.ramp-play", "°", "What a vehicle's ramp angles must be more than the slope of a ramp");

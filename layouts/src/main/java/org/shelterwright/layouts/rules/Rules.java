@@ -102,6 +102,13 @@ public final class Rules {
         return new Rules(rules, axleRules, kept);
     }
 
+    /** The same figures with other load cases. */
+    public Rules replacingLoadCases(List<LoadCase> others) {
+        Map<String, LoadCase> replaced = new LinkedHashMap<>();
+        others.forEach(one -> replaced.put(one.id(), one));
+        return new Rules(rules, axleRules, replaced);
+    }
+
     /** The load cases that apply, in the order of the chosen sets; a later one of the same id takes the place of an earlier. */
     public List<LoadCase> loadCases() {
         return loadCases;
