@@ -224,12 +224,23 @@ final class JourneyCheck {
 
     private void part(String id, Piece.Part part, Places at) {
         if (known(id, pieces, "piece", at)
-                && journey.piece(id).map(piece -> piece.part() != part).orElse(true)) {
+                && journey.piece(id).map(piece -> !goes(piece, part)).orElse(true)) {
             findings.refuse(
                     at,
                     "The piece \"" + id + "\" is no " + part.name().toLowerCase(Locale.ROOT)
                             + " and cannot go on its own wheels here.");
         }
+    }
+
+    /** A body goes on the carrier of its layout. */
+    private boolean goes(Piece piece, Piece.Part part) {
+        String from = piece.layout();
+        Layout layout = from == null ? null : parts.layouts().get(from);
+        return piece.part() == part
+                || part == Piece.Part.VEHICLE
+                        && piece.part() == Piece.Part.BODY
+                        && layout != null
+                        && layout.carrier().isPresent();
     }
 
     /** Eyes come with the shapes of pieces, which are made only of what is otherwise right. */

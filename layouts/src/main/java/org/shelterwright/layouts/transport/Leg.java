@@ -57,7 +57,7 @@ public record Leg(
     /**
      * A vehicle on its own wheels.
      *
-     * @param vehicle id of the piece
+     * @param vehicle id of the piece; a body goes on the carrier of its layout
      * @param trailer id of the piece that it draws; {@code null} if it goes alone
      */
     public record Drive(String vehicle, @Nullable String trailer) {}

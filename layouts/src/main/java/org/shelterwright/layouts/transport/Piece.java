@@ -46,6 +46,11 @@ public record Piece(
         }
     }
 
+    /** The same piece as another part of its layout. */
+    public Piece as(Part other) {
+        return new Piece(id, name, layout, other, crate, destination, apart, together, note);
+    }
+
     /** A crate that may ride with anything. */
     public static Piece ofCrate(String id, String name, Crate crate) {
         return new Piece(id, name, null, null, crate, null, List.of(), List.of(), null);

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.transit.TransitCar;
+import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.rules.RuleSet;
 import org.shelterwright.layouts.rules.Rules;
 import org.shelterwright.layouts.transport.Journey;
@@ -23,15 +24,17 @@ public final class JourneyScene {
     private final JourneyParts parts;
     private final List<RuleSet> ruleSets;
     private final Map<String, Shape> shapes;
+    private final Map<String, Shape> driven;
     private final Map<String, PlacedLoad> loads = new LinkedHashMap<>();
     private final List<LegScene> legs = new ArrayList<>();
 
     private JourneyScene(
-            Journey journey, JourneyParts parts, List<RuleSet> ruleSets, @Nullable Map<String, Shape> known) {
+            Journey journey, JourneyParts parts, List<RuleSet> ruleSets, @Nullable JourneyScene known) {
         this.journey = journey;
         this.parts = parts;
         this.ruleSets = List.copyOf(ruleSets);
-        this.shapes = known == null ? shapes(journey, parts, ruleSets) : known;
+        this.shapes = known == null ? shapes(journey, parts, ruleSets) : known.shapes;
+        this.driven = known == null ? driven(journey, parts, ruleSets, shapes) : known.driven;
         journey.loads().forEach(load -> placed(load, 0));
         for (int i = 0; i < journey.legs().size(); i++) {
             Leg leg = journey.legs().get(i);
@@ -53,8 +56,9 @@ public final class JourneyScene {
 
     /** The same pieces on other loads or legs; their shapes are shared. */
     public JourneyScene with(Journey changed) {
+        boolean same = changed.pieces().equals(journey.pieces());
         return new JourneyScene(
-                changed, parts, ruleSets, changed.pieces().equals(journey.pieces()) ? shapes : null);
+                changed, parts, ruleSets, same ? this : null);
     }
 
     public Journey journey() {
@@ -77,6 +81,11 @@ public final class JourneyScene {
         return Optional.ofNullable(shapes.get(piece));
     }
 
+    /** The shape of a piece on its own wheels: a body goes on the carrier of its layout. */
+    public Optional<Shape> driven(String piece) {
+        return Optional.ofNullable(driven.get(piece));
+    }
+
     public Optional<PlacedLoad> load(String id) {
         return Optional.ofNullable(loads.get(id));
     }
@@ -90,6 +99,21 @@ public final class JourneyScene {
                     Shapes.of(piece, layout == null ? null : parts.layouts().get(layout), ruleSets));
         }
         return shapes;
+    }
+
+    private static Map<String, Shape> driven(
+            Journey journey, JourneyParts parts, List<RuleSet> ruleSets, Map<String, Shape> shapes) {
+        Map<String, Shape> driven = new LinkedHashMap<>(shapes);
+        for (Piece piece : journey.pieces()) {
+            String layout = piece.layout();
+            if (piece.part() == Piece.Part.BODY && layout != null) {
+                Layout of = parts.layouts().get(layout);
+                if (of != null && of.carrier().isPresent()) {
+                    driven.put(piece.id(), Shapes.of(piece.as(Piece.Part.VEHICLE), of, ruleSets));
+                }
+            }
+        }
+        return driven;
     }
 
     private PlacedLoad placed(Load load, int depth) {

@@ -72,7 +72,7 @@ public final class LegScene {
         List<Driven> found = new ArrayList<>();
         for (Leg.Drive drive : leg.drives()) {
             String trailer = drive.trailer();
-            journey.shape(drive.vehicle())
+            journey.driven(drive.vehicle())
                     .ifPresent(vehicle -> found.add(new Driven(
                             vehicle, trailer == null ? Optional.empty() : journey.shape(trailer))));
         }

@@ -55,7 +55,7 @@ final class LashingFits extends LegLimit {
     private void way(LegScene leg, PlacedLoad load, Rope rope, Rows rows) {
         PlacedPiece own = rope.pieces().get(0);
         for (PlacedPiece piece : load.pieces()) {
-            double from = piece == own ? Math.min(0.9, NEAR_EYE / Math.max(1, rope.length())) : 0;
+            double from = from(rope, piece);
             for (Box solid : piece.solids()) {
                 if (meets(rope.top(), rope.foot(), from, solid)) {
                     rows.add(draft(leg, rows)
@@ -72,6 +72,11 @@ final class LashingFits extends LegLimit {
                 }
             }
         }
+    }
+
+    /** From which part of its length on a lashing must run free of a piece. */
+    static double from(Rope rope, PlacedPiece piece) {
+        return piece == rope.pieces().get(0) ? Math.min(0.9, NEAR_EYE / Math.max(1, rope.length())) : 0;
     }
 
     /** Whether a line meets the inside of a cuboid, by the overlap of its three intervals. */

@@ -56,7 +56,7 @@ final class TensionerReach extends LegLimit {
     }
 
     /** The free width (mm) beside an anchor point, no more than is asked. */
-    private static double free(PlacedLoad load, Point anchor, double askedMm) {
+    static double free(PlacedLoad load, Point anchor, double askedMm) {
         int width = load.car().deck().width();
         boolean open = load.car().deck().clearHeight() == null;
         if (open && Math.min(anchor.y(), width - anchor.y()) <= NEAR_SIDE) {

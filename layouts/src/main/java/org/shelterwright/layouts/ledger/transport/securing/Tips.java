@@ -30,7 +30,7 @@ final class Tips extends LegLimit {
                 "Nothing is carried on this leg, or its rules set no load case.");
     }
 
-    private record Balance(Push push, double tipsNm, double holdsNm) {
+    record Balance(Push push, double tipsNm, double holdsNm) {
         double use() {
             return holdsNm <= 0 ? Double.MAX_VALUE : tipsNm / holdsNm;
         }
@@ -80,7 +80,7 @@ final class Tips extends LegLimit {
                                 balance.push().text()));
     }
 
-    private static Balance balance(Bundle bundle, Push push) {
+    static Balance balance(Bundle bundle, Push push) {
         double weight = bundle.kg() * Gravity.STANDARD;
         Point centre = bundle.centre();
         double tips = weight * push.g() * Lengths.metres(centre.z());
