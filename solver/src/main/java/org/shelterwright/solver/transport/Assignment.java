@@ -11,7 +11,6 @@ import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.catalog.transit.TransitCar;
 import org.shelterwright.layouts.ledger.transport.CarChoice;
-import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.transport.Journey;
 import org.shelterwright.layouts.transport.Load;
 import org.shelterwright.layouts.transport.Piece;
@@ -19,15 +18,17 @@ import org.shelterwright.layouts.transport.Stand;
 import org.shelterwright.layouts.transport.scene.JourneyScene;
 import org.shelterwright.layouts.transport.scene.LegScene;
 import org.shelterwright.layouts.transport.scene.PlacedLoad;
+import org.shelterwright.layouts.transport.scene.PlacedPiece;
 import org.shelterwright.layouts.transport.scene.Shape;
 
 /**
- * Puts pieces that have no place on a leg on its cars: longest first, each on the first car that still has length and load for it, apart
+ * Puts pieces that have no place on a leg on its cars: longest first, each on the first car on which it stands with all limits of place and axles kept, apart
  * from what it may not ride with and with what it must. If none has, on the first of a fitting kind, so that the ledger can say what
  * lacks.
  */
 final class Assignment {
-    private static final int USUAL_GAP = 300_000;
+    /** Share of a space that crates can mostly fill. */
+    private static final double FILL = 0.8;
 
     private final JourneyScene scene;
     private final Map<String, Load> loads = new LinkedHashMap<>();
@@ -92,50 +93,42 @@ final class Assignment {
     private boolean takes(LegScene leg, PlacedLoad load, Shape shape) {
         Load now = loads.getOrDefault(load.id(), load.load());
         Piece piece = scene.journey().piece(shape.id()).orElse(null);
-        double kg = shape.mostKg();
-        long used = 0;
-        double area = area(shape);
+        if (piece != null
+                && (piece.apart().stream().anyMatch(other -> now.stand(other).isPresent())
+                        || piece.together().stream()
+                                .anyMatch(other -> now.stand(other).isEmpty() && !nowhere(leg, other)))) {
+            return false;
+        }
+        List<PlacedPiece> pieces = new ArrayList<>();
         for (Stand stand : now.stands()) {
-            Shape other = scene.shape(stand.what()).orElse(null);
-            if (other == null) {
-                continue;
-            }
-            kg += other.mostKg();
-            if (other.crate() == null) {
-                used += other.size().x() + USUAL_GAP;
-            } else {
-                area += area(other);
-            }
-            if (piece != null && piece.apart().contains(other.id())) {
-                return false;
-            }
+            scene.shape(stand.what()).ifPresent(other -> pieces.add(new PlacedPiece(other, stand)));
         }
-        if (shape.crate() == null) {
-            used += shape.size().x() + (long) (1000 * leg.rules().valueOr(Figure.LENGTH_TOLERANCE, 0));
-            area = 0;
-        }
+        pieces.add(new PlacedPiece(shape, new Stand(shape.id(), Pose.at(Point.ORIGIN), false)));
+        double kg = pieces.stream().mapToDouble(one -> one.shape().mostKg()).sum();
         Double limitKg = CarChoice.loadLimitKg(load.car(), leg.lineCategory());
-        long left = load.car().deck().length() - used;
-        boolean companions = piece == null
-                || piece.together().stream()
-                        .allMatch(other -> now.stand(other).isPresent() || nowhere(leg, other));
-        return companions && left >= 0 && left * 1.1 >= rows(area, load.car()) && (limitKg == null || kg <= limitKg);
+        if (limitKg != null && kg > limitKg) {
+            return false;
+        }
+        return load.car().deck().clearHeight() == null
+                ? new DeckPlan(List.of(leg), new PlacedLoad(now, load.car(), pieces), ask -> List.of(), 0)
+                        .line()
+                        .holds()
+                : room(load.car(), pieces);
+    }
+
+    /** Whether things between walls take no more than most of the space; what does not fit in the end is told by the ledger. */
+    private static boolean room(TransitCar car, List<PlacedPiece> pieces) {
+        Integer clear = car.deck().clearHeight();
+        double space = (double) car.deck().length() * car.deck().width() * (clear == null ? 1 : clear);
+        double taken = pieces.stream()
+                .mapToDouble(one -> (double) one.shape().size().x() * one.shape().size().y() * one.shape().size().z())
+                .sum();
+        return taken <= FILL * space;
     }
 
     private boolean nowhere(LegScene leg, String piece) {
         return leg.loads().stream()
                 .map(load -> loads.getOrDefault(load.id(), load.load()))
                 .noneMatch(load -> load.stand(piece).isPresent());
-    }
-
-    private static double area(Shape shape) {
-        return (double) shape.size().x() * shape.size().y();
-    }
-
-    /** Deck length that crates of an area take, two in three of the width used; less where they can be stacked between walls. */
-    private static double rows(double area, TransitCar car) {
-        Integer clear = car.deck().clearHeight();
-        double layers = clear == null ? 1 : Math.max(1, clear / 900_000);
-        return area / (0.66 * car.deck().width()) / layers;
     }
 }

@@ -14,7 +14,13 @@ import org.shelterwright.layouts.transport.scene.PlacedPiece;
 
 /** How good positions on a deck are, less is better: axles within rating, outline kept, both ends alike, spread out. */
 final class DeckScore {
-    private static final double FOUL = 1000;
+    /** The cost of a fouled outline or of an axle over its rating by all of it. */
+    static final double FOUL = 1000;
+
+    /** What a clearance of nothing costs against balance; one of {@link #WIDE} costs nothing (µm). */
+    private static final double NARROW = 3;
+
+    private static final double WIDE = 100_000;
 
     private final List<LegScene> legs;
     private final TransitCar car;
@@ -38,7 +44,7 @@ final class DeckScore {
         for (GroupLoad group : statics.get().groups()) {
             Double rating = group.group().axleRatingKg();
             if (rating != null) {
-                over += Math.max(0, group.axleKg() / rating - 0.98);
+                over += group.axleKg() > 0.98 * rating ? group.axleKg() / rating : 0;
                 use = Math.max(use, group.axleKg() / rating);
             }
         }
@@ -73,6 +79,7 @@ final class DeckScore {
                         .map(OutlineFit::clearance)
                         .orElse(Integer.MAX_VALUE);
                 cost += clearance < margin ? FOUL * (1 + (margin - clearance) / 1e6) : 0;
+                cost += NARROW * Math.max(0, 1 - clearance / WIDE);
             }
         }
         return cost;

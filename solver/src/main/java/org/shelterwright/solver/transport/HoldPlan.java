@@ -60,6 +60,10 @@ final class HoldPlan {
         for (Map.Entry<PlacedPiece, Boolean> vehicle : vehicles.entrySet()) {
             letter = held(vehicle.getKey(), vehicle.getValue(), letter);
         }
+        if (leans(rows.values().stream().flatMap(List::stream).toList())) {
+            rows.values().stream().flatMap(List::stream).forEach(piece -> add(
+                    new Block(piece.id(), Block.Way.STOP, List.of(Face.FRONT), 1, null)));
+        }
         for (List<PlacedPiece> row : rows.values()) {
             load = new TieDowns(this, row, letter++).proposed();
         }
@@ -82,6 +86,21 @@ final class HoldPlan {
         }
         load = new DirectLashings(this, piece, letter).proposed();
         return (char) (letter + 1);
+    }
+
+    /** Whether crates stand one against the other up to a front that holds. */
+    private boolean leans(List<PlacedPiece> crates) {
+        if (crates.isEmpty() || start.car().stops().stream().noneMatch(stop -> stop.side() == Face.FRONT)) {
+            return false;
+        }
+        Load tried = load;
+        for (PlacedPiece crate : crates) {
+            List<Block> blocks = new ArrayList<>(tried.blocks());
+            blocks.add(new Block(crate.id(), Block.Way.STOP, List.of(Face.FRONT), 1, null));
+            tried = tried.withBlocks(blocks);
+        }
+        Load all = tried;
+        return crates.stream().allMatch(crate -> Double.isFinite(use(all, crate.id())));
     }
 
     private void add(Block block) {

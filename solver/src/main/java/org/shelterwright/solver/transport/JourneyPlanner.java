@@ -14,7 +14,7 @@ import org.shelterwright.layouts.transport.scene.PlacedLoad;
 /**
  * Plans a journey: puts each piece that has no place on a leg on one of the leg's cars, finds positions on each deck, packs crates
  * between walls, and proposes blocks and lashings for what has none. What is pinned stays; what a person lashed stays. The same request
- * gives the same journey. Cost: for each car the orders of what stands on it (up to 720), and a few checks of lashings a piece.
+ * gives the same journey. Cost: for each car the orders of what stands on it (up to 120), and a few checks of lashings a piece.
  */
 public final class JourneyPlanner {
     private final JourneyChecker checker;

@@ -11,7 +11,7 @@ import org.shelterwright.layouts.transport.scene.Shape;
  * A length of a deck with what stands on it.
  *
  * @param length along the car (µm)
- * @param x where it begins, if that is fixed (µm)
+ * @param x where it begins (µm)
  * @param wheeled whether it is a vehicle
  * @param stands of what is on it, for x = 0
  */
@@ -32,7 +32,10 @@ record Slab(int length, int x, boolean wheeled, List<Stand> stands) {
 
     static Slab at(Shape shape, int x, int deckWidth) {
         return new Slab(
-                shape.size().x(), x, false, List.of(DeckPlan.stand(shape, 0, (deckWidth - shape.size().y()) / 2)));
+                shape.size().x(),
+                x,
+                false,
+                List.of(DeckPlan.stand(shape, 0, (deckWidth - shape.size().y()) / 2)));
     }
 
     static Slab of(Shape shape, int deckWidth) {
@@ -53,12 +56,20 @@ record Slab(int length, int x, boolean wheeled, List<Stand> stands) {
         return new Slab(row.length(), 0, false, stands);
     }
 
-    /** Its stands where it begins at a place. */
-    List<Stand> at(int place) {
+    /** The same elsewhere. */
+    Slab movedTo(int place) {
+        return new Slab(length, place, wheeled, stands);
+    }
+
+    /** Its stands where it is. */
+    List<Stand> placed() {
         return stands.stream()
-                .map(stand -> stand.with(
-                        stand.pose().moved(new Point(place, 0, 0))))
+                .map(stand -> stand.with(stand.pose().moved(new Point(x, 0, 0))))
                 .toList();
+    }
+
+    static List<Stand> placed(List<Slab> slabs) {
+        return slabs.stream().flatMap(slab -> slab.placed().stream()).toList();
     }
 
     boolean overlaps(int from, int to) {

@@ -31,6 +31,7 @@ final class TieDowns {
 
     Load proposed() {
         Load best = plan.load();
+        double bestUse = Double.MAX_VALUE;
         List<LashingKind> kinds = plan.legs().get(0).journey().parts().transit().lashings().stream()
                 .filter(kind -> kind.tensionN() != null)
                 .sorted(Comparator.comparingDouble(LashingKind::capacityN).reversed())
@@ -43,9 +44,13 @@ final class TieDowns {
                     break;
                 }
                 tried = more;
-                best = tried;
-                if (plan.enough(plan.use(tried, row.get(0).id()))) {
+                double use = plan.use(tried, row.get(0).id());
+                if (plan.enough(use)) {
                     return tried;
+                }
+                if (use < bestUse) {
+                    best = tried;
+                    bestUse = use;
                 }
             }
         }

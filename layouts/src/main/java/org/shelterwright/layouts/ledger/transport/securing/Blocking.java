@@ -1,7 +1,5 @@
 package org.shelterwright.layouts.ledger.transport.securing;
 
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Box;
@@ -9,8 +7,6 @@ import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Rect;
 import org.shelterwright.catalog.transit.ChockRail;
 import org.shelterwright.catalog.transit.ContainerSeat;
-import org.shelterwright.catalog.transit.Stop;
-import org.shelterwright.layouts.ledger.transport.Gravity;
 import org.shelterwright.layouts.transport.Block;
 import org.shelterwright.layouts.transport.scene.PlacedLoad;
 import org.shelterwright.layouts.transport.scene.PlacedPiece;
@@ -24,7 +20,6 @@ import org.shelterwright.layouts.transport.scene.PlacedPiece;
  */
 public record Blocking(double holdsN, double upN, @Nullable String missing) {
     private static final Blocking NONE = new Blocking(0, 0, null);
-    private static final int TOUCHES = 20_000;
     private static final int SPIGOTS = 4;
     private static final int BEARING = 2;
 
@@ -58,7 +53,7 @@ public record Blocking(double holdsN, double upN, @Nullable String missing) {
                                 : new Blocking(block.count() * each, 0, null);
             }
             case CHOCKS -> acts ? chocks(load, piece, block) : NONE;
-            case STOP -> acts ? stop(load, piece, toward) : NONE;
+            case STOP -> acts ? LeanChain.stop(load, piece, toward) : NONE;
             case SPIGOTS -> spigots(load, piece, acts);
         };
     }
@@ -82,31 +77,6 @@ public record Blocking(double holdsN, double upN, @Nullable String missing) {
                 : new Blocking(block.count() * each, 0, null);
     }
 
-    private static Blocking stop(PlacedLoad load, PlacedPiece piece, Face toward) {
-        List<Stop> stops = load.car().stops().stream()
-                .filter(one -> one.side() == toward)
-                .toList();
-        if (stops.isEmpty()) {
-            return missing("The " + load.car().name() + " has no end or wall at its "
-                    + toward.name().toLowerCase(Locale.ROOT) + " that a load may lean on.");
-        }
-        Box box = piece.box();
-        int gap = switch (toward) {
-            case FRONT -> load.car().deck().length() - box.x1();
-            case REAR -> box.x0();
-            case LEFT -> load.car().deck().width() - box.y1();
-            default -> box.y0();
-        };
-        Double bears = stops.get(0).bearsN(load.car().ratedLoadKg(), Gravity.STANDARD);
-        if (bears == null) {
-            return missing("The end or wall of the " + load.car().name() + " states no strength. Give \"ratingN\".");
-        }
-        return gap <= TOUCHES
-                ? new Blocking(bears, 0, null)
-                : missing(piece.name() + " is blocked by the " + toward.name().toLowerCase(Locale.ROOT)
-                        + " of " + load.name() + " but stands " + gap / 1000 + " mm from it. Move it there.");
-    }
-
     /** Of four spigots two are counted lengthways and sideways, since not all bear at once. */
     private static Blocking spigots(PlacedLoad load, PlacedPiece piece, boolean acts) {
         Box box = piece.box();
@@ -125,7 +95,7 @@ public record Blocking(double holdsN, double upN, @Nullable String missing) {
         return new Blocking(acts ? BEARING * each : 0, up == null ? 0 : SPIGOTS * up, null);
     }
 
-    private static Blocking missing(String sentence) {
+    static Blocking missing(String sentence) {
         return new Blocking(0, 0, sentence);
     }
 }

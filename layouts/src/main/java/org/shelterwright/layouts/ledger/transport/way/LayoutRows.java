@@ -40,9 +40,17 @@ final class LayoutRows {
         return LedgerBuilder.full(new LimitBook(limits), Scene.of(travelling, rules));
     }
 
+    /** The first row; of met ones, the first that is no count of things: as many as needed is enough there. */
+    private static Row governing(Ledger ledger) {
+        return ledger.rows().stream()
+                .filter(row -> row.verdict() != Verdict.MET || !row.unit().equals("fixings"))
+                .findFirst()
+                .orElse(ledger.rows().get(0));
+    }
+
     /** The row that governs, told as a row of the journey. */
     static Row told(RowDraft draft, Ledger ledger, String name) {
-        Row worst = ledger.rows().get(0);
+        Row worst = governing(ledger);
         long broken = ledger.count(Verdict.BROKEN);
         String more = broken > 1 ? " " + (broken - 1) + " more limits of it are broken." : "";
         String finding = name + ": " + worst.title() + ". " + worst.finding() + more;
