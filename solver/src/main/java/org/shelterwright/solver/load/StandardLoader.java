@@ -7,6 +7,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.LongSupplier;
 import org.shelterwright.solver.fit.Budget;
 import org.shelterwright.solver.fit.StopSignal;
 import org.shelterwright.solver.fit.kernel.Dice;
@@ -23,9 +24,25 @@ import org.shelterwright.solver.load.practice.Settling;
 
 /** Finds loads with blocks, a beam and refilling; lanes differ in their seeds. */
 public final class StandardLoader implements Loader {
+    private final LongSupplier clock;
+
+    /** Takes time from the clock on the wall. */
+    public StandardLoader() {
+        this(System::nanoTime);
+    }
+
+    /**
+     * Takes time from another clock, for measuring on a machine that others use too.
+     *
+     * @param clock gives nanoseconds; read from the thread that searches
+     */
+    public StandardLoader(LongSupplier clock) {
+        this.clock = clock;
+    }
+
     @Override
     public LoadResult load(LoadRequest request, LoadObserver observer, StopSignal stop) {
-        long start = System.nanoTime();
+        long start = clock.getAsLong();
         LoadProblem problem = request.problem();
         Tuning tuning = Tuning.of(problem);
         BlockTable table = new BlockTable(
@@ -36,7 +53,7 @@ public final class StandardLoader implements Loader {
                         tuning.mostBlocks(),
                         (one, other) -> PracticeRule.mix(problem, one, other)),
                 tuning.gamma());
-        Watch watch = new Watch(problem, observer, start);
+        Watch watch = new Watch(problem, observer);
         List<Lane> lanes = new ArrayList<>();
         List<Effort> efforts = new ArrayList<>();
         for (int i = 0; i < request.lanes(); i++) {
@@ -45,14 +62,15 @@ public final class StandardLoader implements Loader {
         }
         run(lanes, efforts, request.threads(), watch);
         long moves = efforts.stream().mapToLong(Effort::used).sum();
-        return best(problem, lanes, moves, start);
+        return best(problem, lanes, moves, Duration.ofNanos(clock.getAsLong() - start));
     }
 
-    private static Effort effort(Budget budget, int lanes, long start, StopSignal stop) {
+    private Effort effort(Budget budget, int lanes, long start, StopSignal stop) {
         Long moves = budget.moves();
         Duration time = budget.time();
         return new Effort(
                 moves == null ? Long.MAX_VALUE : Math.max(1, moves / lanes),
+                clock,
                 start,
                 time == null ? 0 : time.toNanos(),
                 stop::stopped);
@@ -93,7 +111,7 @@ public final class StandardLoader implements Loader {
     }
 
     /** The load with the fewest faults, of those the fullest, of those the first. */
-    private static LoadResult best(LoadProblem problem, List<Lane> lanes, long moves, long start) {
+    private static LoadResult best(LoadProblem problem, List<Lane> lanes, long moves, Duration elapsed) {
         LoadResult best = null;
         for (Lane lane : lanes) {
             Load load = Settling.of(problem, lane.load());
@@ -102,7 +120,7 @@ public final class StandardLoader implements Loader {
             if (best == null
                     || faults.size() < best.faults().size()
                     || (faults.size() == best.faults().size() && share > best.share())) {
-                best = new LoadResult(load, share, faults, moves, Duration.ofNanos(System.nanoTime() - start));
+                best = new LoadResult(load, share, faults, moves, elapsed);
             }
         }
         return java.util.Objects.requireNonNull(best, "a search has at least one lane");
@@ -112,13 +130,12 @@ public final class StandardLoader implements Loader {
     private static final class Watch {
         private final double roomVolume;
         private final LoadObserver observer;
-        private final long start;
+        private final long start = System.nanoTime();
         private double best;
 
-        Watch(LoadProblem problem, LoadObserver observer, long start) {
+        Watch(LoadProblem problem, LoadObserver observer) {
             this.roomVolume = problem.roomVolume();
             this.observer = observer;
-            this.start = start;
         }
 
         synchronized void improved(double worth) {

@@ -1,5 +1,7 @@
 package org.shelterwright.solver.bench;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -12,6 +14,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.LongSupplier;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.solver.fit.Budget;
 import org.shelterwright.solver.fit.StopSignal;
@@ -97,7 +100,7 @@ final class LoadRuns {
 
     private Run one(Job job) {
         LoadProblem problem = job.problem().with(job.support());
-        LoadResult result = new StandardLoader()
+        LoadResult result = new StandardLoader(clock())
                 .load(
                         LoadRequest.single(
                                 problem, setting.seed(), Budget.time(Duration.ofNanos((long) (job.seconds() * 1e9)))),
@@ -126,6 +129,11 @@ final class LoadRuns {
                 job.support(),
                 job.seconds(),
                 100 * result.share());
+    }
+
+    private LongSupplier clock() {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        return setting.cpu() ? threads::getCurrentThreadCpuTime : System::nanoTime;
     }
 
     private String text(Machine machine, List<Run> runs) {
@@ -160,8 +168,8 @@ final class LoadRuns {
                 # Loading one container
 
                 The single-container sets of Bischoff and Ratcliff (1995) and Davies and Bischoff (1999): share of the volume of
-                the container that is filled. One thread an instance; the limit is wall-clock time and includes making the
-                blocks and the last check. Every load is checked from scratch, in whole numbers, by code of its own: inside, no
+                the container that is filled. One thread an instance; the limit is %s and includes making the
+                blocks. Every load is checked from scratch, in whole numbers, by code of its own: inside, no
                 overlap, allowed stance, counts, and with full support the whole base of each piece.
 
                 %s
@@ -169,6 +177,7 @@ final class LoadRuns {
 
                 %s
                 %s""".formatted(
+                setting.cpu() ? "processor time of its thread" : "wall-clock time",
                 machine.text(),
                 setting.threads(),
                 setting.from(),

@@ -18,6 +18,7 @@ import org.shelterwright.solver.load.model.Support;
  * @param to last problem of each class
  * @param seconds time limits
  * @param threads how many instances run at a time, each on one thread
+ * @param cpu whether the limit is processor time, for a machine that others use too
  * @param verbose whether each run is told when it ends
  */
 record LoadSetting(
@@ -31,6 +32,7 @@ record LoadSetting(
         List<Double> seconds,
         List<Support> supports,
         int threads,
+        boolean cpu,
         boolean verbose) {
     private static final List<String> NAMES = List.of(
             "--part",
@@ -42,6 +44,7 @@ record LoadSetting(
             "--seconds",
             "--support",
             "--threads",
+            "--clock",
             "--verbose");
 
     /** Reads the options; lists are separated by commas, {@code --problems} is {@code FROM-TO}. */
@@ -78,6 +81,7 @@ record LoadSetting(
                         .map(name -> name.equals("none") ? Support.NONE : Support.FULL)
                         .toList(),
                 Integer.parseInt(given.getOrDefault("--threads", "1")),
+                given.getOrDefault("--clock", "wall").equals("cpu"),
                 Boolean.parseBoolean(given.getOrDefault("--verbose", "false")));
     }
 

@@ -1,6 +1,7 @@
 package org.shelterwright.solver.load.beam;
 
 import java.util.function.BooleanSupplier;
+import java.util.function.LongSupplier;
 
 /**
  * How much of the work that a search may do is done. Work is counted in spaces looked at; with a bound on that alone, the
@@ -8,6 +9,7 @@ import java.util.function.BooleanSupplier;
  */
 public final class Effort {
     private final long allowance;
+    private final LongSupplier clock;
     private final long startNanos;
     private final long nanos;
     private final BooleanSupplier asked;
@@ -20,12 +22,14 @@ public final class Effort {
      * Begins.
      *
      * @param allowance spaces that may be looked at
-     * @param startNanos when the time began to run ({@link System#nanoTime})
+     * @param clock gives nanoseconds
+     * @param startNanos when the time began to run, by the clock
      * @param nanos time that may pass; zero: not limited
      * @param asked whether somebody asks to end
      */
-    public Effort(long allowance, long startNanos, long nanos, BooleanSupplier asked) {
+    public Effort(long allowance, LongSupplier clock, long startNanos, long nanos, BooleanSupplier asked) {
         this.allowance = allowance;
+        this.clock = clock;
         this.startNanos = startNanos;
         this.nanos = nanos;
         this.asked = asked;
@@ -36,7 +40,7 @@ public final class Effort {
         used += steps;
         share = (double) used / allowance;
         if (nanos > 0) {
-            share = Math.max(share, (double) (System.nanoTime() - startNanos) / nanos);
+            share = Math.max(share, (double) (clock.getAsLong() - startNanos) / nanos);
         }
         over |= share >= 1 || asked.getAsBoolean();
     }

@@ -14,6 +14,7 @@ public final class BlockTable {
     private final LoadProblem problem;
     private final Block[] blocks;
     private final double[] keys;
+    private final int[] extents;
     private final int words;
     private final Fitting alongX;
     private final Fitting alongY;
@@ -58,6 +59,12 @@ public final class BlockTable {
         sorted.sort((a, b) -> Double.compare(key(b, gamma), key(a, gamma)));
         blocks = sorted.toArray(new Block[0]);
         keys = sorted.stream().mapToDouble(block -> key(block, gamma)).toArray();
+        extents = new int[4 * blocks.length];
+        for (int b = 0; b < blocks.length; b++) {
+            extents[4 * b] = blocks[b].dx();
+            extents[4 * b + 1] = blocks[b].dy();
+            extents[4 * b + 2] = blocks[b].dz();
+        }
         words = (blocks.length + 63) >> 6;
         alongX = new Fitting(blocks, words, Block::dx);
         alongY = new Fitting(blocks, words, Block::dy);
@@ -107,6 +114,19 @@ public final class BlockTable {
 
     public Block block(int b) {
         return blocks[b];
+    }
+
+    /** Extent along x; kept apart from the blocks, since it is read in the innermost loop. */
+    public int dx(int b) {
+        return extents[4 * b];
+    }
+
+    public int dy(int b) {
+        return extents[4 * b + 1];
+    }
+
+    public int dz(int b) {
+        return extents[4 * b + 2];
     }
 
     public double key(int b) {

@@ -73,9 +73,11 @@ public final class Chooser {
                 if (score <= bar) {
                     return n;
                 }
-                Block block = table.block(b);
+                int dx = table.dx(b);
+                int dy = table.dy(b);
+                int dz = table.dz(b);
                 if (minding) {
-                    score *= Math.min(1, filled(block, sx, sy, sz) / whole);
+                    score *= Math.min(1, filled(dx, dy, dz, sx, sy, sz) / whole);
                 }
                 if (scoring.noise() > 0) {
                     score *= scoring.luck(b);
@@ -87,12 +89,12 @@ public final class Chooser {
                     contact.look(packing, space, scoring.near());
                     looked = true;
                 }
-                double limit = contact.most(block.dx(), block.dy(), block.dz());
+                double limit = contact.most(dx, dy, dz);
                 if (score * power(scoring, limit) <= bar) {
                     continue;
                 }
-                score *= power(scoring, contact.share(block.dx(), block.dy(), block.dz()));
-                if (score > bar && (free || allowed(packing, b, block, space))) {
+                score *= power(scoring, contact.share(dx, dy, dz));
+                if (score > bar && (free || allowed(packing, b, space))) {
                     bar = take(b, score, most);
                 }
             }
@@ -101,17 +103,16 @@ public final class Chooser {
     }
 
     /** The volume that can be filled in the space if the block stands in its corner. */
-    private double filled(Block block, int sx, int sy, int sz) {
-        return (double) (block.dx() + level.upTo(sx - block.dx()))
-                * (block.dy() + level.upTo(sy - block.dy()))
-                * (block.dz() + upright.upTo(sz - block.dz()));
+    private double filled(int dx, int dy, int dz, int sx, int sy, int sz) {
+        return (double) (dx + level.upTo(sx - dx)) * (dy + level.upTo(sy - dy)) * (dz + upright.upTo(sz - dz));
     }
 
     private static double power(Scoring scoring, double share) {
         return scoring.contact()[(int) (share * Scoring.STEPS + 0.5)];
     }
 
-    private boolean allowed(Packing packing, int b, Block block, int space) {
+    private boolean allowed(Packing packing, int b, int space) {
+        Block block = table.block(b);
         Spaces spaces = packing.spaces();
         return rule.allows(
                 packing,

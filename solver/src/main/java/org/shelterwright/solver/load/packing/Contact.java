@@ -1,7 +1,6 @@
 package org.shelterwright.solver.load.packing;
 
 import org.shelterwright.catalog.space.Size;
-import org.shelterwright.solver.load.block.Block;
 import org.shelterwright.solver.load.block.BlockTable;
 import org.shelterwright.solver.load.model.Support;
 import org.shelterwright.solver.load.space.Spaces;
@@ -11,7 +10,6 @@ import org.shelterwright.solver.load.space.Spaces;
  * at which blocks are put there.
  */
 final class Contact {
-    private final BlockTable table;
     private final Size room;
     private final boolean supported;
     private final Side nearX = new Side();
@@ -23,7 +21,6 @@ final class Contact {
     private double near;
 
     Contact(BlockTable table) {
-        this.table = table;
         this.room = table.problem().room();
         this.supported = table.problem().support() == Support.FULL;
     }
@@ -42,42 +39,42 @@ final class Contact {
         boolean highY = spaces.highY(s);
         clear();
         walls(sx0, sy0, sz0, sx1, sy1, sz1, highX, highY);
+        int reachX = (int) (share * (sx1 - sx0));
+        int reachY = (int) (share * (sy1 - sy0));
         for (int i = 0; i < packing.size(); i++) {
-            Block block = table.block(packing.block(i));
             int bz0 = packing.z(i);
-            int bz1 = bz0 + block.dz();
+            int bz1 = packing.farZ(i);
             if (bz1 <= sz0 && supported) {
                 continue;
             }
             int bx0 = packing.x(i);
             int by0 = packing.y(i);
-            int bx1 = bx0 + block.dx();
-            int by1 = by0 + block.dy();
+            int bx1 = packing.farX(i);
+            int by1 = packing.farY(i);
             boolean beside = bz0 < sz1 && sz0 < bz1;
             boolean level = bx0 < sx1 && sx0 < bx1;
             boolean across = by0 < sy1 && sy0 < by1;
-            int v0 = highY ? sy1 - by1 : by0 - sy0;
-            int v1 = highY ? sy1 - by0 : by1 - sy0;
-            int u0 = highX ? sx1 - bx1 : bx0 - sx0;
-            int u1 = highX ? sx1 - bx0 : bx1 - sx0;
             if (beside && across) {
-                if (u1 <= 0) {
-                    nearX.add(-u1, v0, v1, bz0 - sz0, bz1 - sz0);
-                } else {
-                    farX.add(u0, v0, v1, bz0 - sz0, bz1 - sz0);
+                if (sx0 - bx1 <= reachX && bx0 - sx1 <= reachX) {
+                    Side side = (bx1 <= sx0) != highX ? nearX : farX;
+                    int at = highX ? (bx1 <= sx0 ? sx1 - bx1 : bx0 - sx1) : (bx1 <= sx0 ? sx0 - bx1 : bx0 - sx0);
+                    side.add(at, highY ? sy1 - by1 : by0 - sy0, highY ? sy1 - by0 : by1 - sy0, bz0 - sz0, bz1 - sz0);
                 }
             } else if (beside && level) {
-                if (v1 <= 0) {
-                    nearY.add(-v1, u0, u1, bz0 - sz0, bz1 - sz0);
-                } else {
-                    farY.add(v0, u0, u1, bz0 - sz0, bz1 - sz0);
+                if (sy0 - by1 <= reachY && by0 - sy1 <= reachY) {
+                    Side side = (by1 <= sy0) != highY ? nearY : farY;
+                    int at = highY ? (by1 <= sy0 ? sy1 - by1 : by0 - sy1) : (by1 <= sy0 ? sy0 - by1 : by0 - sy0);
+                    side.add(at, highX ? sx1 - bx1 : bx0 - sx0, highX ? sx1 - bx0 : bx1 - sx0, bz0 - sz0, bz1 - sz0);
                 }
             } else if (!supported && across && level) {
-                if (bz1 <= sz0) {
-                    below.add(sz0 - bz1, u0, u1, v0, v1);
-                } else {
-                    above.add(bz0 - sz0, u0, u1, v0, v1);
-                }
+                Side side = bz1 <= sz0 ? below : above;
+                int at = bz1 <= sz0 ? sz0 - bz1 : bz0 - sz0;
+                side.add(
+                        at,
+                        highX ? sx1 - bx1 : bx0 - sx0,
+                        highX ? sx1 - bx0 : bx1 - sx0,
+                        highY ? sy1 - by1 : by0 - sy0,
+                        highY ? sy1 - by0 : by1 - sy0);
             }
         }
     }

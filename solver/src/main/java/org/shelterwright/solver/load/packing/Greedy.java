@@ -12,10 +12,9 @@ public final class Greedy {
         this.chooser = chooser;
     }
 
-    /** Fills the packing until no space takes anything more, and tells what it is worth. */
+    /** Fills the packing until no space takes anything more, and tells what it is worth. The chooser is to be refreshed before. */
     public double complete(Packing packing, Scoring scoring) {
         int put = 0;
-        chooser.refresh(packing);
         while (true) {
             int s = packing.spaces().next();
             if (s < 0) {

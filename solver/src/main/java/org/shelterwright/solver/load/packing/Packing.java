@@ -26,6 +26,9 @@ public final class Packing {
     private int[] x = new int[32];
     private int[] y = new int[32];
     private int[] z = new int[32];
+    private int[] farX = new int[32];
+    private int[] farY = new int[32];
+    private int[] farZ = new int[32];
     private byte[] mirror = new byte[32];
     private double value;
     private int phase;
@@ -76,6 +79,9 @@ public final class Packing {
         System.arraycopy(o.x, 0, x, 0, n);
         System.arraycopy(o.y, 0, y, 0, n);
         System.arraycopy(o.z, 0, z, 0, n);
+        System.arraycopy(o.farX, 0, farX, 0, n);
+        System.arraycopy(o.farY, 0, farY, 0, n);
+        System.arraycopy(o.farZ, 0, farZ, 0, n);
         System.arraycopy(o.mirror, 0, mirror, 0, n);
         System.arraycopy(o.left, 0, left, 0, left.length);
         System.arraycopy(o.stocked, 0, stocked, 0, stocked.length);
@@ -106,6 +112,9 @@ public final class Packing {
         x[n] = atX;
         y[n] = atY;
         z[n] = atZ;
+        farX[n] = atX + one.dx();
+        farY[n] = atY + one.dy();
+        farZ[n] = atZ + one.dz();
         mirror[n] = (byte) ((mirrorX ? 1 : 0) | (mirrorY ? 2 : 0));
         n++;
         value += one.value();
@@ -133,6 +142,9 @@ public final class Packing {
             x = Arrays.copyOf(x, length);
             y = Arrays.copyOf(y, length);
             z = Arrays.copyOf(z, length);
+            farX = Arrays.copyOf(farX, length);
+            farY = Arrays.copyOf(farY, length);
+            farZ = Arrays.copyOf(farZ, length);
             mirror = Arrays.copyOf(mirror, length);
         }
     }
@@ -169,6 +181,19 @@ public final class Packing {
 
     public int z(int i) {
         return z[i];
+    }
+
+    /** High end of a block along x. */
+    int farX(int i) {
+        return farX[i];
+    }
+
+    int farY(int i) {
+        return farY[i];
+    }
+
+    int farZ(int i) {
+        return farZ[i];
     }
 
     public boolean mirrorX(int i) {

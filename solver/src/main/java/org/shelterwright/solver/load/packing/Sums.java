@@ -1,6 +1,7 @@
 package org.shelterwright.solver.load.packing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.shelterwright.catalog.space.Size;
 import org.shelterwright.solver.load.model.CargoKind;
@@ -13,10 +14,10 @@ import org.shelterwright.solver.load.model.LoadProblem;
 final class Sums {
     private static final int MOST_STEPS = 4_096;
 
-    private final int step;
+    private final int shift;
     private final int[][] edges;
     private final long[] bits;
-    private final long[] shifted;
+    private final int[] pieces;
     private final int[] greatest;
 
     /**
@@ -26,10 +27,14 @@ final class Sums {
      * @param upright whether the direction is up
      */
     Sums(LoadProblem problem, int length, boolean upright) {
-        step = 1 + (length - 1) / MOST_STEPS;
-        int steps = length / step;
+        int least = 0;
+        while (length >> least > MOST_STEPS) {
+            least++;
+        }
+        shift = least;
+        int steps = length >> shift;
         bits = new long[(steps >> 6) + 1];
-        shifted = new long[bits.length];
+        pieces = new int[steps + 1];
         greatest = new int[steps + 1];
         edges = new int[problem.kinds().size()][];
         for (int k = 0; k < edges.length; k++) {
@@ -41,8 +46,8 @@ final class Sums {
         List<Integer> found = new ArrayList<>();
         for (Size stance : kind.upright().stances(kind.size())) {
             int edge = upright ? stance.z() : stance.x();
-            int steps = (edge + step - 1) / step;
-            if (!found.contains(steps)) {
+            int steps = (edge + (1 << shift) - 1) >> shift;
+            if (steps < greatest.length && !found.contains(steps)) {
                 found.add(steps);
             }
         }
@@ -51,52 +56,73 @@ final class Sums {
 
     /** Works the sums out for what is left now. */
     void refresh(Packing packing) {
-        java.util.Arrays.fill(bits, 0);
-        bits[0] = 1;
-        int steps = greatest.length - 1;
+        Arrays.fill(pieces, 0);
         for (int k = 0; k < edges.length; k++) {
             int left = packing.left(k);
             if (left > 0) {
                 for (int edge : edges[k]) {
-                    int times = Math.min(left, steps / edge);
-                    for (int part = 1; times > 0; part *= 2) {
-                        int taken = Math.min(part, times);
-                        shiftOr(edge * taken);
-                        times -= taken;
-                    }
+                    pieces[edge] += left;
                 }
             }
         }
-        int last = 0;
-        for (int t = 0; t <= steps; t++) {
-            if ((bits[t >> 6] >>> t & 1) != 0) {
-                last = t;
+        Arrays.fill(bits, 0);
+        bits[0] = 1;
+        int steps = greatest.length - 1;
+        int open = bits.length;
+        for (int edge = 1; edge <= steps; edge++) {
+            int times = Math.min(pieces[edge], steps / edge);
+            for (int part = 1; times > 0; part *= 2) {
+                int taken = Math.min(part, times);
+                add(edge * taken, open);
+                times -= taken;
             }
-            greatest[t] = last * step;
+            while (open > 0 && bits[open - 1] == -1L) {
+                open--;
+            }
+        }
+        fill(steps);
+    }
+
+    private void fill(int steps) {
+        int last = 0;
+        for (int w = 0; w < bits.length; w++) {
+            int from = w << 6;
+            int to = Math.min(steps, from + 63);
+            long word = bits[w];
+            if (word == -1L) {
+                for (int t = from; t <= to; t++) {
+                    greatest[t] = t << shift;
+                }
+                last = to;
+            } else {
+                for (int t = from; t <= to; t++) {
+                    last = (word >>> t & 1) != 0 ? t : last;
+                    greatest[t] = last << shift;
+                }
+            }
         }
     }
 
-    private void shiftOr(int by) {
+    /** Adds to every sum a length; words from {@code open} on hold all sums already. */
+    private void add(int by, int open) {
         int words = by >> 6;
         int rest = by & 63;
-        int length = bits.length;
         if (rest == 0) {
-            for (int w = length - 1; w >= words; w--) {
+            for (int w = open - 1; w >= words; w--) {
                 bits[w] |= bits[w - words];
             }
             return;
         }
-        System.arraycopy(bits, 0, shifted, 0, length);
-        for (int w = length - 1; w > words; w--) {
-            bits[w] |= shifted[w - words] << rest | shifted[w - words - 1] >>> 64 - rest;
+        for (int w = open - 1; w > words; w--) {
+            bits[w] |= bits[w - words] << rest | bits[w - words - 1] >>> 64 - rest;
         }
-        if (words < length) {
-            bits[words] |= shifted[0] << rest;
+        if (words < open) {
+            bits[words] |= bits[0] << rest;
         }
     }
 
     /** The greatest sum that is at most {@code length}. */
     int upTo(int length) {
-        return greatest[length / step];
+        return greatest[length >> shift];
     }
 }
