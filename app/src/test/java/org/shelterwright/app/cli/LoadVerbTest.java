@@ -9,8 +9,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.json.InputFile;
+import org.shelterwright.catalog.space.Box;
 import org.shelterwright.solver.load.audit.LoadAudit;
 import org.shelterwright.solver.load.model.Load;
 import org.shelterwright.solver.load.model.Stowed;
@@ -20,8 +20,7 @@ import org.shelterwright.solver.load.set.LoadSet.SetProblem;
 import tools.jackson.databind.JsonNode;
 
 class LoadVerbTest {
-    private static final String SET =
-            """
+    private static final String SET = """
             2
             3 17
             587 233 220
@@ -66,7 +65,9 @@ class LoadVerbTest {
     }
 
     private static Stowed stowed(String row) {
-        int[] f = java.util.Arrays.stream(row.split(",")).mapToInt(Integer::parseInt).toArray();
+        int[] f = java.util.Arrays.stream(row.split(","))
+                .mapToInt(Integer::parseInt)
+                .toArray();
         return new Stowed(f[1] - 1, new Box(f[2], f[3], f[4], f[2] + f[5], f[3] + f[6], f[4] + f[7]));
     }
 
@@ -113,23 +114,42 @@ class LoadVerbTest {
         assertRefused("load: Nothing to load is named. Name a set of problems with --set.");
         assertRefused(
                 set + ": There is no problem 9 in this set; it has 2 problems, from 3 to 4.",
-                "--set", set, "--problem", 9);
+                "--set",
+                set,
+                "--problem",
+                9);
         assertRefused(
                 folder.resolve("no.txt") + ": There is no such file. Check its name and folder.",
-                "--set", folder.resolve("no.txt"), "--problem", 3);
+                "--set",
+                folder.resolve("no.txt"),
+                "--problem",
+                3);
         assertRefused(
                 "--seconds: This is -1.0, but must be from 0.001 to 86400.",
-                "--set", set, "--problem", 3, "--seconds", -1);
+                "--set",
+                set,
+                "--problem",
+                3,
+                "--seconds",
+                -1);
         assertRefused(
-                "--moves: This is 0, but must be from 1 to 1000000000000.",
-                "--set", set, "--problem", 3, "--moves", 0);
+                "--moves: This is 0, but must be from 1 to 1000000000000.", "--set", set, "--problem", 3, "--moves", 0);
         assertRefused(
                 "Invalid value for option '--support': \"half\" is none of full, none. See: shelterwright load --help",
-                "--set", set, "--problem", 3, "--support", "half");
+                "--set",
+                set,
+                "--problem",
+                3,
+                "--support",
+                "half");
         assertRefused(
-                folder.resolve("none/load.csv")
-                        + ": It could not be written to (" ,
-                "--set", set, "--problem", 3, "--out", folder.resolve("none/load.csv"));
+                folder.resolve("none/load.csv") + ": It could not be written to (",
+                "--set",
+                set,
+                "--problem",
+                3,
+                "--out",
+                folder.resolve("none/load.csv"));
     }
 
     private static void assertRefused(String sentence, Object... options) {

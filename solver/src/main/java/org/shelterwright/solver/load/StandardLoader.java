@@ -94,8 +94,8 @@ public final class StandardLoader implements Loader {
             for (int i = 0; i < lanes.size(); i++) {
                 Lane lane = lanes.get(i);
                 Effort effort = efforts.get(i);
-                futures.add(executor.submit(() ->
-                        lane.run(effort, () -> watch.improved(lane.best().worth()))));
+                futures.add(executor.submit(
+                        () -> lane.run(effort, () -> watch.improved(lane.best().worth()))));
             }
             for (Future<?> future : futures) {
                 future.get();
@@ -141,8 +141,7 @@ public final class StandardLoader implements Loader {
         synchronized void improved(double worth) {
             if (worth > best) {
                 best = worth;
-                observer.progress(
-                        new LoadProgress(worth / roomVolume, Duration.ofNanos(System.nanoTime() - start)));
+                observer.progress(new LoadProgress(worth / roomVolume, Duration.ofNanos(System.nanoTime() - start)));
             }
         }
     }

@@ -59,8 +59,8 @@ final class LoadRuns {
     }
 
     static LoadSet read(int set) {
-        return LoadSet.read(InputFile.read(
-                folder().resolve(String.format(Locale.ROOT, "container-loading/br%02d-dev.txt", set))));
+        return LoadSet.read(
+                InputFile.read(folder().resolve(String.format(Locale.ROOT, "container-loading/br%02d-dev.txt", set))));
     }
 
     static Path folder() {
@@ -107,8 +107,8 @@ final class LoadRuns {
                         progress -> {},
                         new StopSignal());
         if (!result.faults().isEmpty()) {
-            throw new IllegalStateException("Class " + job.set() + ", problem "
-                    + job.problem().number() + ": " + result.faults());
+            throw new IllegalStateException(
+                    "Class " + job.set() + ", problem " + job.problem().number() + ": " + result.faults());
         }
         if (setting.verbose()) {
             System.err.printf(
@@ -137,7 +137,8 @@ final class LoadRuns {
     }
 
     private String text(Machine machine, List<Run> runs) {
-        Table classes = new Table("support", "limit (s)", "class", "problems", "pieces, mean", "volume, mean (%)", "standard error");
+        Table classes = new Table(
+                "support", "limit (s)", "class", "problems", "pieces, mean", "volume, mean (%)", "standard error");
         Table means = new Table("support", "limit (s)", "classes", "mean over classes (%)");
         for (Support support : setting.supports()) {
             for (double seconds : setting.seconds()) {
@@ -177,15 +178,15 @@ final class LoadRuns {
 
                 %s
                 %s""".formatted(
-                setting.cpu() ? "processor time of its thread" : "wall-clock time",
-                machine.text(),
-                setting.threads(),
-                setting.from(),
-                setting.to(),
-                setting.seed(),
-                setting.date(),
-                means.text(),
-                classes.text());
+                        setting.cpu() ? "processor time of its thread" : "wall-clock time",
+                        machine.text(),
+                        setting.threads(),
+                        setting.from(),
+                        setting.to(),
+                        setting.seed(),
+                        setting.date(),
+                        means.text(),
+                        classes.text());
     }
 
     private static String name(Support support) {

@@ -41,8 +41,7 @@ public final class Cargoes {
         for (int k = 0; k < kinds; k++) {
             if (counts[k] > 0) {
                 int[] e = edges[k];
-                Upright upright = new Upright(
-                        Math.min(e[1], e[2]) * 2 > e[0], Math.min(e[0], e[2]) * 2 > e[1], true);
+                Upright upright = new Upright(Math.min(e[1], e[2]) * 2 > e[0], Math.min(e[0], e[2]) * 2 > e[1], true);
                 list.add(CargoKind.of("K" + (k + 1), new Size(e[0], e[1], e[2]), upright, counts[k]));
             }
         }

@@ -39,8 +39,8 @@ final class SetLoading {
 
     /** Runs it; with a head, the result is printed as JSON. */
     ExitStatus run(@Nullable ResultHead head) {
-        SetProblem problem = LoadSet.read(InputFile.read(Inputs.path(options.file())))
-                .problem(options.problem(), options.file());
+        SetProblem problem =
+                LoadSet.read(InputFile.read(Inputs.path(options.file()))).problem(options.problem(), options.file());
         LoadRequest request = options.request(problem.with(options.support()));
         String named = options.out();
         Path out = named == null ? null : Inputs.path(named);
@@ -54,7 +54,8 @@ final class SetLoading {
         }
         terminal.wipe();
         if (!result.faults().isEmpty()) {
-            throw new IllegalStateException("The load that was found does not hold: " + result.faults().get(0));
+            throw new IllegalStateException(
+                    "The load that was found does not hold: " + result.faults().get(0));
         }
         String rows = LoadCsv.of(problem.number(), problem.kinds(), result.load());
         if (out != null) {

@@ -60,10 +60,7 @@ final class SetOptions {
             description = "Seed of the search (${DEFAULT-VALUE} if not given). Another seed searches elsewhere.")
     private long seed;
 
-    @Option(
-            names = "--out",
-            paramLabel = "CSV",
-            description = "File to write; if not given, the rows are printed.")
+    @Option(names = "--out", paramLabel = "CSV", description = "File to write; if not given, the rows are printed.")
     private @Nullable String out;
 
     /** Names of the kinds of support as they are typed. */
@@ -90,7 +87,8 @@ final class SetOptions {
         return support;
     }
 
-    @Nullable String out() {
+    @Nullable
+    String out() {
         return out;
     }
 

@@ -52,7 +52,8 @@ public final class LoadAudit {
         for (int k = 0; k < counts.length; k++) {
             CargoKind kind = problem.kinds().get(k);
             if (counts[k] > kind.count()) {
-                faults.add(counts[k] + " pieces of " + kind.name() + " are loaded, but there are " + kind.count() + ".");
+                faults.add(
+                        counts[k] + " pieces of " + kind.name() + " are loaded, but there are " + kind.count() + ".");
             }
         }
     }

@@ -49,7 +49,10 @@ final class PracticeAudit {
             double mass = stowed.stream().mapToDouble(one -> kind(one).massKg()).sum();
             if (mass > practice.massLimitKg() * (1 + ROUNDING)) {
                 faults.add(String.format(
-                        Locale.ROOT, "The load of %.1f kg is above the limit of %.1f kg.", mass, practice.massLimitKg()));
+                        Locale.ROOT,
+                        "The load of %.1f kg is above the limit of %.1f kg.",
+                        mass,
+                        practice.massLimitKg()));
             }
         }
     }
@@ -86,7 +89,8 @@ final class PracticeAudit {
             java.util.Arrays.setAll(order, i -> i);
             java.util.Arrays.sort(
                     order,
-                    (a, b) -> Integer.compare(stowed.get(b).box().z0(), stowed.get(a).box().z0()));
+                    (a, b) -> Integer.compare(
+                            stowed.get(b).box().z0(), stowed.get(a).box().z0()));
             double[] load = new double[stowed.size()];
             for (int i : order) {
                 Box upper = stowed.get(i).box();

@@ -16,7 +16,8 @@ import java.util.Arrays;
  * @param counts how many of each
  */
 @SuppressWarnings("ArrayRecordComponent") // never changed after they were made, and read in the innermost loops
-public record Block(int dx, int dy, int dz, double volume, double value, int[] parts, int[] tops, int[] kinds, int[] counts) {
+public record Block(
+        int dx, int dy, int dz, double volume, double value, int[] parts, int[] tops, int[] kinds, int[] counts) {
     static final int PART = 7;
     static final int TOP = 5;
 

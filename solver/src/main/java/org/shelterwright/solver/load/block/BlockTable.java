@@ -73,7 +73,10 @@ public final class BlockTable {
         for (int k = 0; k < enough.length; k++) {
             enough[k] = masksOf(k, problem.kinds().get(k).count());
         }
-        leastSide = sorted.stream().mapToInt(block -> Math.min(block.dx(), block.dy())).min().orElse(Integer.MAX_VALUE);
+        leastSide = sorted.stream()
+                .mapToInt(block -> Math.min(block.dx(), block.dy()))
+                .min()
+                .orElse(Integer.MAX_VALUE);
         leastHeight = sorted.stream().mapToInt(Block::dz).min().orElse(Integer.MAX_VALUE);
     }
 

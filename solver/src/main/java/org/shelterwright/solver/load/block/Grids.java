@@ -16,7 +16,8 @@ final class Grids {
         for (int s = 0; s < singles.size(); s++) {
             Block one = singles.get(s);
             int count = problem.kinds().get(one.kinds()[0]).count();
-            boolean stacks = one.tops().length > 0 || problem.support() == org.shelterwright.solver.load.model.Support.NONE;
+            boolean stacks =
+                    one.tops().length > 0 || problem.support() == org.shelterwright.solver.load.model.Support.NONE;
             for (int nx = 1; nx <= Math.min(count, room.x() / one.dx()); nx++) {
                 for (int ny = 1; ny <= Math.min(count / nx, room.y() / one.dy()); ny++) {
                     int high = stacks ? Math.min(count / (nx * ny), room.z() / one.dz()) : 1;
@@ -57,6 +58,7 @@ final class Grids {
         int dy = ny * one.dy();
         int dz = nz * one.dz();
         int[] tops = one.tops().length > 0 ? new int[] {0, 0, dx, dy, dz} : new int[0];
-        return new Block(dx, dy, dz, pieces * one.volume(), pieces * one.value(), parts, tops, one.kinds(), new int[] {pieces});
+        return new Block(
+                dx, dy, dz, pieces * one.volume(), pieces * one.value(), parts, tops, one.kinds(), new int[] {pieces});
     }
 }

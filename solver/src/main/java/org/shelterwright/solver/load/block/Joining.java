@@ -19,7 +19,8 @@ final class Joining {
     }
 
     /** Puts the second beside the first, at its high end along x. */
-    @Nullable Block alongX(Block a, Block b) {
+    @Nullable
+    Block alongX(Block a, Block b) {
         int dy = Math.max(a.dy(), b.dy());
         int dz = Math.max(a.dz(), b.dz());
         int dx = a.dx() + b.dx();
@@ -30,7 +31,8 @@ final class Joining {
     }
 
     /** Puts the second beside the first, at its high end along y. */
-    @Nullable Block alongY(Block a, Block b) {
+    @Nullable
+    Block alongY(Block a, Block b) {
         int dx = Math.max(a.dx(), b.dx());
         int dz = Math.max(a.dz(), b.dz());
         int dy = a.dy() + b.dy();
@@ -41,7 +43,8 @@ final class Joining {
     }
 
     /** Puts the second on the first. */
-    @Nullable Block onTop(Block a, Block b) {
+    @Nullable
+    Block onTop(Block a, Block b) {
         if (a.dz() + b.dz() > problem.room().z()) {
             return null;
         }

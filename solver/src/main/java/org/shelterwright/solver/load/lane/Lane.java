@@ -74,10 +74,8 @@ public final class Lane {
             Block block = table.block(best.block(i));
             int[] parts = block.parts();
             for (int p = 0; p < parts.length; p += 7) {
-                int x0 = best.x(i)
-                        + (best.mirrorX(i) ? block.dx() - parts[p + 1] - parts[p + 4] : parts[p + 1]);
-                int y0 = best.y(i)
-                        + (best.mirrorY(i) ? block.dy() - parts[p + 2] - parts[p + 5] : parts[p + 2]);
+                int x0 = best.x(i) + (best.mirrorX(i) ? block.dx() - parts[p + 1] - parts[p + 4] : parts[p + 1]);
+                int y0 = best.y(i) + (best.mirrorY(i) ? block.dy() - parts[p + 2] - parts[p + 5] : parts[p + 2]);
                 int z0 = best.z(i) + parts[p + 3];
                 stowed.add(new Stowed(
                         parts[p], new Box(x0, y0, z0, x0 + parts[p + 4], y0 + parts[p + 5], z0 + parts[p + 6])));

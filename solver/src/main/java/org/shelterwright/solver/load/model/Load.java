@@ -19,6 +19,8 @@ public record Load(List<Stowed> stowed) {
 
     /** Mass of all pieces (kg); {@code NaN} if one is not known. */
     public double massKg(List<CargoKind> kinds) {
-        return stowed.stream().mapToDouble(one -> kinds.get(one.kind()).massKg()).sum();
+        return stowed.stream()
+                .mapToDouble(one -> kinds.get(one.kind()).massKg())
+                .sum();
     }
 }

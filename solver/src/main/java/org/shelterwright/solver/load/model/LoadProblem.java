@@ -18,26 +18,29 @@ public record LoadProblem(Size room, List<CargoKind> kinds, Support support, Pra
         kinds = List.copyOf(kinds);
         long pieces = kinds.stream().mapToLong(CargoKind::count).sum();
         if (pieces > MOST_PIECES) {
-            throw new IllegalArgumentException("The load has " + pieces + " pieces, but may have at most "
-                    + MOST_PIECES + ". Load it in parts.");
+            throw new IllegalArgumentException(
+                    "The load has " + pieces + " pieces, but may have at most " + MOST_PIECES + ". Load it in parts.");
         }
         boolean stacked = kinds.stream().anyMatch(kind -> limited(kind.topLoadKg()));
         if (practice.weighs() || stacked) {
             for (CargoKind kind : kinds) {
                 if (Double.isNaN(kind.massKg())) {
-                    throw new IllegalArgumentException("The mass of " + kind.name()
-                            + " is missing, but limits on mass, balance or stacking need it. Give it, or drop the limits.");
+                    throw new IllegalArgumentException(
+                            "The mass of " + kind.name()
+                                    + " is missing, but limits on mass, balance or stacking need it. Give it, or drop the limits.");
                 }
             }
         }
-        if (support == Support.NONE && (practice.byStops() || stacked || !practice.keptFree().isEmpty())) {
+        if (support == Support.NONE
+                && (practice.byStops() || stacked || !practice.keptFree().isEmpty())) {
             throw new IllegalArgumentException(
                     "Stacking strength, stops and space kept free can only be held where every piece is fully supported.");
         }
         Box inside = room.box();
         for (Box box : practice.keptFree()) {
             if (!inside.contains(box) || box.z0() != 0) {
-                throw new IllegalArgumentException("The space kept free " + box + " must stand on the floor of the room.");
+                throw new IllegalArgumentException(
+                        "The space kept free " + box + " must stand on the floor of the room.");
             }
         }
     }

@@ -131,8 +131,7 @@ public final class Packing {
                 stocked[w] &= enough[w];
             }
         }
-        spaces.put(
-                atX, atY, atZ, atX + one.dx(), atY + one.dy(), atZ + one.dz(), one.tops(), mirrorX, mirrorY);
+        spaces.put(atX, atY, atZ, atX + one.dx(), atY + one.dy(), atZ + one.dz(), one.tops(), mirrorX, mirrorY);
     }
 
     private void room(int blocks) {

@@ -49,7 +49,8 @@ public final class PracticeRule implements PutRule {
         for (int b = 0; b < blockMassKg.length; b++) {
             Block block = table.block(b);
             for (int i = 0; i < block.kinds().length; i++) {
-                blockMassKg[b] += block.counts()[i] * problem.kinds().get(block.kinds()[i]).massKg();
+                blockMassKg[b] += block.counts()[i]
+                        * problem.kinds().get(block.kinds()[i]).massKg();
             }
         }
         byStops = problem.practice().byStops();
@@ -144,8 +145,7 @@ public final class PracticeRule implements PutRule {
     }
 
     /** Whether the first, which leaves later, stands before or upon the second. */
-    private static boolean hinders(
-            int ax, int ay, int az, Block a, int bx, int by, int bz, Block b) {
+    private static boolean hinders(int ax, int ay, int az, Block a, int bx, int by, int bz, Block b) {
         boolean across = ay < by + b.dy() && by < ay + a.dy();
         boolean along = ax < bx + b.dx() && bx < ax + a.dx();
         boolean level = az < bz + b.dz() && bz < az + a.dz();

@@ -19,9 +19,7 @@ public final class Settling {
 
     /** Takes out groups of which something is missing, and stands the whole as its balance asks. */
     public static Load of(LoadProblem problem, Load found) {
-        Load whole = problem.support() == Support.FULL
-                ? withoutBrokenGroups(problem, found)
-                : found;
+        Load whole = problem.support() == Support.FULL ? withoutBrokenGroups(problem, found) : found;
         Balance balance = new Balance(problem);
         if (!balance.asked() || whole.stowed().isEmpty()) {
             return whole;

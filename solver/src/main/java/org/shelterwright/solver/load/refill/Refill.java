@@ -87,8 +87,7 @@ public final class Refill {
 
     private Scoring scoring(Scoring usual) {
         double noise = dice.below(3) == 0 ? 0 : 0.2 * dice.share();
-        SpaceRule rule =
-                usual.rule() == SpaceRule.LOWEST && dice.below(4) == 0 ? SpaceRule.NEAREST : usual.rule();
+        SpaceRule rule = usual.rule() == SpaceRule.LOWEST && dice.below(4) == 0 ? SpaceRule.NEAREST : usual.rule();
         return usual.shaken(powers[dice.below(ALPHAS.length)], noise, dice.next(), rule);
     }
 

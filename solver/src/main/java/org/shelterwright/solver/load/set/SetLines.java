@@ -94,7 +94,8 @@ final class SetLines {
         }
         long value = Long.parseLong(word);
         if (value < least || value > most) {
-            throw fault("Here " + wanted + " should stand, but " + value + " is not from " + least + " to " + most + ".");
+            throw fault(
+                    "Here " + wanted + " should stand, but " + value + " is not from " + least + " to " + most + ".");
         }
         return (int) value;
     }

@@ -24,7 +24,8 @@ public final class FlatSpaces extends Spaces {
     }
 
     @Override
-    public void put(int bx0, int by0, int bz0, int bx1, int by1, int bz1, int[] tops, boolean mirrorX, boolean mirrorY) {
+    public void put(
+            int bx0, int by0, int bz0, int bx1, int by1, int bz1, int[] tops, boolean mirrorX, boolean mirrorY) {
         cut(bx0, by0, bx1, by1, bz0);
         for (int i = 0; i < tops.length; i += 5) {
             int z = bz0 + tops[i + 4];

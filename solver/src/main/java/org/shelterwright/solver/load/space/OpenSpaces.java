@@ -18,7 +18,8 @@ public final class OpenSpaces extends Spaces {
     }
 
     @Override
-    public void put(int bx0, int by0, int bz0, int bx1, int by1, int bz1, int[] tops, boolean mirrorX, boolean mirrorY) {
+    public void put(
+            int bx0, int by0, int bz0, int bx1, int by1, int bz1, int[] tops, boolean mirrorX, boolean mirrorY) {
         pieces.clear();
         int i = 0;
         while (i < n) {

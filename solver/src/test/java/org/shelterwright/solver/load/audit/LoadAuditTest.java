@@ -25,8 +25,7 @@ class LoadAuditTest {
             .withMass(4)
             .withTopLoad(6)
             .forStop(2);
-    private static final LoadProblem PROBLEM =
-            LoadProblem.of(new Size(40, 16, 20), List.of(CRATE, SLAB), Support.FULL);
+    private static final LoadProblem PROBLEM = LoadProblem.of(new Size(40, 16, 20), List.of(CRATE, SLAB), Support.FULL);
 
     private static Stowed crate(int x, int y, int z) {
         return new Stowed(0, new Box(x, y, z, x + 10, y + 8, z + 6));
@@ -82,8 +81,8 @@ class LoadAuditTest {
 
     @Test
     void letsPiecesHangWhereNoSupportIsAsked() {
-        LoadProblem free = LoadProblem.of(
-                PROBLEM.room(), List.of(CRATE.withTopLoad(Double.POSITIVE_INFINITY)), Support.NONE);
+        LoadProblem free =
+                LoadProblem.of(PROBLEM.room(), List.of(CRATE.withTopLoad(Double.POSITIVE_INFINITY)), Support.NONE);
 
         assertThat(faults(free, crate(0, 0, 7))).isEmpty();
     }
@@ -103,8 +102,8 @@ class LoadAuditTest {
 
     @Test
     void findsACentreOfMassOutsideItsWindow() {
-        LoadProblem problem = asking(Practice.NONE.withBalance(
-                List.of(BalanceLine.centreAbove("centre at or behind 6", Axis.X, 6, 100))));
+        LoadProblem problem = asking(
+                Practice.NONE.withBalance(List.of(BalanceLine.centreAbove("centre at or behind 6", Axis.X, 6, 100))));
 
         assertThat(faults(problem, crate(0, 0, 0)))
                 .containsExactly("Before stop 1: centre at or behind 6 does not hold.");
@@ -115,7 +114,8 @@ class LoadAuditTest {
     void findsAPieceThatBearsTooMuch() {
         assertThat(faults(PROBLEM, slab(0, 0, 0), crate(0, 0, 2), crate(10, 0, 2)))
                 .containsExactly("On piece 1 (slab) rest 10.0 kg; it bears 6.0 kg.");
-        assertThat(faults(PROBLEM, slab(0, 0, 0), slab(20, 0, 0), crate(15, 0, 2))).isEmpty();
+        assertThat(faults(PROBLEM, slab(0, 0, 0), slab(20, 0, 0), crate(15, 0, 2)))
+                .isEmpty();
     }
 
     @Test
@@ -144,8 +144,7 @@ class LoadAuditTest {
 
     @Test
     void findsAGroupOfWhichSomethingIsMissing() {
-        LoadProblem problem =
-                LoadProblem.of(PROBLEM.room(), List.of(CRATE.inGroup("set"), SLAB), Support.FULL);
+        LoadProblem problem = LoadProblem.of(PROBLEM.room(), List.of(CRATE.inGroup("set"), SLAB), Support.FULL);
 
         assertThat(faults(problem, crate(0, 0, 0)))
                 .containsExactly("1 of the 3 pieces of set are loaded, but they go together.");
@@ -158,6 +157,7 @@ class LoadAuditTest {
 
         assertThat(faults(problem, crate(0, 0, 0), slab(10, 0, 0)))
                 .containsExactly("1 pieces cannot come out at stop 1.");
-        assertThat(faults(problem, slab(0, 0, 0), crate(20, 0, 0), crate(0, 8, 0))).isEmpty();
+        assertThat(faults(problem, slab(0, 0, 0), crate(20, 0, 0), crate(0, 8, 0)))
+                .isEmpty();
     }
 }

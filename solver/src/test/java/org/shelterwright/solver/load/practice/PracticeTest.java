@@ -48,7 +48,10 @@ class PracticeTest {
     @Test
     void massLimitIsHeldAndUsed() {
         LoadProblem problem = Cargoes.heavy(1, 10);
-        double limit = 0.6 * problem.kinds().stream().mapToDouble(k -> k.count() * k.massKg()).sum();
+        double limit = 0.6
+                * problem.kinds().stream()
+                        .mapToDouble(k -> k.count() * k.massKg())
+                        .sum();
 
         LoadResult result = holds(problem.with(Practice.NONE.withMassLimit(limit)), 0.5);
 
@@ -104,7 +107,11 @@ class PracticeTest {
     @Test
     void nothingStandsOnWhatIsFragile() {
         LoadProblem plain = Cargoes.of(7, 12, Support.FULL);
-        LoadProblem problem = with(plain, k -> k % 4 == 0 ? plain.kinds().get(k).withTopLoad(0) : plain.kinds().get(k));
+        LoadProblem problem = with(
+                plain,
+                k -> k % 4 == 0
+                        ? plain.kinds().get(k).withTopLoad(0)
+                        : plain.kinds().get(k));
 
         holds(problem, 0.7);
     }
@@ -114,11 +121,19 @@ class PracticeTest {
         LoadProblem plain = Cargoes.of(8, 12, Support.FULL);
         LoadProblem problem = with(
                 plain,
-                k -> k == 0 ? plain.kinds().get(k).ofClass("fuel") : k == 1 ? plain.kinds().get(k).ofClass("food") : plain.kinds().get(k));
+                k -> k == 0
+                        ? plain.kinds().get(k).ofClass("fuel")
+                        : k == 1
+                                ? plain.kinds().get(k).ofClass("food")
+                                : plain.kinds().get(k));
 
         holds(problem.with(Practice.NONE.withApart(List.of(new Apart("fuel", "food", 150)))), 0.8);
-        LoadResult never = holds(problem.with(Practice.NONE.withApart(List.of(Apart.notTogether("fuel", "food")))), 0.7);
-        assertThat(never.load().stowed().stream().map(one -> one.kind()).filter(k -> k < 2).distinct())
+        LoadResult never =
+                holds(problem.with(Practice.NONE.withApart(List.of(Apart.notTogether("fuel", "food")))), 0.7);
+        assertThat(never.load().stowed().stream()
+                        .map(one -> one.kind())
+                        .filter(k -> k < 2)
+                        .distinct())
                 .hasSizeLessThan(2);
     }
 

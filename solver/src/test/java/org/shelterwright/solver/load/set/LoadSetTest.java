@@ -17,8 +17,7 @@ import org.shelterwright.solver.load.model.Upright;
 import org.shelterwright.solver.load.set.LoadSet.SetProblem;
 
 class LoadSetTest {
-    private static final String TEXT =
-            """
+    private static final String TEXT = """
              2
              1 2502505
              587 233 220
@@ -79,7 +78,8 @@ class LoadSetTest {
     @Test
     void refusesWhatFollowsTheLastProblem() {
         assertThatThrownBy(() -> read(TEXT + "8\n"))
-                .hasMessage("set.txt, line 12: The file should end here, after the 2 problems that its first line tells.");
+                .hasMessage(
+                        "set.txt, line 12: The file should end here, after the 2 problems that its first line tells.");
     }
 
     @Test

@@ -45,8 +45,7 @@ class OpenSpacesTest {
     private static Set<String> listed(Spaces spaces) {
         Set<String> listed = new TreeSet<>();
         for (int i = 0; i < spaces.size(); i++) {
-            listed.add(text(
-                    spaces.x0(i), spaces.y0(i), spaces.z0(i), spaces.x1(i), spaces.y1(i), spaces.z1(i)));
+            listed.add(text(spaces.x0(i), spaces.y0(i), spaces.z0(i), spaces.x1(i), spaces.y1(i), spaces.z1(i)));
         }
         return listed;
     }
