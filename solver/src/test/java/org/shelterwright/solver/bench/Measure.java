@@ -7,14 +7,19 @@ import java.nio.file.Path;
 
 /**
  * Runs one measurement and writes its table: {@code planted}, {@code baselines}, {@code samples} or {@code micro}, then
- * the options of {@link Setting}.
+ * the options of {@link Setting}; or {@code load}, then those of {@link LoadSetting}.
  */
 public final class Measure {
     private Measure() {}
 
     public static void main(String[] args) throws IOException {
         if (args.length == 0) {
-            throw new IllegalArgumentException("Say what to measure: planted, baselines, samples or micro.");
+            throw new IllegalArgumentException("Say what to measure: planted, baselines, samples, micro or load.");
+        }
+        if (args[0].equals("load")) {
+            LoadSetting setting = LoadSetting.of(args, 1);
+            write(setting.folder(), "load-" + setting.part(), new LoadRuns(setting).run());
+            return;
         }
         Setting setting = Setting.of(args, 1);
         String text = switch (args[0]) {
@@ -24,11 +29,14 @@ public final class Measure {
             case "micro" -> new MicroRuns(setting).run();
             default ->
                 throw new IllegalArgumentException(
-                        "\"" + args[0] + "\" is none of planted, baselines, samples, micro.");
+                        "\"" + args[0] + "\" is none of planted, baselines, samples, micro, load.");
         };
-        Files.createDirectories(setting.folder());
-        Path file = setting.folder().resolve(args[0] + ".md");
-        Files.writeString(file, text, StandardCharsets.UTF_8);
+        write(setting.folder(), args[0], text);
+    }
+
+    private static void write(Path folder, String name, String text) throws IOException {
+        Files.createDirectories(folder);
+        Files.writeString(folder.resolve(name + ".md"), text, StandardCharsets.UTF_8);
         System.out.println(text);
     }
 }
