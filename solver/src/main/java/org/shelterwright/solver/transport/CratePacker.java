@@ -1,8 +1,10 @@
 package org.shelterwright.solver.transport;
 
 import java.util.List;
-import org.shelterwright.catalog.space.Box;
+import java.util.Map;
+import java.util.Set;
 import org.shelterwright.catalog.transit.TransitCar;
+import org.shelterwright.layouts.rules.Rules;
 import org.shelterwright.layouts.transport.Stand;
 import org.shelterwright.layouts.transport.scene.Shape;
 
@@ -12,20 +14,30 @@ public interface CratePacker {
     /**
      * What is to be packed.
      *
-     * @param space where crates may go, in the frame of the car
-     * @param crates in the order in which they are unloaded last to first, where that matters
-     * @param loadKg the most that they may weigh together (kg)
+     * @param rules of the leg: play of doorways, places of the centre, ratios
+     * @param loadKg the most that the crates may weigh together (kg)
+     * @param stops number of the stop at which each crate is taken off, 1 the first, by its id
+     * @param apart ids of crates that may not ride in the same car, by id
      */
-    record Ask(TransitCar car, Box space, List<Shape> crates, double loadKg, long seed) {
+    record Ask(
+            TransitCar car,
+            Rules rules,
+            List<Shape> crates,
+            double loadKg,
+            Map<String, Integer> stops,
+            Map<String, Set<String>> apart,
+            long seed) {
         public Ask {
             crates = List.copyOf(crates);
+            stops = Map.copyOf(stops);
+            apart = Map.copyOf(apart);
         }
     }
 
     /**
      * Finds places.
      *
-     * @return a stand for each crate that found a place, each with full support; those that found none are left out
+     * @return a stand for each crate that found a place; those that found none are left out
      */
     List<Stand> pack(Ask ask);
 }

@@ -3,7 +3,6 @@ package org.shelterwright.solver.transport;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
@@ -41,31 +40,55 @@ final class DeckPlan {
         this.seed = seed;
     }
 
-    Load planned() {
+    /**
+     * A load with positions.
+     *
+     * @param left what found no place between the walls of the car
+     */
+    record Planned(Load load, List<Stand> left) {}
+
+    Planned planned() {
         if (load.pieces().stream().allMatch(piece -> piece.stand().pinned())) {
-            return load.load();
+            return new Planned(load.load(), List.of());
         }
-        boolean walls = load.car().deck().clearHeight() != null
-                && load.pieces().stream().allMatch(piece -> piece.shape().crate() != null);
-        return walls ? packed() : lined();
+        return walls() ? packed() : new Planned(lined(), List.of());
     }
 
-    private Load packed() {
-        Integer clear = load.car().deck().clearHeight();
+    /** Whether it is to be packed between walls. */
+    private boolean walls() {
+        return load.car().deck().clearHeight() != null
+                && load.car().kind() != TransitCar.Kind.SHIP_DECK
+                && load.pieces().stream().allMatch(piece -> piece.shape().crate() != null);
+    }
+
+    private Planned packed() {
         TransitCar car = load.car();
-        Box space = new Box(0, 0, 0, car.deck().length(), car.deck().width(), clear == null ? 0 : clear);
-        Double limit = CarChoice.loadLimitKg(car, legs.get(0).lineCategory());
+        LegScene leg = legs.get(0);
+        Double limit = CarChoice.loadLimitKg(car, leg.lineCategory());
         List<Shape> crates = load.pieces().stream().map(PlacedPiece::shape).toList();
-        List<Stand> stands = new ArrayList<>(
-                packer.pack(new CratePacker.Ask(car, space, crates, limit == null ? Double.MAX_VALUE : limit, seed)));
-        int beyond = car.deck().length();
-        for (Shape crate : crates) {
-            if (stands.stream().noneMatch(stand -> stand.what().equals(crate.id()))) {
-                stands.add(new Stand(crate.id(), Pose.at(new Point(beyond, 0, 0)), false));
-                beyond += crate.size().x();
-            }
+        List<Stand> stands = packer.pack(new CratePacker.Ask(
+                car,
+                leg.rules(),
+                crates,
+                limit == null ? Double.MAX_VALUE : limit,
+                Stops.of(leg.journey().journey(), crates),
+                Stops.apart(leg.journey().journey(), crates),
+                seed));
+        List<Stand> left = load.load().stands().stream()
+                .filter(stand -> stands.stream().noneMatch(one -> one.what().equals(stand.what())))
+                .toList();
+        return new Planned(load.load().withStands(stands).withPacked(true), left);
+    }
+
+    /** Those that found no place anywhere, behind the others beyond the deck, so that the ledger can say so. */
+    static Load crowded(Load load, List<Stand> left, PlacedLoad placed) {
+        List<Stand> stands = new ArrayList<>(load.stands());
+        int beyond = placed.car().deck().length();
+        for (Stand stand : left) {
+            stands.add(stand.with(Pose.at(new Point(beyond, 0, 0))));
+            beyond += placed.piece(stand.what()).map(piece -> piece.shape().size().x()).orElse(0);
         }
-        return load.load().withStands(stands).withPacked(true);
+        return load.withStands(stands);
     }
 
     /**
