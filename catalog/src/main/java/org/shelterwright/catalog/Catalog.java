@@ -12,26 +12,30 @@ import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.piece.Piece;
+import org.shelterwright.catalog.transit.Transit;
 
-/** Items, bodies, carriers, cables and pieces by their ids, in the order in which they were read. */
+/** Items, bodies, carriers, cables and pieces by their ids, in the order in which they were read, and what legs are planned with. */
 public final class Catalog {
     private final Map<String, Item> items;
     private final Map<String, Body> bodies;
     private final Map<String, Carrier> carriers;
     private final Map<String, Cable> cables;
     private final Map<String, Piece> pieces;
+    private final Transit transit;
 
     private Catalog(
             Map<String, Item> items,
             Map<String, Body> bodies,
             Map<String, Carrier> carriers,
             Map<String, Cable> cables,
-            Map<String, Piece> pieces) {
+            Map<String, Piece> pieces,
+            Transit transit) {
         this.items = items;
         this.bodies = bodies;
         this.carriers = carriers;
         this.cables = cables;
         this.pieces = pieces;
+        this.transit = transit;
     }
 
     /**
@@ -44,18 +48,20 @@ public final class Catalog {
             Collection<Body> bodies,
             Collection<Carrier> carriers,
             Collection<Cable> cables,
-            Collection<Piece> pieces) {
+            Collection<Piece> pieces,
+            Transit transit) {
         return new Catalog(
                 index("item", items, Item::id),
                 index("body", bodies, Body::id),
                 index("carrier", carriers, Carrier::id),
                 index("cable", cables, Cable::id),
-                index("piece", pieces, Piece::id));
+                index("piece", pieces, Piece::id),
+                transit);
     }
 
-    /** A catalog without cables and pieces. */
+    /** A catalog of what a fit-out alone is planned with, without cables and pieces. */
     public static Catalog of(Collection<Item> items, Collection<Body> bodies, Collection<Carrier> carriers) {
-        return of(items, bodies, carriers, List.of(), List.of());
+        return of(items, bodies, carriers, List.of(), List.of(), Transit.NONE);
     }
 
     public Optional<Item> item(String id) {
@@ -76,6 +82,10 @@ public final class Catalog {
 
     public Optional<Piece> piece(String id) {
         return Optional.ofNullable(pieces.get(id));
+    }
+
+    public Transit transit() {
+        return transit;
     }
 
     public Collection<Item> items() {

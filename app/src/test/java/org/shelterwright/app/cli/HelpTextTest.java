@@ -20,6 +20,7 @@ class HelpTextTest {
                 "fit",
                 "check",
                 "report",
+                "load",
                 "desk",
                 "catalog",
                 "catalog list",

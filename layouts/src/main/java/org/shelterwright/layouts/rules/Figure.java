@@ -129,7 +129,25 @@ public enum Figure {
     STOWAGE_ORDER_SLACK(
             "stowage.order-slack", "mm", "How much farther from its task what is used first may lie than what is used later"),
     STOWAGE_ROOM_LOW("stowage.room-low", "°C", "Lowest temperature in places that are as warm as the room"),
-    STOWAGE_ROOM_HIGH("stowage.room-high", "°C", "Highest temperature in places that are as warm as the room");
+    STOWAGE_ROOM_HIGH("stowage.room-high", "°C", "Highest temperature in places that are as warm as the room"),
+    OUTLINE_MARGIN("transport.outline-margin", "mm", "Least distance of a load from the outline, each side and above"),
+    WHEEL_RATIO("transport.wheel-ratio", "", "Greatest ratio of the loads of both sides of a wagon's wheels"),
+    BOGIE_RATIO("transport.bogie-ratio", "", "Greatest ratio of the loads of two bogies"),
+    WAGON_AXLE_RATIO("transport.axle-ratio", "", "Greatest ratio of the loads of two single axles of a wagon"),
+    VEHICLE_GAP("transport.vehicle-gap", "mm", "Least distance between vehicles on a car"),
+    LENGTH_TOLERANCE("transport.length-tolerance", "mm", "What a vehicle may be longer than its data say"),
+    DOOR_PLAY_WIDE("transport.door-play-wide", "mm", "What a doorway must be wider than what passes"),
+    DOOR_PLAY_HIGH("transport.door-play-high", "mm", "What a doorway must be higher than what passes"),
+    HALF_LENGTH_SHARE("transport.half-length-share", "share", "Greatest share of a load on half of the length"),
+    LOAD_OFF_ALONG("transport.off-along", "share", "Greatest distance of a load's centre from mid-length, of the length"),
+    LOAD_OFF_ACROSS("transport.off-across", "share", "Greatest distance of a load's centre from the middle, of the width"),
+    TIE_DOWN_FACTOR("transport.tie-down-factor", "", "Safety factor of friction by tie-downs"),
+    LASHING_LEAST_ANGLE("transport.lashing-least-angle", "°", "Least angle of a direct lashing to the floor"),
+    LASHING_MOST_ANGLE("transport.lashing-most-angle", "°", "Greatest angle of a direct lashing to the floor"),
+    TIE_DOWN_LEAST_ANGLE("transport.tie-down-least-angle", "°", "Least angle of a tie-down to the floor"),
+    TENSIONER_SPACE("transport.tensioner-space", "mm", "Least free width beside a tensioner for hands and tool"),
+    US_TIEDOWNS("transport.us-tiedowns", "", "1 where the count and strength of 49 CFR 393 are asked"),
+    BREAKOVER_PLAY("transport.ramp-play", "°", "What a vehicle's ramp angles must be more than the slope of a ramp");
 
     private final String id;
     private final String unit;

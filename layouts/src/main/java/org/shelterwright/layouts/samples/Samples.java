@@ -7,10 +7,12 @@ import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.NearestName;
 import org.shelterwright.catalog.json.ResourceFolder;
 
-/** The samples that come with the program: {@code <name>.brief.json} and {@code <name>.layout.json} beside this class. */
+/** The samples that come with the program: {@code <name>.brief.json}, {@code <name>.layout.json} and
+ * {@code <name>.journey.json} beside this class. */
 public final class Samples {
     private static final String BRIEF = ".brief.json";
     private static final String LAYOUT = ".layout.json";
+    private static final String JOURNEY = ".journey.json";
 
     private Samples() {}
 
@@ -37,6 +39,26 @@ public final class Samples {
     /** The layout that was found for a sample, if one is kept. */
     public static Optional<InputFile> layout(String name) {
         return file(name, LAYOUT);
+    }
+
+    /** The names of all sample journeys, sorted. */
+    public static List<String> journeys() {
+        return files().stream()
+                .map(InputFile::name)
+                .filter(name -> name.endsWith(JOURNEY))
+                .map(name -> plain(name, JOURNEY))
+                .toList();
+    }
+
+    /**
+     * A sample journey.
+     *
+     * @throws InputException if there is no such sample
+     */
+    public static InputFile journey(String name) {
+        return file(name, JOURNEY)
+                .orElseThrow(() -> new InputException(
+                        "sample:" + name, "There is no such sample journey." + NearestName.hint(name, journeys())));
     }
 
     private static Optional<InputFile> file(String name, String ending) {

@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
 
-/** Runs one measurement, named by the first argument, and writes its table; the rest are options of {@link Setting}. */
+/** Runs one measurement, named by the first argument, and writes its table; the rest are options of {@link Setting} or {@link LoadSetting}. */
 public final class Measure {
     private static final Map<String, Function<Setting, String>> RUNS = new LinkedHashMap<>();
 
@@ -24,15 +24,23 @@ public final class Measure {
     private Measure() {}
 
     public static void main(String[] args) throws IOException {
-        Function<Setting, String> run = args.length == 0 ? null : RUNS.get(args[0]);
+        String what = args.length == 0 ? "" : args[0];
+        if (what.equals("load")) {
+            LoadSetting setting = LoadSetting.of(args, 1);
+            write(setting.folder(), "load-" + setting.part(), new LoadRuns(setting).run());
+            return;
+        }
+        Function<Setting, String> run = RUNS.get(what);
         if (run == null) {
-            throw new IllegalArgumentException("Say what to measure: " + String.join(", ", RUNS.keySet()) + ".");
+            throw new IllegalArgumentException("Say what to measure: " + String.join(", ", RUNS.keySet()) + " or load.");
         }
         Setting setting = Setting.of(args, 1);
-        String text = run.apply(setting);
-        Files.createDirectories(setting.folder());
-        Path file = setting.folder().resolve(args[0] + ".md");
-        Files.writeString(file, text, StandardCharsets.UTF_8);
+        write(setting.folder(), what, run.apply(setting));
+    }
+
+    private static void write(Path folder, String name, String text) throws IOException {
+        Files.createDirectories(folder);
+        Files.writeString(folder.resolve(name + ".md"), text, StandardCharsets.UTF_8);
         System.out.println(text);
     }
 }
