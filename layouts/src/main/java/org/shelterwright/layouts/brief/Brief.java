@@ -69,6 +69,18 @@ public record Brief(
         this(id, name, body, carrier, trailer, units, crew, List.of(), wishes, ruleSets, limits, wires, null, note);
     }
 
+    public Brief withBody(String other) {
+        return new Brief(
+                id, name, other, carrier, trailer, units, crew, occupants, wishes, ruleSets, limits, wires, services,
+                note);
+    }
+
+    public Brief withCarrier(@Nullable String other) {
+        return new Brief(
+                id, name, body, other, trailer, units, crew, occupants, wishes, ruleSets, limits, wires, services,
+                note);
+    }
+
     public Brief withTrailer(@Nullable Trailer other) {
         return new Brief(
                 id, name, body, carrier, other, units, crew, occupants, wishes, ruleSets, limits, wires, services,

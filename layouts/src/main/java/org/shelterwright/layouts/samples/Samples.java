@@ -7,10 +7,12 @@ import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.NearestName;
 import org.shelterwright.catalog.json.ResourceFolder;
 
-/** The samples that come with the program: {@code <name>.brief.json} and {@code <name>.layout.json} beside this class. */
+/** The samples that come with the program: {@code <name>.brief.json}, {@code <name>.layout.json} and {@code
+ * <name>.study.json} beside this class. */
 public final class Samples {
     private static final String BRIEF = ".brief.json";
     private static final String LAYOUT = ".layout.json";
+    private static final String STUDY = ".study.json";
 
     private Samples() {}
 
@@ -37,6 +39,23 @@ public final class Samples {
     /** The layout that was found for a sample, if one is kept. */
     public static Optional<InputFile> layout(String name) {
         return file(name, LAYOUT);
+    }
+
+    /**
+     * The study that comes with a sample.
+     *
+     * @throws InputException if there is no such sample, or it has no study
+     */
+    public static InputFile study(String name) {
+        return file(name, STUDY)
+                .orElseThrow(() -> new InputException(
+                        "sample:" + name,
+                        "There is no such study."
+                                + NearestName.hint(
+                                        name,
+                                        names().stream()
+                                                .filter(one -> file(one, STUDY).isPresent())
+                                                .toList())));
     }
 
     private static Optional<InputFile> file(String name, String ending) {
