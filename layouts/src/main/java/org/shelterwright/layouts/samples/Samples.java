@@ -7,12 +7,13 @@ import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.NearestName;
 import org.shelterwright.catalog.json.ResourceFolder;
 
-/** The samples that come with the program: {@code <name>.brief.json}, {@code <name>.layout.json} and
- * {@code <name>.journey.json} beside this class. */
+/** The samples that come with the program: {@code <name>.brief.json}, {@code <name>.layout.json},
+ * {@code <name>.journey.json} and {@code <name>.study.json} beside this class. */
 public final class Samples {
     private static final String BRIEF = ".brief.json";
     private static final String LAYOUT = ".layout.json";
     private static final String JOURNEY = ".journey.json";
+    private static final String STUDY = ".study.json";
 
     private Samples() {}
 
@@ -59,6 +60,23 @@ public final class Samples {
         return file(name, JOURNEY)
                 .orElseThrow(() -> new InputException(
                         "sample:" + name, "There is no such sample journey." + NearestName.hint(name, journeys())));
+    }
+
+    /**
+     * The study that comes with a sample.
+     *
+     * @throws InputException if there is no such sample, or it has no study
+     */
+    public static InputFile study(String name) {
+        return file(name, STUDY)
+                .orElseThrow(() -> new InputException(
+                        "sample:" + name,
+                        "There is no such study."
+                                + NearestName.hint(
+                                        name,
+                                        names().stream()
+                                                .filter(one -> file(one, STUDY).isPresent())
+                                                .toList())));
     }
 
     private static Optional<InputFile> file(String name, String ending) {

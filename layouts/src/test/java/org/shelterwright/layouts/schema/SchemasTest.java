@@ -25,6 +25,8 @@ import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.file.LayoutFormats;
 import org.shelterwright.layouts.file.SmallPost;
 import org.shelterwright.layouts.rules.RuleSets;
+import org.shelterwright.layouts.study.StudyFormats;
+import org.shelterwright.layouts.study.results.ResultFormats;
 
 /**
  * Holds the schemas under {@code docs/schemas} equal to the records, and files equal to the schemas. After a change of a
@@ -42,7 +44,11 @@ class SchemasTest {
                 CatalogFormats.FASTENERS,
                 LayoutFormats.BRIEF,
                 LayoutFormats.LAYOUT,
-                RuleSets.FORMAT);
+                RuleSets.FORMAT,
+                StudyFormats.STUDY,
+                StudyFormats.SEALED,
+                ResultFormats.HEAD,
+                ResultFormats.RUN);
     }
 
     private static Path file(JsonFormat<?> format) {

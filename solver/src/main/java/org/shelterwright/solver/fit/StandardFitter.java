@@ -26,9 +26,20 @@ public final class StandardFitter implements Fitter {
     private static final int MOST_STARTS = 2;
 
     private final Checker checker;
+    private final boolean reasoned;
 
     public StandardFitter(Checker checker) {
+        this(checker, true);
+    }
+
+    private StandardFitter(Checker checker, boolean reasoned) {
         this.checker = checker;
+        this.reasoned = reasoned;
+    }
+
+    @Override
+    public Fitter withoutReasons() {
+        return new StandardFitter(checker, false);
     }
 
     @Override
@@ -56,7 +67,7 @@ public final class StandardFitter implements Fitter {
                     choice.choose(mended(problem, options, found, request, stop), request.alternatives());
         }
         pulse.tell(true);
-        WhyNot whyNot = new WhyNotFinder(checker, problem, limits).explain(request, options, stop);
+        WhyNot whyNot = reasoned ? new WhyNotFinder(checker, problem, limits).explain(request, options, stop) : null;
         return new FitResult(options, whyNot, pulse.moves(), pulse.elapsed());
     }
 
