@@ -22,6 +22,7 @@ import org.shelterwright.catalog.plausible.CableOddities;
 import org.shelterwright.catalog.plausible.CarrierOddities;
 import org.shelterwright.catalog.plausible.ItemOddities;
 import org.shelterwright.catalog.plausible.Oddity;
+import org.shelterwright.catalog.transit.Transit;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.brief.Trailer;
@@ -172,7 +173,13 @@ final class LayoutAssembly {
         if (trailer != null && (carrier == null || !carrier.id().equals(trailer.id()))) {
             carriers.add(trailer);
         }
-        return Catalog.of(items.values(), List.of(document.parts().body().entry()), carriers, cables.values(), List.of());
+        return Catalog.of(
+                items.values(),
+                List.of(document.parts().body().entry()),
+                carriers,
+                cables.values(),
+                List.of(),
+                Transit.NONE);
     }
 
     private void takePlacements() {
