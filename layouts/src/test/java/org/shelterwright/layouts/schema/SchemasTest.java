@@ -40,6 +40,8 @@ class SchemasTest {
                 CatalogFormats.BODY,
                 CatalogFormats.CARRIER,
                 CatalogFormats.FASTENERS,
+                CatalogFormats.CABLE,
+                CatalogFormats.CONDUCTORS,
                 LayoutFormats.BRIEF,
                 LayoutFormats.LAYOUT,
                 RuleSets.FORMAT);

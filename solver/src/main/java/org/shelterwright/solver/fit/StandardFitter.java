@@ -33,7 +33,7 @@ public final class StandardFitter implements Fitter {
     @Override
     public FitResult fit(FitRequest request, FitObserver observer, StopSignal stop) {
         Pulse pulse = new Pulse(observer);
-        FitProblem problem = FitProblem.of(checker.scene(request.start()));
+        FitProblem problem = FitProblem.of(checker.scene(WiredOptions.bare(request.start())));
         MomentLimits limits = new MomentLimits(checker.book());
         LaneRace race = new LaneRace(problem, limits, request.seed(), request.budget(), request.threads(), pulse, stop);
         List<Best> bests = race.run();
@@ -43,6 +43,7 @@ public final class StandardFitter implements Fitter {
             options =
                     new Choice(checker).choose(mended(problem, options, found, request, stop), request.alternatives());
         }
+        options = new WiredOptions(checker).routed(options);
         pulse.tell(true);
         WhyNot whyNot = new WhyNotFinder(checker, problem, limits).explain(request, options, stop);
         return new FitResult(options, whyNot, pulse.moves(), pulse.elapsed());
