@@ -8,6 +8,7 @@ import org.shelterwright.app.drawing.Circle;
 import org.shelterwright.app.drawing.Colour;
 import org.shelterwright.app.drawing.Drawing;
 import org.shelterwright.app.drawing.Group;
+import org.shelterwright.app.drawing.Label;
 import org.shelterwright.app.drawing.Label.Align;
 import org.shelterwright.app.drawing.Label.Weight;
 import org.shelterwright.app.drawing.LineType;
@@ -29,10 +30,12 @@ import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.item.CableClass;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.cable.CableNet;
 import org.shelterwright.layouts.cable.LaidWire;
 import org.shelterwright.layouts.cable.WireEnd;
+import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 
 /** An overview of the wiring: trays and wires from above and from the right side, over the units in pale, with a key. */
@@ -45,6 +48,7 @@ public final class WiringPicture {
     private static final double GAP = 14;
     private static final double LINE = 4.4;
     private static final double TEXT = 2;
+    private static final double NAME = 1.7;
     /** How far the wires of a bundle lie from each other on paper (mm). */
     private static final double FAN = 0.42;
 
@@ -58,17 +62,21 @@ public final class WiringPicture {
         CableNet net = CableNet.of(scene);
         Box outside = scene.body().outside();
         double room = WIDTH - 2 * MARGIN - KEY - GAP;
-        double scale = mm(outside.x1() - outside.x0()) / room;
-        double deep = mm(outside.y1() - outside.y0()) / scale;
+        double swing = SheetPlan.swing(scene.body(), Face.REAR, 1);
+        double beyond = SheetPlan.swing(scene.body(), Face.FRONT, 1);
+        double beside = SheetPlan.swing(scene.body(), Face.LEFT, 1);
+        double below = SheetPlan.swing(scene.body(), Face.RIGHT, 1);
+        double scale = (mm(outside.x1() - outside.x0()) + swing + beyond) / room;
+        double deep = (mm(outside.y1() - outside.y0()) + beside + below) / scale;
         double tall = mm(outside.z1() - outside.z0()) / scale;
         double drawn = deep + GAP + tall;
         double listed = LINE * (net.wires().size() + 9);
         double height = 2 * MARGIN + HEAD + Math.max(drawn, listed) + FOOT;
-        double left = MARGIN - mm(outside.x0()) / scale;
+        double left = MARGIN + (swing - mm(outside.x0())) / scale;
         double top = MARGIN + HEAD;
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Polygon.of(new Bounds(0, 0, WIDTH, height), Role.RAISED.colour(), null));
-        Spot above = new Spot(left, top + mm(outside.y1()) / scale);
+        Spot above = new Spot(left, top + (mm(outside.y1()) + beside) / scale);
         Spot side = new Spot(left, top + deep + GAP + mm(outside.z1()) / scale);
         view(scene, net, new Sheeted(Aspect.ABOVE, scale, above), shapes);
         view(scene, net, new Sheeted(Aspect.RIGHT, scale, side), shapes);
@@ -83,8 +91,10 @@ public final class WiringPicture {
         return new Drawing(caption.title() + ", " + caption.subtitle(), WIDTH, height, shapes);
     }
 
-    private static void view(Scene scene, CableNet net, Sheeted sheeted, List<Shape> shapes) {
-        shapes.addAll(new FlatView(scene, Situation.ON_STATION, sheeted, 0.8, null).shapes(false));
+    private void view(Scene scene, CableNet net, Sheeted sheeted, List<Shape> shapes) {
+        FlatView flat = new FlatView(scene, Situation.ON_STATION, sheeted, 0.8, null);
+        shapes.addAll(flat.shapes(false));
+        names(scene, flat, shapes);
         List<Shape> trays = new ArrayList<>();
         for (Tray tray : scene.body().trays()) {
             for (int i = 1; i < tray.path().size(); i++) {
@@ -102,9 +112,24 @@ public final class WiringPicture {
         List<Shape> wires = new ArrayList<>();
         int count = net.wires().size();
         for (int i = 0; i < count; i++) {
-            wire(net.wires().get(i), FAN * (i - (count - 1) / 2.0) * Math.min(1, 9.0 / count), sheeted, wires);
+            wire(net.wires().get(i), FAN * (i - (count - 1) / 2.0) * Math.min(1, 6.0 / count), sheeted, wires);
         }
         shapes.add(new Group("wires", wires));
+    }
+
+    /** Names of units where they fit. */
+    private void names(Scene scene, FlatView flat, List<Shape> shapes) {
+        for (PlacedUnit unit : scene.units()) {
+            Label label = Lettering.muted(unit.name(), new Spot(0, 0), NAME).with(Align.MIDDLE);
+            double width = typeface.width(label) + 1.5;
+            for (Bounds part : flat.parts(unit.id())) {
+                Bounds middle = Bounds.around(part.centre(), width, NAME + 1.5);
+                if (part.contains(middle) && flat.shows(middle, unit.id())) {
+                    shapes.add(label.at(part.centre().plus(0, NAME / 2)));
+                    break;
+                }
+            }
+        }
     }
 
     private static void wire(LaidWire wire, double off, Sheeted sheeted, List<Shape> shapes) {
@@ -115,10 +140,8 @@ public final class WiringPicture {
         Colour colour = colour(cable);
         List<Point> path = wire.shape().path();
         List<Spot> spots = new ArrayList<>();
-        for (int i = 0; i < path.size(); i++) {
-            boolean end = i == 0 || i == path.size() - 1;
-            Spot spot = sheeted.spot(path.get(i));
-            spots.add(end ? spot : spot.plus(off, off));
+        for (Point point : path) {
+            spots.add(sheeted.spot(point).plus(off, off));
         }
         shapes.add(new Lines(List.of(spots), Pen.of(0.3, colour)));
         shapes.add(new Circle(spots.get(0), 0.8, colour, null));
