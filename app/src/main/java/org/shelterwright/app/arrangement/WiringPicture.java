@@ -81,8 +81,7 @@ public final class WiringPicture {
         view(scene, net, new Sheeted(Aspect.ABOVE, scale, above), shapes);
         view(scene, net, new Sheeted(Aspect.RIGHT, scale, side), shapes);
         shapes.add(Lettering.muted("from above, front to the right", new Spot(MARGIN, top + deep + 5), TEXT));
-        shapes.add(Lettering.muted(
-                "from the right side, front to the right", new Spot(MARGIN, top + drawn + 5), TEXT));
+        shapes.add(Lettering.muted("from the right side, front to the right", new Spot(MARGIN, top + drawn + 5), TEXT));
         key(net, WIDTH - MARGIN - KEY, top, shapes);
         shapes.add(Lettering.bold(caption.title(), new Spot(MARGIN, MARGIN + 3), 3.2));
         shapes.add(Lettering.muted(caption.subtitle(), new Spot(MARGIN, MARGIN + 8.6), 2.3));
@@ -105,7 +104,9 @@ public final class WiringPicture {
                 Box wide = band.grown(
                         a.x() == b.x() ? half : 0, a.y() == b.y() ? half : 0, a.z() == b.z() ? tray.depth() / 2 : 0);
                 trays.add(Polygon.of(
-                        sheeted.bounds(wide), null, Pen.of(0.18, Role.MUTED.colour()).with(LineType.DASHED)));
+                        sheeted.bounds(wide),
+                        null,
+                        Pen.of(0.18, Role.MUTED.colour()).with(LineType.DASHED)));
             }
         }
         shapes.add(new Group("trays", trays));

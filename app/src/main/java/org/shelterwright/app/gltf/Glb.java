@@ -61,12 +61,7 @@ public final class Glb {
         node("body", scene.body().name(), shell(scene.body()), "floor", Role.FLOOR.colour());
         for (PlacedUnit unit : scene.units()) {
             Tint tint = Tint.of(unit.item());
-            node(
-                    unit.id(),
-                    unit.name(),
-                    unit.solids(situation),
-                    tint.name().toLowerCase(Locale.ROOT),
-                    tint.side());
+            node(unit.id(), unit.name(), unit.solids(situation), tint.name().toLowerCase(Locale.ROOT), tint.side());
         }
         cables(scene);
         ObjectNode asset = root.putObject("asset");
@@ -90,7 +85,12 @@ public final class Glb {
             if (cable != null && wire.routed() && wire.shape() != null) {
                 String look = cable.cableClass().name().toLowerCase(Locale.ROOT).replace('_', '-');
                 List<Box> bars = CableBars.of(wire.shape().path(), cable.diameter());
-                node("wire-" + wire.wire().id(), "Wire " + wire.wire().id(), bars, "cable-" + look, CableBars.colour(cable.cableClass()));
+                node(
+                        "wire-" + wire.wire().id(),
+                        "Wire " + wire.wire().id(),
+                        bars,
+                        "cable-" + look,
+                        CableBars.colour(cable.cableClass()));
             }
         }
     }

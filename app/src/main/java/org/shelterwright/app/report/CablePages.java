@@ -88,8 +88,9 @@ final class CablePages {
         flow.heading("Findings");
         LimitTable.findings(flow, issue, Subject.CABLES);
         flow.heading("Issue");
-        flow.paragraph("Cut lengths have spare at both ends and for laying. Breakers, fault currents, earthing as protection and"
-                + " the number of conductors are not in this list. A cable is cut after its way was measured at the body.");
+        flow.paragraph(
+                "Cut lengths have spare at both ends and for laying. Breakers, fault currents, earthing as protection and"
+                        + " the number of conductors are not in this list. A cable is cut after its way was measured at the body.");
         flow.pair("Made with", issue.madeWith());
         flow.pair("Date of check", issue.particulars().date().toString());
         flow.paragraph(Issue.CAUTION, 0, Weight.MEDIUM);
@@ -147,7 +148,12 @@ final class CablePages {
             if (!cutting.tooLong().isEmpty()) {
                 columns.row(
                         flow,
-                        List.of("", "", "longer than a drum: " + pieces(cutting.tooLong()), metres(Cutting.sum(cutting.tooLong())), ""),
+                        List.of(
+                                "",
+                                "",
+                                "longer than a drum: " + pieces(cutting.tooLong()),
+                                metres(Cutting.sum(cutting.tooLong())),
+                                ""),
                         false);
             }
             String least = cutting.drums().size() == cutting.bound()
@@ -159,7 +165,8 @@ final class CablePages {
                             "",
                             String.valueOf(cutting.drums().size()),
                             (cutting.drums().size() == 1 ? "drum" : "drums")
-                                    + (list.stated() ? " of " + metres(list.drum()) + " m. " : ". ") + least,
+                                    + (list.stated() ? " of " + metres(list.drum()) + " m. " : ". ")
+                                    + least,
                             metres(list.length()),
                             ""),
                     true);
@@ -181,7 +188,11 @@ final class CablePages {
                             String.valueOf(use.wires().size()),
                             Numerals.of(100 * use.share(), 1),
                             Numerals.of(
-                                    100 * fill.most(use.tray().tray().closed(), use.wires().size()), 0),
+                                    100
+                                            * fill.most(
+                                                    use.tray().tray().closed(),
+                                                    use.wires().size()),
+                                    0),
                             String.join(", ", use.wires())),
                     false);
         }

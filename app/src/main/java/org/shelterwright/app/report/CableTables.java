@@ -87,8 +87,7 @@ final class CableTables {
                 rows);
     }
 
-    private static List<@Nullable Object> cut(
-            CutList list, @Nullable Integer drum, int drums, Cutting.Piece piece) {
+    private static List<@Nullable Object> cut(CutList list, @Nullable Integer drum, int drums, Cutting.Piece piece) {
         return Arrays.asList(
                 list.cable().id(),
                 drum,
@@ -138,10 +137,7 @@ final class CableTables {
                 connection(unit, wire, wire.to(), wire.from(), rows);
             }
         }
-        return new Table(
-                "Connections",
-                List.of("unit", "name", "port", "connector", "wire", "cable", "to"),
-                rows);
+        return new Table("Connections", List.of("unit", "name", "port", "connector", "wire", "cable", "to"), rows);
     }
 
     private static void connection(

@@ -38,8 +38,20 @@ class RouteVerbTest {
         JsonNode root = ran.json();
         assertThat(FitVerbTest.keys(root))
                 .containsExactly(
-                        "format", "version", "program", "data", "status", "id", "name", "cost", "bound", "gap", "wires",
-                        "unrouted", "counts", "rows");
+                        "format",
+                        "version",
+                        "program",
+                        "data",
+                        "status",
+                        "id",
+                        "name",
+                        "cost",
+                        "bound",
+                        "gap",
+                        "wires",
+                        "unrouted",
+                        "counts",
+                        "rows");
         assertThat(root.get("format").asString()).isEqualTo("shelterwright-result-route");
         assertThat(root.get("gap").asDouble()).isLessThan(0.02);
         JsonNode wire = root.get("wires").get(0);
@@ -50,15 +62,15 @@ class RouteVerbTest {
     @Test
     void routesThatHoldStayWhenOnlyMissingOnesAreAskedFor() {
         Path out = folder.resolve("out");
-        Layout before = LayoutFiles.read(Samples.layout("river-post").orElseThrow())
-                .layout();
+        Layout before =
+                LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout();
 
         Ran.of("route", "sample:river-post", "--missing", "--out", out);
 
         Layout after = LayoutFiles.read(out.resolve("layout.json")).layout();
         before.routes().forEach((wire, route) -> {
-            boolean alone = before.brief().wires().stream()
-                    .anyMatch(one -> one.id().equals(wire) && one.bus() == null);
+            boolean alone =
+                    before.brief().wires().stream().anyMatch(one -> one.id().equals(wire) && one.bus() == null);
             if (alone) {
                 assertThat(after.routes()).containsEntry(wire, route);
             }

@@ -59,8 +59,7 @@ final class Units {
                 old.parts().trailer(),
                 new LinkedHashMap<>(items),
                 old.parts().cables());
-        return new Layout(
-                brief, parts, old.placements(), routes(old, brief), old.acceptances(), old.provenance());
+        return new Layout(brief, parts, old.placements(), routes(old, brief), old.acceptances(), old.provenance());
     }
 
     /** The routes of the wires that a brief still asks for. */

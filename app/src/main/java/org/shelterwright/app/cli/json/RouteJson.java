@@ -52,7 +52,11 @@ public final class RouteJson {
                 .put("from", wire.wire().from())
                 .put("to", wire.wire().to())
                 .put("cable", cable == null ? null : cable.id())
-                .put("lengthMm", wire.shape() == null ? null : Double.valueOf(wire.shape().length() / 1e3))
+                .put(
+                        "lengthMm",
+                        wire.shape() == null
+                                ? null
+                                : Double.valueOf(wire.shape().length() / 1e3))
                 .put("cutMm", wire.cutLength() < 0 ? null : Double.valueOf(wire.cutLength() / 1e3))
                 .put("panel", wire.panel().orElse(null));
         ArrayNode runs = node.putArray("runs");

@@ -36,8 +36,8 @@ public final class RouteText {
         }
         lines.add(LedgerText.headline(scene.brief().name(), ledger));
         lines.add("");
-        TextTable table = new TextTable(
-                Column.text("Wire"), Column.text("Cable"), Column.figures("Cut m"), Column.text("Way"));
+        TextTable table =
+                new TextTable(Column.text("Wire"), Column.text("Cable"), Column.figures("Cut m"), Column.text("Way"));
         long laid = 0;
         long cut = 0;
         for (LaidWire wire : net.wires()) {

@@ -213,7 +213,8 @@ public final class Negotiation {
             int[] alone = search.find(strands.get(i), (number, link, one) -> link.cost());
             boolean full = false;
             for (int number : alone == null ? new int[0] : alone) {
-                full |= load.taken[number] + network.link(number).takenBy(strands.get(i)) > network.link(number).capacity();
+                full |= load.taken[number] + network.link(number).takenBy(strands.get(i))
+                        > network.link(number).capacity();
             }
             if (full) {
                 touching.add(i);

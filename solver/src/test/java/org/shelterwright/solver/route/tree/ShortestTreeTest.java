@@ -81,8 +81,11 @@ class ShortestTreeTest {
             assertThat(a).as("edge %d closes no ring", edge).isNotEqualTo(b);
             top[a] = b;
         }
-        assertThat(problem.terminals().stream().map(t -> find(top, t)).distinct()).hasSize(1);
-        assertThat(tree.edges().stream().mapToLong(e -> problem.edges().get(e).length()).sum())
+        assertThat(problem.terminals().stream().map(t -> find(top, t)).distinct())
+                .hasSize(1);
+        assertThat(tree.edges().stream()
+                        .mapToLong(e -> problem.edges().get(e).length())
+                        .sum())
                 .isEqualTo(tree.length());
     }
 
