@@ -11,6 +11,7 @@ import org.shelterwright.app.cli.verb.DeskVerb;
 import org.shelterwright.app.cli.verb.FitVerb;
 import org.shelterwright.app.cli.verb.LoadVerb;
 import org.shelterwright.app.cli.verb.ReportVerb;
+import org.shelterwright.app.cli.verb.RouteVerb;
 import org.shelterwright.app.cli.verb.Verb;
 import org.shelterwright.app.cli.workshop.ExitStatus;
 import org.shelterwright.app.cli.workshop.Storage;
@@ -72,6 +73,7 @@ public final class Program {
         CommandLine root = new CommandLine(main)
                 .addSubcommand(new FitVerb(workshop, terminal))
                 .addSubcommand(new CheckVerb(workshop, terminal))
+                .addSubcommand(new RouteVerb(workshop, terminal))
                 .addSubcommand(new ReportVerb(workshop, terminal))
                 .addSubcommand(new LoadVerb(workshop, terminal))
                 .addSubcommand(new DeskVerb(workshop, terminal))

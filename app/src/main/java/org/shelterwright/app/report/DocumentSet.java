@@ -12,7 +12,7 @@ final class DocumentSet {
     private final List<Document> documents = new ArrayList<>();
 
     void add(int number, String name, String line, byte[] bytes) {
-        documents.add(new Document("0" + number + "-" + name, line, bytes));
+        documents.add(new Document((number < 10 ? "0" : "") + number + "-" + name, line, bytes));
     }
 
     /** All documents, after a contents sheet that lists them. */

@@ -19,6 +19,7 @@ class HelpTextTest {
                 "",
                 "fit",
                 "check",
+                "route",
                 "report",
                 "load",
                 "desk",

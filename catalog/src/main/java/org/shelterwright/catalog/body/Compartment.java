@@ -15,8 +15,8 @@ public record Compartment(@Millimetres int width, List<CableClass> classes) {
     public Compartment {
         classes = List.copyOf(classes);
         if (width <= 0) {
-            throw new IllegalArgumentException(
-                    "The width of a compartment of a tray must be above zero, but is " + Lengths.format(width) + " mm.");
+            throw new IllegalArgumentException("The width of a compartment of a tray must be above zero, but is "
+                    + Lengths.format(width) + " mm.");
         }
     }
 }

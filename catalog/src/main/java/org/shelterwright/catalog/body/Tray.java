@@ -59,11 +59,7 @@ public record Tray(
 
     /** An open tray without separators. */
     public Tray(
-            String name,
-            List<Point> path,
-            @Millimetres int width,
-            @Millimetres int depth,
-            List<CableClass> classes) {
+            String name, List<Point> path, @Millimetres int width, @Millimetres int depth, List<CableClass> classes) {
         this(name, path, width, depth, classes, List.of(), false, false, null);
     }
 

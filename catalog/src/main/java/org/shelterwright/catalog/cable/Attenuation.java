@@ -22,8 +22,8 @@ public record Attenuation(double k1, double k2, double k3, double lowMHz, double
         Figures.notNegative("lowest frequency (MHz)", lowMHz);
         Figures.positive("highest frequency (MHz)", highMHz);
         if (highMHz < lowMHz) {
-            throw new IllegalArgumentException("The highest frequency of " + highMHz
-                    + " MHz must not be below the lowest of " + lowMHz + " MHz.");
+            throw new IllegalArgumentException(
+                    "The highest frequency of " + highMHz + " MHz must not be below the lowest of " + lowMHz + " MHz.");
         }
     }
 

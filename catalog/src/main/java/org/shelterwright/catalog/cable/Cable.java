@@ -61,8 +61,8 @@ public record Cable(
 
     private static void above(String what, String id, @Nullable Integer length) {
         if (length != null && length <= 0) {
-            throw new IllegalArgumentException("The " + what + " of " + Lengths.format(length) + " mm of cable " + id
-                    + " must be above zero.");
+            throw new IllegalArgumentException(
+                    "The " + what + " of " + Lengths.format(length) + " mm of cable " + id + " must be above zero.");
         }
     }
 

@@ -18,7 +18,8 @@ public record ConductorTable(String id, String name, Source source, List<Row> si
         for (int i = 1; i < sizes.size(); i++) {
             if (sizes.get(i).areaMm2() <= sizes.get(i - 1).areaMm2()) {
                 throw new IllegalArgumentException("The sizes of table " + id + " must rise, but "
-                        + sizes.get(i).areaMm2() + " mm² follows " + sizes.get(i - 1).areaMm2() + " mm².");
+                        + sizes.get(i).areaMm2() + " mm² follows "
+                        + sizes.get(i - 1).areaMm2() + " mm².");
             }
         }
     }
@@ -31,7 +32,9 @@ public record ConductorTable(String id, String name, Source source, List<Row> si
      * @param class5OhmPerKm the same of flexible conductors
      */
     public record Row(
-            double areaMm2, @Nullable Double class2OhmPerKm, @Nullable Double class5OhmPerKm) {
+            double areaMm2,
+            @Nullable Double class2OhmPerKm,
+            @Nullable Double class5OhmPerKm) {
         public Row {
             Figures.positive("cross-section (mm²)", areaMm2);
             if (class2OhmPerKm != null) {

@@ -58,8 +58,8 @@ public final class CableOddities {
         if (ohmMm2PerKm < LEAST_OHM_MM2_KM || ohmMm2PerKm > MOST_OHM_MM2_KM) {
             found.add(Oddity.doubtful(
                     "conductors",
-                    "The resistance of " + of.ohmPerKm() + " ohm/km of cable " + cable.id() + " is not that of copper of "
-                            + of.areaMm2() + " mm². Is it right?"));
+                    "The resistance of " + of.ohmPerKm() + " ohm/km of cable " + cable.id()
+                            + " is not that of copper of " + of.areaMm2() + " mm². Is it right?"));
         }
     }
 }

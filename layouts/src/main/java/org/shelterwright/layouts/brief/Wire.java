@@ -44,8 +44,7 @@ public record Wire(
     }
 
     /** A wire of a given type of which nothing more is said. */
-    public Wire(
-            String id, String from, String to, String type, @Nullable @Millimetres Integer longest) {
+    public Wire(String id, String from, String to, String type, @Nullable @Millimetres Integer longest) {
         this(id, from, to, type, longest, null, null, null, null, null);
     }
 

@@ -49,7 +49,8 @@ public record CableMass(String name, String entry, int wires, MassData data) {
             }
         }
         List<CableMass> masses = new ArrayList<>();
-        sums.forEach((id, sum) -> masses.add(mass(scene.layout().parts().cables().get(id), id, sum)));
+        sums.forEach(
+                (id, sum) -> masses.add(mass(scene.layout().parts().cables().get(id), id, sum)));
         return masses;
     }
 

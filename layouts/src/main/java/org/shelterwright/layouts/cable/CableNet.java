@@ -104,7 +104,9 @@ public final class CableNet {
                     : "The route of wire " + wire.id() + " has no run inside the body.";
         }
         String begins = reaches(wire, from, shape, shape.path().get(0));
-        return begins != null ? begins : reaches(wire, to, shape, shape.path().get(shape.path().size() - 1));
+        return begins != null
+                ? begins
+                : reaches(wire, to, shape, shape.path().get(shape.path().size() - 1));
     }
 
     private @Nullable String reaches(Wire wire, WireEnd end, RouteShape shape, Point there) {
@@ -138,8 +140,7 @@ public final class CableNet {
                 return false;
             }
             if (wire.bus().equals(other.bus())) {
-                List<Point> path =
-                        sheet.shape(other.id()).map(RouteShape::path).orElse(List.of());
+                List<Point> path = sheet.shape(other.id()).map(RouteShape::path).orElse(List.of());
                 for (int i = 1; i < path.size(); i++) {
                     if (Beside.span(path.get(i - 1), path.get(i)).contains(there)) {
                         return true;

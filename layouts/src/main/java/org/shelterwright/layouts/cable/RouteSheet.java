@@ -26,9 +26,8 @@ public final class RouteSheet {
         for (Route route : routes) {
             shapes.put(route.wire(), RouteShape.of(route, trays));
         }
-        List<RouteShape> sound = shapes.values().stream()
-                .filter(shape -> shape.fault() == null)
-                .toList();
+        List<RouteShape> sound =
+                shapes.values().stream().filter(shape -> shape.fault() == null).toList();
         uses = List.copyOf(TrayUse.of(sound, cables));
         besides = separation > 0 ? List.copyOf(Beside.of(sound, cables, trays, separation)) : List.of();
     }
@@ -63,7 +62,8 @@ public final class RouteSheet {
             for (int part = 0; part < tray.parts().size(); part++) {
                 int number = part;
                 uses.stream()
-                        .filter(use -> use.part() == number && use.tray().tray().name().equals(tray.name()))
+                        .filter(use ->
+                                use.part() == number && use.tray().tray().name().equals(tray.name()))
                         .reduce((a, b) -> b.cablesMm2() > a.cablesMm2() ? b : a)
                         .ifPresent(found::add);
             }

@@ -45,8 +45,8 @@ public final class Sizing {
         if (duty.gap() != null) {
             return true;
         }
-        boolean bears =
-                currentA == null || duty.currentA() <= currentA * share(scene, true).orElse(1);
+        boolean bears = currentA == null
+                || duty.currentA() <= currentA * share(scene, true).orElse(1);
         Conductors conductors = cable.conductors();
         OptionalDouble most = mostDrop(scene, wire);
         OptionalDouble warm = scene.rules().value(Figure.CONDUCTOR_TEMPERATURE);

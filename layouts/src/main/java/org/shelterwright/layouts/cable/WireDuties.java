@@ -71,8 +71,8 @@ final class WireDuties {
         }
         for (String unit : List.of(from, to)) {
             for (Supply supply : net.services().supplies()) {
-                boolean comesFrom = unit.equals(supply.source())
-                        || unit.equals(BODY) && supply.kind() == Supply.Kind.SHORE;
+                boolean comesFrom =
+                        unit.equals(supply.source()) || unit.equals(BODY) && supply.kind() == Supply.Kind.SHORE;
                 if (comesFrom) {
                     return given(supply);
                 }
@@ -86,8 +86,9 @@ final class WireDuties {
         Power power = consumer.power();
         Optional<Nominal> nominal = power == null ? Optional.empty() : power.nominal();
         if (power == null || nominal.isEmpty()) {
-            return WireDuty.missing("The supply of " + consumer.unit().name() + " is not understood, so that the current of"
-                    + " wire " + wire.id() + " is not known. Write it such as \"230 V ac\".");
+            return WireDuty.missing(
+                    "The supply of " + consumer.unit().name() + " is not understood, so that the current of" + " wire "
+                            + wire.id() + " is not known. Write it such as \"230 V ac\".");
         }
         Supply supply = consumer.supply();
         OptionalDouble factor = switch (nominal.get().current()) {
@@ -100,8 +101,9 @@ final class WireDuties {
             }
         };
         if (factor.isEmpty()) {
-            return WireDuty.missing("The power factor of " + consumer.unit().name() + " is not known, which the current of"
-                    + " wire " + wire.id() + " needs. Give powerFactor in its item.");
+            return WireDuty.missing(
+                    "The power factor of " + consumer.unit().name() + " is not known, which the current of" + " wire "
+                            + wire.id() + " needs. Give powerFactor in its item.");
         }
         boolean three = power.threePhase();
         double voltageV = nominal.get().voltageV() / (three ? Math.sqrt(3) : 1);

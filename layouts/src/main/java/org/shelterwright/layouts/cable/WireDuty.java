@@ -12,7 +12,11 @@ import org.jspecify.annotations.Nullable;
  * @param gap what is missing and where to give it; {@code null} if voltage and current are known
  */
 public record WireDuty(
-        double voltageV, int phases, double currentA, String state, @Nullable String gap) {
+        double voltageV,
+        int phases,
+        double currentA,
+        String state,
+        @Nullable String gap) {
     static WireDuty missing(String gap) {
         return new WireDuty(0, 1, 0, "always", gap);
     }

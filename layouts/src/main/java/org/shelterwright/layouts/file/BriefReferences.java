@@ -160,7 +160,11 @@ final class BriefReferences {
         if (panel != null) {
             catalog.body(brief.body())
                     .ifPresent(body -> known(
-                            panel, ids(body.entryPanels(), EntryPanel::name), "entry panel", at.key("panel"), findings));
+                            panel,
+                            ids(body.entryPanels(), EntryPanel::name),
+                            "entry panel",
+                            at.key("panel"),
+                            findings));
         }
         if (catalog.cables().isEmpty()) {
             return;

@@ -63,8 +63,8 @@ final class RouteReferences {
         if (run.path().size() > MOST_POINTS) {
             findings.refuse(
                     at.key("path"),
-                    "A run of wire \"" + route.wire() + "\" has " + run.path().size() + " points; at most " + MOST_POINTS
-                            + " are taken. Leave out those that it passes straight.");
+                    "A run of wire \"" + route.wire() + "\" has " + run.path().size() + " points; at most "
+                            + MOST_POINTS + " are taken. Leave out those that it passes straight.");
         }
         for (Point point : run.path()) {
             if (Math.max(Math.abs(point.x()), Math.max(Math.abs(point.y()), Math.abs(point.z()))) > FARTHEST) {
@@ -79,11 +79,13 @@ final class RouteReferences {
         if (named == null) {
             return;
         }
-        if (!BriefReferences.known(
-                named, BriefReferences.ids(trays, Tray::name), "tray", at.key("tray"), findings)) {
+        if (!BriefReferences.known(named, BriefReferences.ids(trays, Tray::name), "tray", at.key("tray"), findings)) {
             return;
         }
-        Tray tray = trays.stream().filter(one -> one.name().equals(named)).findFirst().orElseThrow();
+        Tray tray = trays.stream()
+                .filter(one -> one.name().equals(named))
+                .findFirst()
+                .orElseThrow();
         int parts = tray.parts().size();
         if (run.compartment() < 0 || run.compartment() >= parts) {
             findings.refuse(

@@ -36,8 +36,7 @@ public record Parts(
     }
 
     /** Parts without cables. */
-    public Parts(
-            Body body, @Nullable Carrier carrier, @Nullable Carrier trailer, Map<String, Item> items) {
+    public Parts(Body body, @Nullable Carrier carrier, @Nullable Carrier trailer, Map<String, Item> items) {
         this(body, carrier, trailer, items, Map.of());
     }
 

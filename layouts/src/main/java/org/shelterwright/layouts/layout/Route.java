@@ -14,7 +14,8 @@ import org.shelterwright.catalog.space.Point;
  * @param panel entry panel by which it leaves the body; {@code null} if it stays inside, or ends at a panel
  * @param pinned whether it is to be left as it is
  */
-public record Route(String wire, String cable, List<Run> runs, @Nullable String panel, boolean pinned) {
+public record Route(
+        String wire, String cable, List<Run> runs, @Nullable String panel, boolean pinned) {
     public Route {
         runs = List.copyOf(runs);
     }

@@ -11,8 +11,7 @@ import org.shelterwright.catalog.space.Point;
  * @param part number of its compartment, from zero; {@code null}: the first
  * @param path its middle, in the frame of the body; at least two points
  */
-public record Run(
-        @Nullable String tray, @Nullable Integer part, List<Point> path) {
+public record Run(@Nullable String tray, @Nullable Integer part, List<Point> path) {
     public Run {
         path = List.copyOf(path);
         if (path.size() < 2) {

@@ -56,7 +56,7 @@ public final class StandardFitter implements Fitter {
 
     private FitResult fit(FitRequest request, Choice choice, FitObserver observer, StopSignal stop) {
         Pulse pulse = new Pulse(observer);
-        FitProblem problem = FitProblem.of(checker.scene(request.start()));
+        FitProblem problem = FitProblem.of(checker.scene(WiredOptions.bare(request.start())));
         MomentLimits limits = new MomentLimits(checker.book());
         LaneRace race = new LaneRace(problem, limits, request.seed(), request.budget(), request.threads(), pulse, stop);
         List<Best> bests = race.run();
@@ -66,6 +66,7 @@ public final class StandardFitter implements Fitter {
             options =
                     choice.choose(mended(problem, options, found, request, stop), request.alternatives());
         }
+        options = new WiredOptions(checker).routed(options);
         pulse.tell(true);
         WhyNot whyNot = reasoned ? new WhyNotFinder(checker, problem, limits).explain(request, options, stop) : null;
         return new FitResult(options, whyNot, pulse.moves(), pulse.elapsed());

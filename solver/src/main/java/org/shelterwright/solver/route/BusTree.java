@@ -121,7 +121,9 @@ final class BusTree {
             int node = queue.poll();
             if (goal.contains(node)) {
                 List<Integer> links = new ArrayList<>();
-                for (int at = node; at != start; at = network.link(by.getOrDefault(at, -1)).other(at)) {
+                for (int at = node;
+                        at != start;
+                        at = network.link(by.getOrDefault(at, -1)).other(at)) {
                     links.add(0, by.getOrDefault(at, -1));
                 }
                 return links.stream().mapToInt(Integer::intValue).toArray();

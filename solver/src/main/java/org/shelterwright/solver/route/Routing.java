@@ -75,8 +75,10 @@ final class Routing {
             if (!laid.routes().containsKey(ask.id())) {
                 faults.put(
                         ask.id(),
-                        "No way was found for wire " + ask.id() + " from " + ask.from().name() + " to "
-                                + ask.to().name() + ": its ends cannot be joined past what stands about. Move a unit, or"
+                        "No way was found for wire " + ask.id() + " from "
+                                + ask.from().name() + " to "
+                                + ask.to().name()
+                                + ": its ends cannot be joined past what stands about. Move a unit, or"
                                 + " give the body a tray between them.");
             }
         }
@@ -178,7 +180,8 @@ final class Routing {
             Wire wire = laid.wire();
             int number = owner++;
             if (wire.bus() != null) {
-                number = buses.computeIfAbsent(wire.bus(), bus -> buses.size() + scene.brief().wires().size());
+                number = buses.computeIfAbsent(
+                        wire.bus(), bus -> buses.size() + scene.brief().wires().size());
             }
             WireEnd from = laid.from();
             WireEnd to = laid.to();
@@ -187,14 +190,14 @@ final class Routing {
             }
             Point a = from.at();
             Point b = to.at();
-            double lengthM =
-                    a == null || b == null ? 0 : DETOUR * Bends.distance(a, b) / Lengths.M;
+            double lengthM = a == null || b == null ? 0 : DETOUR * Bends.distance(a, b) / Lengths.M;
             Integer more = wire.outside();
             Optional<Cable> cable = choice.of(laid, lengthM + (more == null ? 0 : more / (double) Lengths.M));
             if (cable.isEmpty()) {
                 faults.put(
                         wire.id(),
-                        "The cable of wire " + wire.id() + " is not in the catalog (" + (wire.type() == null ? wire.family() : wire.type())
+                        "The cable of wire " + wire.id() + " is not in the catalog ("
+                                + (wire.type() == null ? wire.family() : wire.type())
                                 + "). Name one of: shelterwright catalog list --kind cable.");
             } else if (from.outside() && to.outside()) {
                 outside.put(wire.id(), new Route(wire.id(), cable.get().id(), List.of(), null, false));

@@ -20,7 +20,8 @@ final class Shunned {
                 Point a = run.path().get(i - 1);
                 Point b = run.path().get(i);
                 Box straight = Box.between(a, a).hull(Box.between(b, b));
-                boxes.add(straight.grown(off(straight, Axis.X, apart), off(straight, Axis.Y, apart), off(straight, Axis.Z, apart)));
+                boxes.add(straight.grown(
+                        off(straight, Axis.X, apart), off(straight, Axis.Y, apart), off(straight, Axis.Z, apart)));
             }
         }
         return boxes;

@@ -61,7 +61,9 @@ public final class TrayTable {
                 Node one = all.get(a);
                 Node other = all.get(b);
                 boolean meet = one.tray() != other.tray()
-                        && trays.get(one.tray()).at(one.station()).equals(trays.get(other.tray()).at(other.station()));
+                        && trays.get(one.tray())
+                                .at(one.station())
+                                .equals(trays.get(other.tray()).at(other.station()));
                 if (meet) {
                     join(graph, a, b, 0);
                 }

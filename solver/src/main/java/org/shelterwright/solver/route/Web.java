@@ -33,11 +33,15 @@ final class Web {
             if (links.piece(i) instanceof Piece.InTray in) {
                 boolean there = shape.stretches().stream()
                         .anyMatch(stretch -> stretch.part() == in.part()
-                                && stretch.tray().tray().name().equals(in.tray().tray().name())
+                                && stretch.tray()
+                                        .tray()
+                                        .name()
+                                        .equals(in.tray().tray().name())
                                 && stretch.from() < in.to()
                                 && in.from() < stretch.to());
                 taken[i] += there ? size : 0;
-            } else if (links.piece(i) instanceof Piece.Passage passage && passage.panel().equals(panel)) {
+            } else if (links.piece(i) instanceof Piece.Passage passage
+                    && passage.panel().equals(panel)) {
                 taken[i]++;
             }
         }
@@ -89,12 +93,10 @@ final class Web {
         return runs;
     }
 
-    private static void close(
-            Piece.@Nullable InTray begun, int first, int last, List<Run> runs) {
+    private static void close(Piece.@Nullable InTray begun, int first, int last, List<Run> runs) {
         if (begun != null && first != last) {
             Integer part = begun.tray().tray().parts().size() > 1 ? Integer.valueOf(begun.part()) : null;
-            runs.add(new Run(
-                    begun.tray().tray().name(), part, begun.tray().between(first, last)));
+            runs.add(new Run(begun.tray().tray().name(), part, begun.tray().between(first, last)));
         }
     }
 }

@@ -148,8 +148,7 @@ final class WebBuilder {
 
     private static long limit(TrayTable table, int first, int firstAt, long firstCost, int other) {
         int length = table.trays().get(other).length();
-        long way = Math.min(
-                table.length(first, firstAt, other, 0), table.length(first, firstAt, other, length));
+        long way = Math.min(table.length(first, firstAt, other, 0), table.length(first, firstAt, other, length));
         return way >= TrayTable.NONE
                 ? DropSearch.ANY_COST
                 : firstCost + Laying.TRAY * (way + table.trays().get(other).cableLength(length));
@@ -196,8 +195,8 @@ final class WebBuilder {
             for (Place b : places(ask, ask.to(), to)) {
                 if (ask.far() || Bends.distance(a.at(), b.at()) <= LEAD) {
                     drops.find(ask, a.at(), Target.port(b.at()), DropSearch.ANY_COST)
-                            .ifPresent(drop ->
-                                    links.add(own(ask, a.node(), b.node(), drop.cost()), new Piece.Free(drop)));
+                            .ifPresent(
+                                    drop -> links.add(own(ask, a.node(), b.node(), drop.cost()), new Piece.Free(drop)));
                 }
             }
         }

@@ -61,6 +61,8 @@ public final class WireRouter {
      * @param rules those of its brief
      */
     public static Layout routed(Layout layout, Rules rules) {
-        return layout.brief().wires().isEmpty() ? layout : route(Scene.of(layout, rules)).in(layout);
+        return layout.brief().wires().isEmpty()
+                ? layout
+                : route(Scene.of(layout, rules)).in(layout);
     }
 }

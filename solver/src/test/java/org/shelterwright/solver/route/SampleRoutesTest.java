@@ -26,7 +26,8 @@ import org.shelterwright.layouts.samples.Samples;
  * -Dshelterwright.samples.renew=true}.
  */
 class SampleRoutesTest {
-    private static final Path FOLDER = Path.of("..", "layouts", "src", "main", "resources", "org", "shelterwright", "layouts", "samples");
+    private static final Path FOLDER =
+            Path.of("..", "layouts", "src", "main", "resources", "org", "shelterwright", "layouts", "samples");
     private static final Checker CHECKER = Checker.standard();
 
     private static Layout kept(String name) {
@@ -39,11 +40,7 @@ class SampleRoutesTest {
         Brief brief = LayoutFormats.BRIEF.open(Samples.brief(name)).value();
         Layout old = kept(name);
         Layout bare = new Layout(
-                brief,
-                Parts.of(brief, BuiltInCatalog.read()),
-                old.placements(),
-                old.acceptances(),
-                old.provenance());
+                brief, Parts.of(brief, BuiltInCatalog.read()), old.placements(), old.acceptances(), old.provenance());
 
         RoutePlan plan = WireRouter.route(CHECKER.scene(bare));
 

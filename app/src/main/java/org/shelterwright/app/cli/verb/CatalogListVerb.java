@@ -27,7 +27,8 @@ public final class CatalogListVerb extends Verb {
     @Option(
             names = "--kind",
             paramLabel = "KIND",
-            description = "Only bodies (body), carriers (carrier), cables (cable), items (item), or items of one kind, such as rack.")
+            description =
+                    "Only bodies (body), carriers (carrier), cables (cable), items (item), or items of one kind, such as rack.")
     private @Nullable String kind;
 
     @Mixin

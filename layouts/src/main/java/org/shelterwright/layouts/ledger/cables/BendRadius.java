@@ -34,11 +34,12 @@ final class BendRadius extends WireLimit {
         Cable cable = wire.cable();
         Integer radius = cable == null ? null : cable.bendRadius();
         if (radius == null) {
-            return Optional.of(Outcome.missing("The bend radius of the cable of wire " + wire.wire().id()
-                    + " is not known. Give bendRadius in its catalog entry."));
+            return Optional.of(Outcome.missing("The bend radius of the cable of wire "
+                    + wire.wire().id() + " is not known. Give bendRadius in its catalog entry."));
         }
         return Optional.of(Outcome.of(draft.place(Box.between(tightest.at(), tightest.at()))
-                .mend("Give it more straight before or behind that corner: move the port away from it, or pin another way.")
+                .mend(
+                        "Give it more straight before or behind that corner: move the port away from it, or pin another way.")
                 .atLeast(
                         radius / (double) Lengths.MM,
                         tightest.radius() / (double) Lengths.MM,

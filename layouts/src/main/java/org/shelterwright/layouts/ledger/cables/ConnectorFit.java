@@ -34,8 +34,10 @@ final class ConnectorFit extends CableLimit {
                         .units(wire.units())
                         .notAssessed(
                                 type == null
-                                        ? "The cable of wire " + wire.wire().id() + " is not chosen yet. Route the wires."
-                                        : "The cable \"" + type + "\" of wire " + wire.wire().id()
+                                        ? "The cable of wire " + wire.wire().id()
+                                                + " is not chosen yet. Route the wires."
+                                        : "The cable \"" + type + "\" of wire "
+                                                + wire.wire().id()
                                                 + " is not in the catalog. Name one of: shelterwright catalog list --kind"
                                                 + " cable."));
                 continue;
@@ -55,8 +57,9 @@ final class ConnectorFit extends CableLimit {
         }
         String what = null;
         if (port.cableClass() != cable.cableClass()) {
-            what = end.name() + " takes " + TrayClass.word(port.cableClass()) + " cables, but wire " + wire.wire().id()
-                    + " is of " + cable.name() + ", a " + TrayClass.word(cable.cableClass()) + " cable.";
+            what = end.name() + " takes " + TrayClass.word(port.cableClass()) + " cables, but wire "
+                    + wire.wire().id() + " is of " + cable.name() + ", a " + TrayClass.word(cable.cableClass())
+                    + " cable.";
         } else if (!cable.connectors().contains(port.connector())) {
             what = end.name() + " has the connector " + port.connector() + ", which cannot be fitted to " + cable.name()
                     + " of wire " + wire.wire().id() + ".";

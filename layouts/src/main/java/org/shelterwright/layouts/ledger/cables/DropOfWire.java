@@ -46,7 +46,7 @@ final class DropOfWire extends WireLimit {
         if (gap != null || cable == null || cable.conductors() == null || most == null) {
             return Optional.of(Outcome.missing(gap == null ? "It is not known." : gap));
         }
-        double lengthM = wire.cutLength() * 1e-6;
+        double lengthM = wire.cutLength() / 1e6;
         double share = Sizing.drop(duty, cable.conductors(), lengthM, temperature.orElse(20));
         double volts = share * duty.voltageV();
         return Optional.of(Outcome.of(draft.state(duty.state())
@@ -55,9 +55,11 @@ final class DropOfWire extends WireLimit {
                         share,
                         most,
                         "share",
-                        wire.name() + " loses " + Amounts.number(volts, 2) + " V of " + Amounts.number(duty.voltageV(), 0)
+                        wire.name() + " loses " + Amounts.number(volts, 2) + " V of "
+                                + Amounts.number(duty.voltageV(), 0)
                                 + " V (" + Amounts.percent(share) + " of at most " + Amounts.percent(most) + ") at "
-                                + Amounts.number(duty.currentA(), 1) + " A over " + Amounts.number(lengthM, 2) + " m.")));
+                                + Amounts.number(duty.currentA(), 1) + " A over " + Amounts.number(lengthM, 2)
+                                + " m.")));
     }
 
     private static @Nullable String gap(

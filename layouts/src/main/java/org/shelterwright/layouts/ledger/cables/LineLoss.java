@@ -42,21 +42,23 @@ final class LineLoss extends WireLimit {
         Attenuation attenuation = cable == null ? null : cable.attenuation();
         if (attenuation == null || !attenuation.covers(frequencyMHz)) {
             return Optional.of(Outcome.missing("The attenuation of the cable of wire " + id + " at "
-                    + Amounts.number(frequencyMHz, 1) + " MHz is not known. Give it in its catalog entry, or choose a cable"
+                    + Amounts.number(frequencyMHz, 1)
+                    + " MHz is not known. Give it in its catalog entry, or choose a cable"
                     + " of which it is known."));
         }
         if (wire.cutLength() < 0) {
-            return Optional.of(Outcome.missing("The length of wire " + id
-                    + " outside the body is not known. Give its \"outside\" in the brief."));
+            return Optional.of(Outcome.missing(
+                    "The length of wire " + id + " outside the body is not known. Give its \"outside\" in the brief."));
         }
-        double lengthM = wire.cutLength() * 1e-6;
+        double lengthM = wire.cutLength() / 1e6;
         double lossDb = lengthM / 100 * attenuation.per100m(frequencyMHz);
         return Optional.of(Outcome.of(draft.mend("Choose a line with less loss, or move its ends nearer to each other.")
                 .atMost(
                         lossDb,
                         most,
                         "dB",
-                        wire.name() + " loses " + Amounts.number(lossDb, 2) + " dB of at most " + Amounts.number(most, 2)
+                        wire.name() + " loses " + Amounts.number(lossDb, 2) + " dB of at most "
+                                + Amounts.number(most, 2)
                                 + " dB at " + Amounts.number(frequencyMHz, 0) + " MHz over "
                                 + Amounts.number(lengthM, 2) + " m.")));
     }

@@ -32,8 +32,10 @@ final class PanelPlaces extends CableLimit {
                 continue;
             }
             used = true;
-            List<String> units =
-                    through.stream().flatMap(wire -> wire.units().stream()).distinct().toList();
+            List<String> units = through.stream()
+                    .flatMap(wire -> wire.units().stream())
+                    .distinct()
+                    .toList();
             rows.add(rows.draft(this, title() + ", " + panel.name())
                     .units(units)
                     .place(panel.area())

@@ -30,16 +30,16 @@ final class RouteLength extends WireLimit {
             return Optional.empty();
         }
         if (wire.cutLength() < 0) {
-            return Optional.of(Outcome.missing("The length of wire " + wire.wire().id()
-                    + " outside the body is not known. Give its \"outside\" in the brief."));
+            return Optional.of(Outcome.missing("The length of wire "
+                    + wire.wire().id() + " outside the body is not known. Give its \"outside\" in the brief."));
         }
         boolean byKind = asked == null || ofKind != null && ofKind < asked;
         int most = byKind && ofKind != null ? ofKind : asked == null ? 0 : asked;
         if (byKind && cable != null) {
             draft.source(cable.source());
         }
-        double lengthM = wire.cutLength() * 1e-6;
-        double mostM = most * 1e-6;
+        double lengthM = wire.cutLength() / 1e6;
+        double mostM = most / 1e6;
         double over = lengthM - mostM;
         return Optional.of(Outcome.of(draft.mend(
                         "Move the units at its ends nearer to each other or to a tray, or allow it more length.")

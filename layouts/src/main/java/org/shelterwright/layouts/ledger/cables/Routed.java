@@ -38,7 +38,7 @@ final class Routed extends CableLimit {
                             all,
                             all,
                             "",
-                            "All " + Wording.count(all, "wire") + " have a route: " + Amounts.number(laid * 1e-6, 1)
+                            "All " + Wording.count(all, "wire") + " have a route: " + Amounts.number(laid / 1e6, 1)
                                     + " m laid in the body."));
         } else if (open.size() == all && scene.layout().routes().isEmpty()) {
             rows.add(rows.draft(this)

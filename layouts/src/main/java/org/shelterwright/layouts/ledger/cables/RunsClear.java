@@ -71,8 +71,7 @@ final class RunsClear extends CableLimit {
         for (PlacedUnit unit : scene.units()) {
             boolean moves = unit.differsOnTheRoad();
             for (Situation situation : Situation.values()) {
-                if ((situation == Situation.ON_STATION || moves)
-                        && touches(hull, unit.outline(situation))) {
+                if ((situation == Situation.ON_STATION || moves) && touches(hull, unit.outline(situation))) {
                     String state = moves ? Wording.situation(situation) : "always";
                     for (Box solid : unit.solids(situation)) {
                         clear &= solid(wire, run, hull, solid, unit.name(), state, rows);

@@ -34,8 +34,7 @@ final class Separation extends CableLimit {
         OptionalDouble apart = scene.rules().value(Figure.CABLE_SEPARATION);
         OptionalDouble allowed = scene.rules().value(Figure.CABLE_PARALLEL);
         if (apart.isEmpty() || allowed.isEmpty()) {
-            rows.add(UnsetFigure.row(
-                    rows, this, apart.isEmpty() ? Figure.CABLE_SEPARATION : Figure.CABLE_PARALLEL));
+            rows.add(UnsetFigure.row(rows, this, apart.isEmpty() ? Figure.CABLE_SEPARATION : Figure.CABLE_PARALLEL));
             return;
         }
         if (net.wires().stream().noneMatch(LaidWire::routed)) {
@@ -44,7 +43,7 @@ final class Separation extends CableLimit {
         }
         Told told = new Told();
         for (Beside beside : net.sheet().besides()) {
-            double lengthM = beside.length() * 1e-6;
+            double lengthM = beside.length() / 1e6;
             double mostM = allowed.getAsDouble() / 1000;
             told.add(rows.draft(this, title() + ", " + beside.power() + " and " + beside.other())
                     .units(units(net, beside))
@@ -61,8 +60,8 @@ final class Separation extends CableLimit {
         told.into(rows);
         if (told.isEmpty()) {
             rows.add(rows.draft(this)
-                    .held("No signal cable runs along a power cable within "
-                            + Amounts.number(apart.getAsDouble(), 0) + " mm."));
+                    .held("No signal cable runs along a power cable within " + Amounts.number(apart.getAsDouble(), 0)
+                            + " mm."));
         }
     }
 

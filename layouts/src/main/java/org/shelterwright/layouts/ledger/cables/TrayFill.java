@@ -32,8 +32,8 @@ final class TrayFill extends CableLimit {
 
     @Override
     void assess(Scene scene, CableNet net, Rows rows) {
-        for (Figure figure : List.of(
-                Figure.TRAY_FILL, Figure.DUCT_FILL_ONE, Figure.DUCT_FILL_TWO, Figure.DUCT_FILL_MORE)) {
+        for (Figure figure :
+                List.of(Figure.TRAY_FILL, Figure.DUCT_FILL_ONE, Figure.DUCT_FILL_TWO, Figure.DUCT_FILL_MORE)) {
             if (scene.rules().value(figure).isEmpty()) {
                 rows.add(UnsetFigure.row(rows, this, figure));
                 return;
@@ -64,8 +64,7 @@ final class TrayFill extends CableLimit {
                 scene.rules().valueOr(Figure.DUCT_FILL_MORE, Fill.NEC.more()));
     }
 
-    private Row row(
-            Scene scene, CableNet net, Fill fill, TrayUse use, Rows rows) {
+    private Row row(Scene scene, CableNet net, Fill fill, TrayUse use, Rows rows) {
         double most = fill.most(use.tray().tray().closed(), use.wires().size());
         double over = (use.share() - most) * use.insideMm2();
         var points = use.tray().between(use.from(), use.to());
@@ -89,7 +88,12 @@ final class TrayFill extends CableLimit {
                         "The " + use.name() + " is filled to " + Amounts.percent(use.share()) + " of "
                                 + Amounts.percent(most) + " where it is fullest, by "
                                 + Wording.count(use.wires().size(), "cable") + " ("
-                                + String.join(", ", use.wires().subList(0, Math.min(8, use.wires().size())))
+                                + String.join(
+                                        ", ",
+                                        use.wires()
+                                                .subList(
+                                                        0,
+                                                        Math.min(8, use.wires().size())))
                                 + (use.wires().size() > 8 ? ", ..." : "") + "): "
                                 + Amounts.number(Math.abs(over), 0) + (over > 0 ? " mm² too much." : " mm² are left."));
     }

@@ -73,7 +73,10 @@ abstract class WireLimit extends CableLimit {
         if (!gaps.isEmpty()) {
             String more = gaps.size() > 1 ? " (and " + Wording.count(gaps.size() - 1, "wire") + " more)" : "";
             rows.add(rows.draft(this)
-                    .units(open.stream().flatMap(wire -> wire.units().stream()).distinct().toList())
+                    .units(open.stream()
+                            .flatMap(wire -> wire.units().stream())
+                            .distinct()
+                            .toList())
                     .notAssessed(gaps.get(0) + more));
         } else if (!any) {
             rows.add(rows.draft(this).notAssessed("No wire has a route that could be judged. Route the wires first."));

@@ -7,22 +7,34 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Depth-first search over all ways of all strands within the capacities, the largest strands first, each by its cheapest ways
- * first; it ends at the first set that fits, or when its budget of nodes is used up. For small cases that negotiation leaves
- * open.
+ * Depth-first branch and bound over all ways of all strands within the capacities, the largest strands first, each by its
+ * cheapest ways first. A branch ends where what is laid and the cheapest ways for the rest, each alone in the room that is left,
+ * come to no less than the best so far. Its budget of nodes may end it early. For the few strands that contend.
  */
 final class ExactWays {
     private final Network network;
     private final List<Strand> strands;
     private final Load load;
+    private final ShortestWay search;
     private final List<int @Nullable []> ways = new ArrayList<>();
     private final List<Integer> order;
+    private @Nullable List<int @Nullable []> best;
+    private long bestCost;
     private long left;
 
-    ExactWays(Network network, List<Strand> strands, long nodes) {
+    /**
+     * Prepares a search.
+     *
+     * @param load what lies there of other strands
+     * @param known cost that must be undercut
+     * @param nodes budget
+     */
+    ExactWays(Network network, List<Strand> strands, Load load, long known, long nodes) {
         this.network = network;
         this.strands = strands;
-        this.load = new Load(network);
+        this.load = load;
+        this.search = new ShortestWay(network);
+        this.bestCost = known;
         this.left = nodes;
         strands.forEach(strand -> ways.add(null));
         this.order = IntStream.range(0, strands.size())
@@ -32,45 +44,55 @@ final class ExactWays {
                 .toList();
     }
 
-    /** Ways that fit; {@code null} if none were found. */
+    /** Cheaper ways for all strands that have one; {@code null} if none were found. The load is as it was before. */
     @Nullable
     List<int @Nullable []> solve() {
-        return place(0) ? ways : null;
+        place(0, 0);
+        return best;
     }
 
-    private boolean place(int depth) {
+    private void place(int depth, long cost) {
         if (depth == order.size()) {
-            return true;
+            best = new ArrayList<>(ways);
+            bestCost = cost;
+            return;
+        }
+        if (left-- <= 0 || cost + rest(depth) >= bestCost) {
+            return;
         }
         int index = order.get(depth);
         Strand strand = strands.get(index);
-        ShortestWay search = new ShortestWay(network);
-        if (search.find(strand, (number, link, one) -> link.cost()) == null) {
-            return place(depth + 1);
-        }
-        for (int later = depth; later < order.size(); later++) {
-            Strand other = strands.get(order.get(later));
-            boolean any = search.find(other, (number, link, one) -> link.cost()) != null;
-            if (any && search.find(other, this::room) == null) {
-                return false;
+        new WayList(network, strand, this::room).each(way -> {
+            long sum = cost;
+            for (int number : way) {
+                sum += network.link(number).cost();
             }
-        }
-        return new WayList(network, strand, this::room).each(way -> {
-            if (left-- <= 0) {
-                return false;
+            if (sum >= bestCost || left <= 0) {
+                return true;
             }
             load.put(strand, way);
             ways.set(index, way);
-            if (place(depth + 1)) {
-                return true;
-            }
+            place(depth + 1, sum);
             load.take(strand, way);
             ways.set(index, null);
             return false;
         });
     }
 
+    /** What the strands from a depth on cost at least in the room that is left. */
+    private long rest(int depth) {
+        long sum = 0;
+        for (int i = depth; i < order.size(); i++) {
+            Strand strand = strands.get(order.get(i));
+            if (search.find(strand, this::room) == null) {
+                return Long.MAX_VALUE / 4;
+            }
+            sum += Math.round(search.cost(strand));
+        }
+        return sum;
+    }
+
     private double room(int number, Link link, Strand strand) {
-        return left <= 0 || load.over(number, link, strand) > 0 ? -1 : link.cost();
+        return load.over(number, link, strand) > 0 ? -1 : link.cost();
     }
 }

@@ -34,8 +34,8 @@ final class LagrangeBound {
             Load load = new Load(network);
             double value = 0;
             for (Strand strand : strands) {
-                int[] way = search.find(
-                        strand, (number, link, one) -> link.cost() + lambda[number] * link.takenBy(one));
+                int[] way =
+                        search.find(strand, (number, link, one) -> link.cost() + lambda[number] * link.takenBy(one));
                 if (way != null) {
                     value += search.cost(strand);
                     load.put(strand, way);

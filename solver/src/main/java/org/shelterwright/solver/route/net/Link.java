@@ -20,7 +20,8 @@ public record Link(int a, int b, long cost, long capacity, boolean counted, int 
 
     public Link {
         if (cost < 0 || capacity < 0) {
-            throw new IllegalArgumentException("A link must not have a cost of " + cost + " or a capacity of " + capacity);
+            throw new IllegalArgumentException(
+                    "A link must not have a cost of " + cost + " or a capacity of " + capacity);
         }
     }
 

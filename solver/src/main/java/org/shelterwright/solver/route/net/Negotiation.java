@@ -9,13 +9,14 @@ import org.jspecify.annotations.Nullable;
 /**
  * Finds ways for all strands together by negotiated congestion: each takes its cheapest way, overfull links grow dearer for the
  * strands in them and in memory, and all are laid again until none is overfull. Then each strand, and each two, are laid again
- * within what is left, as long as that saves. If negotiation ends without room for all, an exact search tries
- * ({@link ExactWays}). Literature: McMurchie and Ebeling, PathFinder (1995). Deterministic.
+ * within what is left, as long as that saves. Where few strands contend, an exact search ({@link ExactWays}) has the last word.
+ * Literature: McMurchie and Ebeling, PathFinder (1995). Deterministic.
  */
 public final class Negotiation {
     private static final int ROUNDS = 80;
     private static final int PAIRS = 4_000;
-    private static final long NODES = 400_000;
+    private static final long NODES = 20_000;
+    private static final int MOST_EXACT = 12;
 
     private final Network network;
     private final List<Strand> strands;
@@ -50,17 +51,25 @@ public final class Negotiation {
         }
         int rounds = negotiate();
         if (!load.within()) {
-            exactly();
+            exactly(Long.MAX_VALUE / 8);
         }
         if (load.within()) {
             improve();
         }
+        long bound = Math.max(alone, new LagrangeBound(network, strands).bound(load.within() ? cost() : 2 * cost()));
+        if (load.within() && cost() > bound) {
+            exactly(cost());
+        }
+        long cost = cost();
+        return new Ways(ways, cost, load.within() ? Math.min(bound, cost) : bound, load.within(), rounds);
+    }
+
+    private long cost() {
         long cost = 0;
         for (int[] way : ways) {
             cost += way == null ? 0 : cost(way);
         }
-        long bound = Math.max(alone, new LagrangeBound(network, strands).bound(load.within() ? cost : 2 * cost));
-        return new Ways(ways, cost, Math.min(bound, load.within() ? cost : bound), load.within(), rounds);
+        return cost;
     }
 
     private int negotiate() {
@@ -169,16 +178,49 @@ public final class Negotiation {
         return saves;
     }
 
-    private void exactly() {
-        ExactWays exact = new ExactWays(network, strands, NODES);
-        List<int @Nullable []> found = exact.solve();
-        if (found != null) {
-            for (int i = 0; i < strands.size(); i++) {
-                load.take(strands.get(i), ways.get(i));
-                ways.set(i, found.get(i));
-                load.put(strands.get(i), found.get(i));
+    /** Lays the strands that contend exactly, if they are few and that undercuts a cost of all; the others stay. */
+    private void exactly(long known) {
+        List<Integer> contending = contending();
+        if (contending.size() > MOST_EXACT) {
+            return;
+        }
+        List<Strand> few = contending.stream().map(strands::get).toList();
+        long ofOthers = 0;
+        for (int i = 0; i < strands.size(); i++) {
+            int[] way = ways.get(i);
+            ofOthers += contending.contains(i) || way == null ? 0 : cost(way);
+        }
+        contending.forEach(i -> load.take(strands.get(i), ways.get(i)));
+        List<int @Nullable []> found = new ExactWays(network, few, load, known - ofOthers, NODES).solve();
+        for (int k = 0; k < few.size(); k++) {
+            int i = contending.get(k);
+            ways.set(i, found == null ? ways.get(i) : found.get(k));
+            load.put(strands.get(i), ways.get(i));
+        }
+    }
+
+    /** Strands that have a way, all if they are few; else those that touch a link that is nearly full. */
+    private List<Integer> contending() {
+        List<Integer> routed = IntStream.range(0, strands.size())
+                .filter(i -> ways.get(i) != null)
+                .boxed()
+                .toList();
+        if (routed.size() <= MOST_EXACT) {
+            return routed;
+        }
+        List<Integer> touching = new ArrayList<>();
+        for (int i : routed) {
+            int[] alone = search.find(strands.get(i), (number, link, one) -> link.cost());
+            boolean full = false;
+            for (int number : alone == null ? new int[0] : alone) {
+                full |= load.taken[number] + network.link(number).takenBy(strands.get(i))
+                        > network.link(number).capacity();
+            }
+            if (full) {
+                touching.add(i);
             }
         }
+        return touching;
     }
 
     private long cost(int[] way) {

@@ -75,11 +75,15 @@ final class ShortestWay {
 
     private int[] way(Strand strand) {
         int count = 0;
-        for (int node = strand.to(); node != strand.from(); node = network.link(by[node]).other(node)) {
+        for (int node = strand.to();
+                node != strand.from();
+                node = network.link(by[node]).other(node)) {
             count++;
         }
         int[] way = new int[count];
-        for (int node = strand.to(); node != strand.from(); node = network.link(by[node]).other(node)) {
+        for (int node = strand.to();
+                node != strand.from();
+                node = network.link(by[node]).other(node)) {
             way[--count] = by[node];
         }
         return way;

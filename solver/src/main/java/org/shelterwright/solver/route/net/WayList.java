@@ -29,8 +29,8 @@ final class WayList {
     /** Offers ways until one is taken. */
     boolean each(Predicate<int[]> taker) {
         double[] left = distances();
-        PriorityQueue<Begun> queue = new PriorityQueue<>(
-                Comparator.comparingDouble(Begun::estimate).thenComparingInt(Begun::number));
+        PriorityQueue<Begun> queue =
+                new PriorityQueue<>(Comparator.comparingDouble(Begun::estimate).thenComparingInt(Begun::number));
         int count = 0;
         int offered = 0;
         queue.add(new Begun(strand.from(), 0, left[strand.from()], List.of(), count++));
@@ -38,7 +38,8 @@ final class WayList {
             Begun begun = queue.poll();
             if (begun.node() == strand.to()) {
                 offered++;
-                if (taker.test(begun.links().stream().mapToInt(Integer::intValue).toArray())) {
+                if (taker.test(
+                        begun.links().stream().mapToInt(Integer::intValue).toArray())) {
                     return true;
                 }
                 continue;

@@ -16,7 +16,8 @@ public record TreeProblem(int nodes, List<Edge> edges, List<Integer> terminals) 
         terminals = terminals.stream().distinct().sorted().toList();
         for (Edge edge : edges) {
             if (edge.length() < 0 || edge.a() < 0 || edge.b() < 0 || edge.a() >= nodes || edge.b() >= nodes) {
-                throw new IllegalArgumentException("The edge " + edge + " does not belong to a graph of " + nodes + " nodes.");
+                throw new IllegalArgumentException(
+                        "The edge " + edge + " does not belong to a graph of " + nodes + " nodes.");
             }
         }
     }
