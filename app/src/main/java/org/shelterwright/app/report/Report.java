@@ -79,6 +79,15 @@ public final class Report {
         return documents;
     }
 
+    /** Writes the work pack alone. */
+    public List<Document> writeWorkPack(Scene scene, Ledger ledger, Particulars particulars, Path folder) {
+        Issue issue = new Issue(scene, ledger, particulars, program);
+        DocumentSet set = new DocumentSet();
+        List<Document> documents = set.withContents(issue);
+        new SafeFolder(folder).write(documents);
+        return documents;
+    }
+
     private void arrangement(DocumentSet set, Issue issue) {
         List<Drawing> sheets =
                 new GeneralArrangement(typeface).sheets(issue.scene(), Situation.ON_STATION, DrawingNotes.of(issue));
