@@ -19,6 +19,7 @@ class HelpTextTest {
                 "",
                 "fit",
                 "check",
+                "bolt-down",
                 "report",
                 "desk",
                 "catalog",
