@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.cli.terminal.Terminal;
+import org.shelterwright.app.cli.verb.BoltDownVerb;
 import org.shelterwright.app.cli.verb.CatalogVerb;
 import org.shelterwright.app.cli.verb.CheckVerb;
 import org.shelterwright.app.cli.verb.DeskVerb;
@@ -74,6 +75,7 @@ public final class Program {
                 .addSubcommand(new FitVerb(workshop, terminal))
                 .addSubcommand(new CheckVerb(workshop, terminal))
                 .addSubcommand(new RouteVerb(workshop, terminal))
+                .addSubcommand(new BoltDownVerb(workshop, terminal))
                 .addSubcommand(new ReportVerb(workshop, terminal))
                 .addSubcommand(new LoadVerb(workshop, terminal))
                 .addSubcommand(new DeskVerb(workshop, terminal))

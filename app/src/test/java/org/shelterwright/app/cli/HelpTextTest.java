@@ -20,6 +20,7 @@ class HelpTextTest {
                 "fit",
                 "check",
                 "route",
+                "bolt-down",
                 "report",
                 "load",
                 "desk",

@@ -18,6 +18,7 @@ final class Rows {
     private final int domainLow;
     private final int domainHigh;
     private final int[] @Nullable [] cells;
+    private @Nullable Box within;
     private int[] found = new int[16];
 
     /**
@@ -39,13 +40,7 @@ final class Rows {
     /** Rows on levels that reach beyond a domain: whatever lies outside it is blocked. */
     Rows(Levels ys, Levels zs, int[] lows, int[] highs, long[] alive, Box domain) {
         this(ys, zs, lows, highs, alive, domain.x0(), domain.x1());
-        for (int yCell = 0; yCell < 2 * ys.count() - 1; yCell++) {
-            for (int zCell = 0; zCell < 2 * zs.count() - 1; zCell++) {
-                if (outside(ys, yCell, domain.y0(), domain.y1()) || outside(zs, zCell, domain.z0(), domain.z1())) {
-                    cells[cell(yCell, zCell)] = new int[0];
-                }
-            }
-        }
+        within = domain;
     }
 
     private static boolean outside(Levels levels, int cell, int low, int high) {
@@ -75,6 +70,12 @@ final class Rows {
     }
 
     private int[] compute(int cell) {
+        Box domain = within;
+        if (domain != null
+                && (outside(ys, yCell(cell), domain.y0(), domain.y1())
+                        || outside(zs, zCell(cell), domain.z0(), domain.z1()))) {
+            return new int[0];
+        }
         int length = 0;
         int from = domainLow;
         for (int word = 0; word < alive.length && from <= domainHigh; word++) {

@@ -85,13 +85,17 @@ final class TurnFlood {
     }
 
     private void spread(int number, Node node) {
+        slide(number, node);
+        turn(number, node);
+    }
+
+    private void slide(int number, Node node) {
         int yCell = room.yCell(node.cell());
         int zCell = room.zCell(node.cell());
         step(number, node, yCell - 2, zCell);
         step(number, node, yCell + 2, zCell);
         step(number, node, yCell, zCell - 2);
         step(number, node, yCell, zCell + 2);
-        turn(number, node);
     }
 
     private void step(int number, Node node, int yCell, int zCell) {

@@ -15,12 +15,15 @@ import org.shelterwright.catalog.space.Point;
  * quarters. Asked many times, with this or that taken away.
  *
  * <p>Sliding is answered exactly ({@link SlideSpace}). Turning is looked at only if sliding does not do. A turn is taken to
- * need the whole disc about the middle of the thing, rounded outward (see {@code Turned.sweep}): a yes is true, a no may be
- * too strict where a thing could be wriggled round.
+ * need the whole disc about the middle of the thing, rounded outward (see {@code Turned.sweep}), and is looked for on some of
+ * the levels only: a yes is true, a no may be too strict where a thing could be wriggled round.
  *
  * <p>What is taken away never makes a yes a no: each answer is a conjunction over obstacles. Safe for several threads.
  */
 public final class WayQuery {
+    private static final int TURN_YS = 16;
+    private static final int TURN_ZS = 6;
+
     private final List<Obstacle> obstacles;
     private final Box region;
     private final Box target;
@@ -141,24 +144,25 @@ public final class WayQuery {
             return slide == null ? Way.stuck(new BitSet()) : Way.stuck(slide.frontier());
         }
         List<@Nullable SlideSpace> layers = turning(first).layers();
-        List<Stage> quick = flood(layers, room, gone, SlideSpace.COARSE_YS, SlideSpace.COARSE_ZS)
-                .run(Point.ORIGIN);
-        if (!quick.isEmpty()) {
-            return way(quick, layers, gone);
+        TurnFlood flood = flood(layers, room, gone);
+        List<Stage> stages = flood.run(Point.ORIGIN);
+        if (!stages.isEmpty()) {
+            return way(stages, layers, gone);
         }
-        TurnFlood exact = flood(layers, room, gone, Integer.MAX_VALUE, Integer.MAX_VALUE);
-        List<Stage> stages = exact.run(Point.ORIGIN);
-        return stages.isEmpty() ? Way.stuck(frontier(exact, layers, room, gone)) : way(stages, layers, gone);
+        BitSet frontier = frontier(flood, layers, room, gone);
+        if (slide != null) {
+            frontier.or(slide.frontier());
+        }
+        return Way.stuck(frontier);
     }
 
     private static Way way(List<Stage> stages, List<@Nullable SlideSpace> layers, BitSet gone) {
         return new Way(true, new Straightening(layers).of(stages, gone), new BitSet());
     }
 
-    private TurnFlood flood(
-            List<@Nullable SlideSpace> layers, SlideSpace room, BitSet gone, int mostYs, int mostZs) {
-        int[] ys = shared(layers, room, true, mostYs);
-        int[] zs = shared(layers, room, false, mostZs);
+    private TurnFlood flood(List<@Nullable SlideSpace> layers, SlideSpace room, BitSet gone) {
+        int[] ys = shared(layers, room, true, TURN_YS);
+        int[] zs = shared(layers, room, false, TURN_ZS);
         List<TurnFlood.@Nullable Layer> flooded = new ArrayList<>();
         for (int quarters = 0; quarters < layers.size(); quarters++) {
             SlideSpace space = layers.get(quarters);
@@ -183,17 +187,21 @@ public final class WayQuery {
         return all.build().sorted().distinct().toArray();
     }
 
+    /** All levels of what is always there, such as a door, and some of those of the rest; they do not depend on what is gone. */
     private static void addLevels(SlideSpace space, boolean onY, int most, IntStream.Builder all) {
         Box domain = space.domain();
-        Levels own = new Levels(
-                onY ? space.ends(Box::y0) : space.ends(Box::z0),
-                onY ? space.ends(Box::y1) : space.ends(Box::z1),
-                onY ? domain.y0() : domain.z0(),
-                onY ? domain.y1() : domain.z1(),
-                new int[] {},
-                most);
-        for (int i = 0; i < own.count(); i++) {
-            all.add(own.level(i));
+        int low = onY ? domain.y0() : domain.z0();
+        int high = onY ? domain.y1() : domain.z1();
+        int[] lows = onY ? space.ends(Box::y0) : space.ends(Box::z0);
+        int[] highs = onY ? space.ends(Box::y1) : space.ends(Box::z1);
+        Levels thinned = new Levels(lows, highs, low, high, new int[] {}, most);
+        for (int i = 0; i < thinned.count(); i++) {
+            all.add(thinned.level(i));
+        }
+        for (int i = 0; i < highs.length; i++) {
+            if (space.forbidden().get(i).owner() == Obstacle.FIXED && highs[i] >= low && highs[i] <= high) {
+                all.add(highs[i]);
+            }
         }
     }
 

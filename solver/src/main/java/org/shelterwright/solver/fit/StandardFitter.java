@@ -43,18 +43,15 @@ public final class StandardFitter implements Fitter {
     }
 
     @Override
-    public FitResult fit(FitRequest request, FitObserver observer, StopSignal stop) {
+    public FitResult fit(FitRequest asked, FitObserver observer, StopSignal stop) {
         Stower stower = new Stower(checker);
-        FitRequest stowed = new FitRequest(
-                stower.arranged(request.start(), request.seed()),
-                request.seed(),
-                request.budget(),
-                request.threads(),
-                request.alternatives());
-        return fit(stowed, new Choice(checker, layout -> stower.arranged(layout, request.seed())), observer, stop);
+        FitRequest stowed = asked.from(stower.arranged(asked.start().withBoltDown(null), asked.seed()));
+        Choice choice = new Choice(checker, layout -> stower.arranged(layout, asked.seed()));
+        return fit(stowed, choice, new Ordering(checker, asked.start().boltDown()), observer, stop);
     }
 
-    private FitResult fit(FitRequest request, Choice choice, FitObserver observer, StopSignal stop) {
+    private FitResult fit(
+            FitRequest request, Choice choice, Ordering ordering, FitObserver observer, StopSignal stop) {
         Pulse pulse = new Pulse(observer);
         FitProblem problem = FitProblem.of(checker.scene(WiredOptions.bare(request.start())));
         MomentLimits limits = new MomentLimits(checker.book());
@@ -66,7 +63,7 @@ public final class StandardFitter implements Fitter {
             options =
                     choice.choose(mended(problem, options, found, request, stop), request.alternatives());
         }
-        options = new WiredOptions(checker).routed(options);
+        options = ordering.of(new WiredOptions(checker).routed(options));
         pulse.tell(true);
         WhyNot whyNot = reasoned ? new WhyNotFinder(checker, problem, limits).explain(request, options, stop) : null;
         return new FitResult(options, whyNot, pulse.moves(), pulse.elapsed());

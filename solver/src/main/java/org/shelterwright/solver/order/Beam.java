@@ -11,6 +11,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Chooses among orders by keeping, after each unit taken out, the few cheapest sets of what is left. */
 final class Beam {
+    /** Once so many ways a unit were looked for, only the cheapest set is followed. */
+    private static final long ASKED_A_UNIT = 12;
+
     private final Removability removability;
     private final Preference preference;
     private final int width;
@@ -80,6 +83,7 @@ final class Beam {
         if (list.isEmpty()) {
             throw new IllegalStateException("What greedy taking out could take out can always be taken out.");
         }
-        return Collections.unmodifiableList(list.subList(0, Math.min(width, list.size())));
+        int kept = removability.asked() > ASKED_A_UNIT * removability.scene().units().size() ? 1 : width;
+        return Collections.unmodifiableList(list.subList(0, Math.min(kept, list.size())));
     }
 }

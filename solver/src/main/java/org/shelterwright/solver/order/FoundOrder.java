@@ -27,6 +27,11 @@ public record FoundOrder(
         handOnly = List.copyOf(handOnly);
     }
 
+    /** An order that was there already. */
+    public static FoundOrder kept(BoltDownOrder order) {
+        return new FoundOrder(order, List.of(), List.of(), List.of(), List.of(), 0);
+    }
+
     public boolean complete() {
         return stuck.isEmpty();
     }

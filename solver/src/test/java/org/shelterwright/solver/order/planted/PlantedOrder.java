@@ -73,7 +73,7 @@ public record PlantedOrder(Layout layout, List<String> order, List<String> rings
             this.random = random;
             this.units = units;
             this.impossible = impossible;
-            this.length = (2500 + 180 * units) * MM;
+            this.length = (2500 + 300 * units) * MM;
         }
 
         PlantedOrder plant() {
@@ -127,7 +127,7 @@ public record PlantedOrder(Layout layout, List<String> order, List<String> rings
             if (reach < least) {
                 return false;
             }
-            int far = random.nextInt(4) == 0 ? least + grained(reach - least, grain) : reach;
+            int far = random.nextInt(12) == 0 ? least + grained(reach - least, grain) : reach;
             at = at.with(Axis.X, at.x() + far);
             if (random.nextInt(3) > 0) {
                 Axis aside = random.nextInt(3) == 0 ? Axis.Z : Axis.Y;
