@@ -40,6 +40,7 @@ class SchemasTest {
                 CatalogFormats.BODY,
                 CatalogFormats.CARRIER,
                 CatalogFormats.FASTENERS,
+                CatalogFormats.PIECE,
                 LayoutFormats.BRIEF,
                 LayoutFormats.LAYOUT,
                 RuleSets.FORMAT);

@@ -28,7 +28,7 @@ import picocli.CommandLine.Parameters;
             "  shelterwright catalog show battery-box-24v --json > my-items/battery-box.json"
         })
 public final class CatalogShowVerb extends Verb {
-    @Parameters(paramLabel = "ID", description = "Id of an item, body or carrier.")
+    @Parameters(paramLabel = "ID", description = "Id of an item, body, carrier or piece.")
     private String id = "";
 
     @Mixin
@@ -54,6 +54,9 @@ public final class CatalogShowVerb extends Verb {
         all.carrier(id)
                 .ifPresent(carrier ->
                         lines.addAll(json() ? file(CatalogFormats.CARRIER.write(carrier)) : EntryText.of(carrier)));
+        all.piece(id)
+                .ifPresent(
+                        piece -> lines.addAll(json() ? file(CatalogFormats.PIECE.write(piece)) : EntryText.of(piece)));
         if (lines.isEmpty()) {
             List<String> known =
                     CatalogLine.of(all).stream().map(CatalogLine::id).toList();
