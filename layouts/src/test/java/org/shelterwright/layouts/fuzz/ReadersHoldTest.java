@@ -24,6 +24,7 @@ import org.shelterwright.catalog.json.Sourced;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.file.BriefCheck;
 import org.shelterwright.layouts.file.CatalogChanges;
+import org.shelterwright.layouts.file.FilledPost;
 import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.file.LayoutFormats;
 import org.shelterwright.layouts.file.SmallPost;
@@ -105,6 +106,17 @@ class ReadersHoldTest {
                 entry(CatalogFormats.BODY, SmallPost.BODY),
                 entry(CatalogFormats.CARRIER, SmallPost.TRUCK),
                 reader(CatalogFormats.FASTENERS, FASTENERS, file -> {}),
+                entry(
+                        CatalogFormats.PIECE,
+                        FilledPost.layout().contents().kinds().get("radio")),
+                entry(
+                        CatalogFormats.PIECE,
+                        FilledPost.layout().contents().kinds().get("lamp")),
+                entry(CatalogFormats.ITEM, FilledPost.RACK),
+                reader(
+                        LayoutFormats.LAYOUT,
+                        new String(LayoutFiles.bytes(FilledPost.layout()), StandardCharsets.UTF_8),
+                        ReadersHoldTest::useLayout),
                 reader(RuleSets.FORMAT, RULE_SET, file -> {}),
                 reader(
                         LayoutFormats.BRIEF,
