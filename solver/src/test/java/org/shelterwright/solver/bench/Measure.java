@@ -18,7 +18,12 @@ public final class Measure {
         }
         if (args[0].equals("load")) {
             LoadSetting setting = LoadSetting.of(args, 1);
-            write(setting.folder(), "load-" + setting.part(), new LoadRuns(setting).run());
+            String text = switch (setting.part()) {
+                case "practice" -> new PracticeRuns(setting).run();
+                case "cars" -> new CarRuns(setting).run();
+                default -> new LoadRuns(setting).run();
+            };
+            write(setting.folder(), "load-" + setting.part(), text);
             return;
         }
         Setting setting = Setting.of(args, 1);
