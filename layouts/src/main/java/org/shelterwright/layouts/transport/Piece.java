@@ -46,6 +46,11 @@ public record Piece(
         }
     }
 
+    /** The same piece with no others to ride with or apart from. */
+    public Piece alone() {
+        return new Piece(id, name, layout, part, crate, null, List.of(), List.of(), note);
+    }
+
     /** The same piece as another part of its layout. */
     public Piece as(Part other) {
         return new Piece(id, name, layout, other, crate, destination, apart, together, note);

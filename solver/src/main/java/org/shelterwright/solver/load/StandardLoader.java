@@ -13,6 +13,7 @@ import org.shelterwright.solver.fit.StopSignal;
 import org.shelterwright.solver.fit.kernel.Dice;
 import org.shelterwright.solver.load.audit.LoadAudit;
 import org.shelterwright.solver.load.beam.Effort;
+import org.shelterwright.solver.load.block.Block;
 import org.shelterwright.solver.load.block.BlockTable;
 import org.shelterwright.solver.load.block.Blocks;
 import org.shelterwright.solver.load.lane.Lane;
@@ -24,6 +25,9 @@ import org.shelterwright.solver.load.practice.Settling;
 
 /** Finds loads with blocks, a beam and refilling; lanes differ in their seeds. */
 public final class StandardLoader implements Loader {
+    /** Share of the time after which no more blocks are made. */
+    private static final double BLOCK_SHARE = 0.1;
+
     private final LongSupplier clock;
 
     /** Takes time from the clock on the wall. */
@@ -45,24 +49,32 @@ public final class StandardLoader implements Loader {
         long start = clock.getAsLong();
         LoadProblem problem = request.problem();
         Tuning tuning = Tuning.of(problem);
-        BlockTable table = new BlockTable(
-                problem,
-                Blocks.of(
-                        problem,
-                        tuning.leastFill(),
-                        tuning.mostBlocks(),
-                        (one, other) -> PracticeRule.mix(problem, one, other)),
-                tuning.gamma());
+        BlockTable table = table(request, tuning, start, stop);
         Watch watch = new Watch(problem, observer);
         List<Lane> lanes = new ArrayList<>();
         List<Effort> efforts = new ArrayList<>();
-        for (int i = 0; i < request.lanes(); i++) {
+        // With a time, lanes that wait for a thread would find it used up.
+        int count = request.budget().time() == null ? request.lanes() : Math.min(request.lanes(), request.threads());
+        for (int i = 0; i < count; i++) {
             lanes.add(new Lane(table, tuning, PracticeRule.of(table), Dice.of(request.seed(), i)));
-            efforts.add(effort(request.budget(), request.lanes(), start, stop));
+            efforts.add(effort(request.budget(), count, start, stop));
         }
         run(lanes, efforts, request.threads(), watch);
         long moves = efforts.stream().mapToLong(Effort::used).sum();
         return best(problem, lanes, moves, Duration.ofNanos(clock.getAsLong() - start));
+    }
+
+    private BlockTable table(LoadRequest request, Tuning tuning, long start, StopSignal stop) {
+        LoadProblem problem = request.problem();
+        Duration time = request.budget().time();
+        long end = time == null ? Long.MAX_VALUE : (long) (BLOCK_SHARE * time.toNanos());
+        List<Block> blocks = Blocks.of(
+                problem,
+                tuning.leastFill(),
+                tuning.mostBlocks(),
+                (one, other) -> PracticeRule.mix(problem, one, other),
+                () -> stop.stopped() || clock.getAsLong() - start > end);
+        return new BlockTable(problem, blocks, tuning.gamma());
     }
 
     private Effort effort(Budget budget, int lanes, long start, StopSignal stop) {

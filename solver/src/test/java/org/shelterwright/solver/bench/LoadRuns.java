@@ -189,11 +189,11 @@ final class LoadRuns {
                         classes.text());
     }
 
-    private static String name(Support support) {
+    static String name(Support support) {
         return support == Support.FULL ? "full" : "none";
     }
 
-    private static String hundredths(double value) {
+    static String hundredths(double value) {
         return String.format(Locale.ROOT, "%.2f", value);
     }
 

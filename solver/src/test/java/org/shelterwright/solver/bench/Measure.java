@@ -27,7 +27,12 @@ public final class Measure {
         String what = args.length == 0 ? "" : args[0];
         if (what.equals("load")) {
             LoadSetting setting = LoadSetting.of(args, 1);
-            write(setting.folder(), "load-" + setting.part(), new LoadRuns(setting).run());
+            String text = switch (setting.part()) {
+                case "practice" -> new PracticeRuns(setting).run();
+                case "cars" -> new CarRuns(setting).run();
+                default -> new LoadRuns(setting).run();
+            };
+            write(setting.folder(), "load-" + setting.part(), text);
             return;
         }
         Function<Setting, String> run = RUNS.get(what);

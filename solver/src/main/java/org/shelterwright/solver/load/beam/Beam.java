@@ -43,9 +43,10 @@ public final class Beam {
         slot(level, 0, start).copy(start);
         n = 1;
         boolean first = true;
+        int most = Math.max(2, start.table().size());
         while (n > 0 && !effort.over()) {
             children = 0;
-            int each = Math.max(1, (int) Math.round((double) width * width / n));
+            int each = (int) Math.min(most, Math.max(1, Math.round((double) width * width / n)));
             for (int i = 0; i < n && !effort.over(); i++) {
                 expand(level.get(i), i, first ? Math.max(2, each) : each, scoring, effort, best);
             }
@@ -77,6 +78,7 @@ public final class Beam {
                 effort.spend(greedy.steps() - before + 1);
                 if (value > best.worth()) {
                     best.take(trial, value);
+                    effort.reached(value);
                 }
                 child(number, s, b, value, volume);
                 if (effort.over()) {
@@ -90,6 +92,7 @@ public final class Beam {
             effort.spend(1);
             if (value > best.worth()) {
                 best.take(from, value);
+                effort.reached(value);
             }
         }
     }

@@ -16,6 +16,7 @@ public final class Effort {
     private long used;
     private double share;
     private double bound = 1;
+    private double goal = Double.POSITIVE_INFINITY;
     private boolean over;
 
     /**
@@ -43,6 +44,16 @@ public final class Effort {
             share = Math.max(share, (double) (clock.getAsLong() - startNanos) / nanos);
         }
         over |= share >= 1 || asked.getAsBoolean();
+    }
+
+    /** Sets what a load can be worth at most: when one is, there is nothing left to do. */
+    public void aim(double worth) {
+        goal = worth;
+    }
+
+    /** Tells what the best load is worth. */
+    void reached(double worth) {
+        over |= worth >= goal;
     }
 
     /** Sets a share of the work at which to end for now; 1 lifts it. */

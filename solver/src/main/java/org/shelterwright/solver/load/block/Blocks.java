@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Size;
 import org.shelterwright.solver.load.model.CargoKind;
@@ -22,10 +23,14 @@ public final class Blocks {
     /** Most trials to join two blocks: about a tenth of a second. */
     private static final long MOST_TRIALS = 15_000_000;
 
+    private static final int LOOK = 4_096;
+
     private final LoadProblem problem;
     private final Joining joining;
     private final int most;
     private final BiPredicate<CargoKind, CargoKind> compatible;
+    private final BooleanSupplier late;
+    private boolean ended;
     private final List<Block> blocks = new ArrayList<>();
     private final Set<Likeness> seen = new HashSet<>();
     private final double leastFill;
@@ -46,7 +51,12 @@ public final class Blocks {
         }
     }
 
-    private Blocks(LoadProblem problem, double leastFill, int most, BiPredicate<CargoKind, CargoKind> compatible) {
+    private Blocks(
+            LoadProblem problem,
+            double leastFill,
+            int most,
+            BiPredicate<CargoKind, CargoKind> compatible,
+            BooleanSupplier late) {
         this.problem = problem;
         this.joining = new Joining(problem, leastFill);
         this.leastFill = leastFill;
@@ -55,6 +65,7 @@ public final class Blocks {
         this.volumes = new double[most];
         this.most = most;
         this.compatible = compatible;
+        this.late = late;
     }
 
     /**
@@ -63,10 +74,15 @@ public final class Blocks {
      * @param leastFill least share of a block's cuboid that its pieces fill
      * @param most how many blocks are enough; single pieces always come in
      * @param compatible whether pieces of two kinds may stand in one block
+     * @param late asked now and then whether to end with what there is
      */
     public static List<Block> of(
-            LoadProblem problem, double leastFill, int most, BiPredicate<CargoKind, CargoKind> compatible) {
-        return new Blocks(problem, leastFill, most, compatible).make();
+            LoadProblem problem,
+            double leastFill,
+            int most,
+            BiPredicate<CargoKind, CargoKind> compatible,
+            BooleanSupplier late) {
+        return new Blocks(problem, leastFill, most, compatible, late).make();
     }
 
     private List<Block> make() {
@@ -79,7 +95,7 @@ public final class Blocks {
         }
         Grids.of(problem, singles, most / 2).forEach(this::add);
         int from = 0;
-        while (from < blocks.size() && blocks.size() < most && trials < MOST_TRIALS) {
+        while (from < blocks.size() && !ended) {
             int to = blocks.size();
             generation(from, to);
             from = to;
@@ -110,7 +126,11 @@ public final class Blocks {
                 if (i < from && j < from) {
                     continue;
                 }
-                if (blocks.size() >= most || ++trials > MOST_TRIALS) {
+                trials++;
+                ended = blocks.size() >= most
+                        || trials > MOST_TRIALS
+                        || (trials % LOOK == 0 && late.getAsBoolean());
+                if (ended) {
                     return;
                 }
                 join(i, j);

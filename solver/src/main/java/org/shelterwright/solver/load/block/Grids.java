@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.shelterwright.catalog.space.Size;
 import org.shelterwright.solver.load.model.LoadProblem;
+import org.shelterwright.solver.load.model.Support;
 
 /** Grids of equal pieces in one stance. */
 final class Grids {
+    /** Most pieces in all grids together: some tens of megabytes. */
+    private static final int MOST_PIECES = 1_000_000;
+
     private Grids() {}
 
     /** All grids that fit the room and the stock; if there are too many, every so-manieth by volume. */
@@ -17,7 +21,7 @@ final class Grids {
             Block one = singles.get(s);
             int count = problem.kinds().get(one.kinds()[0]).count();
             boolean stacks =
-                    one.tops().length > 0 || problem.support() == org.shelterwright.solver.load.model.Support.NONE;
+                    one.tops().length > 0 || problem.support() == Support.NONE;
             for (int nx = 1; nx <= Math.min(count, room.x() / one.dx()); nx++) {
                 for (int ny = 1; ny <= Math.min(count / nx, room.y() / one.dy()); ny++) {
                     int high = stacks ? Math.min(count / (nx * ny), room.z() / one.dz()) : 1;
@@ -31,7 +35,8 @@ final class Grids {
         }
         shapes.sort((a, b) -> Integer.compare(a[1] * a[2] * a[3], b[1] * b[2] * b[3]));
         List<Block> grids = new ArrayList<>();
-        double step = Math.max(1, (double) shapes.size() / most);
+        long pieces = shapes.stream().mapToLong(shape -> shape[1] * shape[2] * shape[3]).sum();
+        double step = Math.max(1, Math.max((double) shapes.size() / most, (double) pieces / MOST_PIECES));
         for (double at = 0; at < shapes.size(); at += step) {
             int[] shape = shapes.get((int) at);
             grids.add(grid(singles.get(shape[0]), shape[1], shape[2], shape[3]));

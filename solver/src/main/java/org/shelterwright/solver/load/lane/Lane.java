@@ -9,6 +9,7 @@ import org.shelterwright.solver.load.beam.Effort;
 import org.shelterwright.solver.load.beam.Trace;
 import org.shelterwright.solver.load.block.Block;
 import org.shelterwright.solver.load.block.BlockTable;
+import org.shelterwright.solver.load.model.CargoKind;
 import org.shelterwright.solver.load.model.Load;
 import org.shelterwright.solver.load.model.Stowed;
 import org.shelterwright.solver.load.packing.Chooser;
@@ -19,6 +20,8 @@ import org.shelterwright.solver.load.refill.Refill;
 
 /** One search: beams of growing width, then refilling. Runs on one thread. */
 public final class Lane {
+    private static final double WIDEST = 1_000;
+
     private final BlockTable table;
     private final Tuning tuning;
     private final PutRule rule;
@@ -44,6 +47,7 @@ public final class Lane {
         Packing start = new Packing(table);
         Beam beam = new Beam(new Chooser(table, rule), start);
         Scoring scoring = Scoring.of(tuning.alpha(), tuning.rule());
+        effort.aim(goal());
         double width = 4;
         double before = best.worth();
         effort.bound(tuning.beamShare());
@@ -54,12 +58,23 @@ public final class Lane {
                 before = best.worth();
                 found.run();
             }
-            width *= Math.sqrt(2);
+            width = Math.min(WIDEST, width * Math.sqrt(2));
         }
         effort.bound(1);
         if (!effort.over() && best.size() > 0) {
             new Refill(beam, start, dice).run(best, scoring, effort, found);
         }
+    }
+
+    /** Everything is in, or the room is full. */
+    private double goal() {
+        double all = 0;
+        double most = 0;
+        for (CargoKind kind : table.problem().kinds()) {
+            all += kind.count() * kind.volume() * kind.worth();
+            most = Math.max(most, kind.worth());
+        }
+        return Math.min(all, most * table.problem().roomVolume()) * (1 - 1e-12);
     }
 
     /** The best load so far. */
