@@ -48,7 +48,8 @@ public final class StandardLoader implements Loader {
     public LoadResult load(LoadRequest request, LoadObserver observer, StopSignal stop) {
         long start = clock.getAsLong();
         LoadProblem problem = request.problem();
-        Tuning tuning = Tuning.of(problem);
+        Long moves = request.budget().moves();
+        Tuning tuning = Tuning.of(problem, moves == null ? Long.MAX_VALUE : moves / request.lanes());
         BlockTable table = table(request, tuning, start, stop);
         Watch watch = new Watch(problem, observer);
         List<Lane> lanes = new ArrayList<>();
@@ -60,8 +61,8 @@ public final class StandardLoader implements Loader {
             efforts.add(effort(request.budget(), count, start, stop));
         }
         run(lanes, efforts, request.threads(), watch);
-        long moves = efforts.stream().mapToLong(Effort::used).sum();
-        return best(problem, lanes, moves, Duration.ofNanos(clock.getAsLong() - start));
+        long used = efforts.stream().mapToLong(Effort::used).sum();
+        return best(problem, lanes, used, Duration.ofNanos(clock.getAsLong() - start));
     }
 
     private BlockTable table(LoadRequest request, Tuning tuning, long start, StopSignal stop) {

@@ -27,7 +27,7 @@ import org.shelterwright.solver.load.model.Support;
 class PracticeTest {
     private static LoadResult load(LoadProblem problem) {
         return new StandardLoader()
-                .load(LoadRequest.single(problem, 1, Budget.moves(30_000)), progress -> {}, new StopSignal());
+                .load(LoadRequest.single(problem, 1, Budget.moves(10_000)), progress -> {}, new StopSignal());
     }
 
     private static LoadProblem with(LoadProblem problem, java.util.function.IntFunction<CargoKind> kind) {
