@@ -13,6 +13,7 @@ import org.shelterwright.app.cli.verb.FitVerb;
 import org.shelterwright.app.cli.verb.LoadVerb;
 import org.shelterwright.app.cli.verb.ReportVerb;
 import org.shelterwright.app.cli.verb.RouteVerb;
+import org.shelterwright.app.cli.verb.StudyVerb;
 import org.shelterwright.app.cli.verb.Verb;
 import org.shelterwright.app.cli.workshop.ExitStatus;
 import org.shelterwright.app.cli.workshop.Storage;
@@ -78,6 +79,7 @@ public final class Program {
                 .addSubcommand(new BoltDownVerb(workshop, terminal))
                 .addSubcommand(new ReportVerb(workshop, terminal))
                 .addSubcommand(new LoadVerb(workshop, terminal))
+                .addSubcommand("study", StudyVerb.with(workshop, terminal))
                 .addSubcommand(new DeskVerb(workshop, terminal))
                 .addSubcommand("catalog", CatalogVerb.with(workshop, terminal));
         root.getCommandSpec().versionProvider(main.versions());

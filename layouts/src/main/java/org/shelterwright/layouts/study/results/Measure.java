@@ -14,7 +14,7 @@ public enum Measure {
     OPEN("open", "Limits broken or not assessed", "", Better.LESS, run ->
             (double) (run.counts().broken() + run.counts().notAssessed())),
     CLOSE("close", "Limits close", "", Better.LESS, run -> (double) run.counts().close()),
-    USE("use", "Use of the governing limit", "share", Better.LESS, run -> governing(run, Governing::use)),
+    USE("use", "Use of the governing limit", "share", Better.LESS, run -> governingUse(run)),
     MASS(
             "mass",
             "Mass of the filled body",
@@ -104,8 +104,9 @@ public enum Measure {
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
-    private static @Nullable Double governing(RunResult run, Function<Governing, Double> part) {
+    /** Where nothing is allowed there is no share of it. */
+    private static @Nullable Double governingUse(RunResult run) {
         Governing governing = run.governing();
-        return governing == null ? null : part.apply(governing);
+        return governing == null || governing.capacity() <= 0 ? null : Double.valueOf(governing.use());
     }
 }
