@@ -27,8 +27,8 @@ import org.shelterwright.solver.fit.FitResult;
 /** The search strip below the view. */
 public final class SearchPart {
     private static final List<String> LETTERS = List.of("A", "B", "C");
-    private static final double HEIGHT = 178;
-    private static final double MOST_HEIGHT = 230;
+    private static final double HEIGHT = 196;
+    private static final double MOST_HEIGHT = 240;
 
     private final Session session;
     private final Search search;
