@@ -30,6 +30,9 @@ public final class SearchPart {
     private static final double HEIGHT = 196;
     private static final double MOST_HEIGHT = 240;
 
+    /** From this width of the strip on there is room for the score over time (px). */
+    private static final double WIDE = 560;
+
     private final Session session;
     private final Search search;
     private final Theme theme;
@@ -152,6 +155,11 @@ public final class SearchPart {
         strip.setPadding(new Insets(10, 18, 8, 18));
         strip.setPrefHeight(high());
         strip.setAlignment(Pos.TOP_LEFT);
+        strip.widthProperty().addListener((observable, before, now) -> {
+            boolean wide = now.doubleValue() > theme.sized(WIDE);
+            middle.setVisible(wide);
+            middle.setManaged(wide);
+        });
         theme.onChange(() -> strip.setPrefHeight(high()));
         return strip;
     }

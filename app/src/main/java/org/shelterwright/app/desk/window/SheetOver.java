@@ -74,6 +74,9 @@ final class SheetOver extends StackPane {
         over.getChildren().add(this);
         prefWidthProperty().bind(over.widthProperty());
         prefHeightProperty().bind(over.heightProperty());
+        // What lies in a pane that scrolls is only there to take the focus once the pane has its skin.
+        applyCss();
+        layout();
         first.requestFocus();
     }
 

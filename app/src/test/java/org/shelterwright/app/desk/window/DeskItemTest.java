@@ -85,6 +85,17 @@ class DeskItemTest extends WindowTest {
     }
 
     @Test
+    void escLeavesEverythingAsItWas() {
+        select("rack-2");
+        onDesk(() -> desk.window().commands().run("list.edit-item"));
+        await("the name is typed in", () -> field("item-name").isFocused());
+        robot.type(KeyCode.ESCAPE);
+
+        await("the form is gone", () -> stage().getScene().lookup("#item-form") == null);
+        assertThat(onDesk(this::layout)).isEqualTo(start);
+    }
+
+    @Test
     void oneUnitCanGetAnItemOfItsOwn() {
         select("rack-2");
         onDesk(() -> desk.window().commands().run("list.edit-item"));
