@@ -8,6 +8,7 @@ public sealed interface Edit
                 AddUnit,
                 AddWish,
                 AlignUnits,
+                ChangeItem,
                 DuplicateUnits,
                 LockPiece,
                 PinUnit,

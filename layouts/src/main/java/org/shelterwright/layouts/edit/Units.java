@@ -3,8 +3,11 @@ package org.shelterwright.layouts.edit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.item.Port;
 import org.shelterwright.catalog.json.NearestName;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
@@ -78,6 +81,19 @@ final class Units {
         Map<String, Item> items = new LinkedHashMap<>(held);
         items.keySet().retainAll(ofAll(brief).stream().map(UnitSpec::item).toList());
         return items;
+    }
+
+    /** The brief without those wires of some units that end at a port that their item lacks. */
+    static Brief withoutLooseWires(Brief brief, Set<String> units, Item item) {
+        Set<String> ports = item.ports().stream().map(Port::name).collect(Collectors.toSet());
+        return brief.withWires(brief.wires().stream()
+                .filter(wire -> Stream.of(wire.from(), wire.to())
+                        .allMatch(end -> !units.contains(owner(end)) || ports.contains(port(end))))
+                .toList());
+    }
+
+    private static String port(String end) {
+        return end.substring(end.indexOf('/') + 1);
     }
 
     /** The unit, or "body", at which the end of a wire lies. */

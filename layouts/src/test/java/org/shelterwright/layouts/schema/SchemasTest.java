@@ -21,6 +21,7 @@ import org.shelterwright.catalog.json.CatalogFormats;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.JsonFormat;
 import org.shelterwright.catalog.json.ResourceFolder;
+import org.shelterwright.layouts.file.JourneyFiles;
 import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.file.LayoutFormats;
 import org.shelterwright.layouts.file.SmallPost;
