@@ -195,7 +195,7 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
                             unit.id() + "/wire-" + cable.wire(),
                             StepCheck.Kind.TEST,
                             cable.wire().toUpperCase(java.util.Locale.ROOT) + " connected, labels on, tested",
-                            cable.type().startsWith("earth") ? "below 0.1 ohm" : "continuity, pull on each end",
+                            cable.earthing() ? "below 0.1 ohm" : "continuity, pull on each end",
                             null,
                             "",
                             0));
