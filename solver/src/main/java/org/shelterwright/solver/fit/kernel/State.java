@@ -39,6 +39,7 @@ public final class State {
     private final long[] ownMedium;
     private final long[] ownSoft;
     private final WishCosts wishes;
+    private final WireCosts wires;
     private final Totals totals;
     private final BerthLoads berths;
     private final Ways ways;
@@ -78,6 +79,7 @@ public final class State {
         this.ownMedium = new long[n];
         this.ownSoft = new long[n];
         this.wishes = new WishCosts(problem, this);
+        this.wires = new WireCosts(problem);
         this.totals = new Totals(problem, this);
         this.berths = new BerthLoads(problem, this);
         this.ways = new Ways(this);
@@ -118,7 +120,7 @@ public final class State {
         return weights.cost(
                 hard + overloaded + totals.hard() + waysHard,
                 medium + totals.medium() + waysMedium,
-                soft + wishes.total() + totals.soft());
+                soft + wishes.total() + wires.total() + totals.soft());
     }
 
     /** Amounts of the three levels (µm); a slot without a place counts as much as a metre of overlap. */
@@ -126,7 +128,7 @@ public final class State {
         return new Amounts(
                 hard + overloaded + totals.hard() + waysHard + UNPLACED * unplaced,
                 medium + totals.medium() + waysMedium,
-                soft + wishes.total() + totals.soft());
+                soft + wishes.total() + wires.total() + totals.soft());
     }
 
     /** Sets what walking the floor found (µm); it stays until it is set again. */
@@ -202,7 +204,8 @@ public final class State {
                                 - ownSoft[slot]
                                 + totals.probedSoft()
                                 - totals.soft()
-                                + wishes.probe(slot, candidate, px, py, pz))
+                                + wishes.probe(slot, candidate, px, py, pz)
+                                + wires.probe(slot, candidate, px, py, pz))
                 - before;
         return change > bound ? Double.POSITIVE_INFINITY : pairs.probe(slot, candidate, px, py, pz, change, bound);
     }
@@ -228,6 +231,7 @@ public final class State {
         ownSoft[slot] = probedOwnSoft;
         pairs.commit(slot);
         wishes.commit();
+        wires.commit();
         totals.commit();
         option[slot] = after;
         optionNumber[slot] = probedOption;
@@ -282,6 +286,7 @@ public final class State {
         placed[slot] = false;
         unplaced++;
         wishes.remove(slot);
+        wires.remove(slot);
         totals.remove(slot);
         Option.Berth left = option[slot].berth();
         if (left != null) {
