@@ -28,7 +28,9 @@ final class NotModelled {
             Subject.RESTRAINT, "strength of fixings and hard points under braking, cornering and shock",
             Subject.BOLT_DOWN, "whether each unit can be brought in, and in which order",
             Subject.TRANSPORT, "transport envelopes, wagons, ships, aircraft and load securing",
-            Subject.LIFTING, "slings and lifting provisions"));
+            Subject.LIFTING, "slings and lifting provisions",
+            Subject.RACKS, "what is in racks: height units, masses, depths, air and power",
+            Subject.STOWAGE, "where loose pieces ride, and what they bear beside them"));
 
     private static final List<String> ALWAYS = List.of(
             "Breakers, earthing and fault currents of the supplies; what walls and equipment store of heat.",

@@ -62,13 +62,7 @@ public record SetTrailer(
                 carrier,
                 Units.used(brief, held),
                 layout.parts().cables());
-        return new Layout(
-                brief,
-                parts,
-                layout.placements(),
-                Units.routes(layout, brief),
-                layout.acceptances(),
-                layout.provenance());
+        return layout.withAsked(brief, parts);
     }
 
     private void requireLoads(Brief brief, Map<String, Item> held) {

@@ -96,6 +96,10 @@ final class BriefReferences {
         }
         wires();
         limits();
+        if (brief.inventory() != null) {
+            new InventoryReferences(brief.inventory(), places.key("inventory"), own, findings)
+                    .check(catalog.body(brief.body()).orElse(null));
+        }
         if (brief.services() != null) {
             new ServiceReferences(brief.services(), places.key("services"), ids, findings).check();
         }

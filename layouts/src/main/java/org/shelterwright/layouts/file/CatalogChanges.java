@@ -10,6 +10,7 @@ import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.json.CatalogFormats;
 import org.shelterwright.catalog.json.JsonFormat;
+import org.shelterwright.catalog.piece.Piece;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 
@@ -17,7 +18,7 @@ import org.shelterwright.layouts.layout.Parts;
 public final class CatalogChanges {
     private CatalogChanges() {}
 
-    /** The entries that differ: body, carrier, trailer, then items and cables in the order of first use. */
+    /** The entries that differ: body, carrier, trailer, then items, cables and pieces in the order of first use. */
     public static List<CatalogChange> of(Layout layout, Catalog catalog) {
         List<CatalogChange> changes = new ArrayList<>();
         Parts parts = layout.parts();
@@ -30,6 +31,9 @@ public final class CatalogChanges {
         }
         for (Cable cable : parts.cables().values()) {
             compare("cable", cable.id(), CatalogFormats.CABLE, cable, catalog.cable(cable.id()), changes);
+        }
+        for (Piece piece : layout.contents().kinds().values()) {
+            compare("piece", piece.id(), CatalogFormats.PIECE, piece, catalog.piece(piece.id()), changes);
         }
         return changes;
     }

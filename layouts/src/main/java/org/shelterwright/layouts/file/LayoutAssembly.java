@@ -22,6 +22,7 @@ import org.shelterwright.catalog.plausible.CableOddities;
 import org.shelterwright.catalog.plausible.CarrierOddities;
 import org.shelterwright.catalog.plausible.ItemOddities;
 import org.shelterwright.catalog.plausible.Oddity;
+import org.shelterwright.catalog.transit.Transit;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.brief.Trailer;
@@ -30,6 +31,8 @@ import org.shelterwright.layouts.file.LayoutDocument.CableCopy;
 import org.shelterwright.layouts.file.LayoutDocument.CarrierCopy;
 import org.shelterwright.layouts.file.LayoutDocument.Copies;
 import org.shelterwright.layouts.file.LayoutDocument.ItemCopy;
+import org.shelterwright.layouts.layout.BoltDownOrder;
+import org.shelterwright.layouts.layout.Contents;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.layout.Place;
@@ -68,6 +71,10 @@ final class LayoutAssembly {
         new BriefReferences(document.brief(), places.key("brief"), catalog(), findings).check();
         takePlacements();
         Map<String, Route> routes = new RouteReferences(document, cables, places.key("routes"), findings).routes();
+        takeOrder(document.boltDown());
+        Contents contents =
+                new ContentsAssembly(document.brief(), items, places.key("contents"), findings)
+                        .contents(document.contents());
         findings.requireUsable();
         Copies parts = document.parts();
         return new Layout(
@@ -76,7 +83,9 @@ final class LayoutAssembly {
                 placements,
                 routes,
                 document.acceptances(),
-                document.provenance());
+                document.provenance(),
+                document.boltDown(),
+                contents);
     }
 
     private void takeItems() {
@@ -164,7 +173,13 @@ final class LayoutAssembly {
         if (trailer != null && (carrier == null || !carrier.id().equals(trailer.id()))) {
             carriers.add(trailer);
         }
-        return Catalog.of(items.values(), List.of(document.parts().body().entry()), carriers, cables.values());
+        return Catalog.of(
+                items.values(),
+                List.of(document.parts().body().entry()),
+                carriers,
+                cables.values(),
+                List.of(),
+                Transit.NONE);
     }
 
     private void takePlacements() {
@@ -195,6 +210,23 @@ final class LayoutAssembly {
                         "The unit \"" + placement.unit() + "\" is carried by itself in the end, or through more than "
                                 + MOST_CARRIED + " other units. Give it another host.");
             }
+        }
+    }
+
+    private void takeOrder(@Nullable BoltDownOrder order) {
+        if (order == null) {
+            return;
+        }
+        Set<String> known = BriefReferences.ids(document.brief().units(), UnitSpec::id);
+        Places at = places.key("boltDown");
+        for (int i = 0; i < order.steps().size(); i++) {
+            BriefReferences.known(
+                    order.steps().get(i).unit(), known, "unit", at.key("steps").index(i).key("unit"), findings);
+        }
+        for (int i = 0; i < order.before().size(); i++) {
+            Places one = at.key("before").index(i);
+            BriefReferences.known(order.before().get(i).first(), known, "unit", one.key("first"), findings);
+            BriefReferences.known(order.before().get(i).then(), known, "unit", one.key("then"), findings);
         }
     }
 

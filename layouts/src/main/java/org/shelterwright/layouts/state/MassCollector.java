@@ -66,14 +66,16 @@ final class MassCollector {
         }
         for (PlacedUnit unit : scene.units()) {
             Item item = unit.item();
-            boolean known = known(Holder.BODY, item.mass(), unit.spec(), unit.name(), "item " + item.id());
+            String entry = (scene.interiors().held(unit.id()).isEmpty() ? "item " : "the interior of item ") + item.id();
+            MassData onRoad = unit.mass(Situation.ON_THE_ROAD);
+            boolean known = known(Holder.BODY, onRoad, unit.spec(), unit.name(), entry);
             int firstFill = fills.size();
             item.tanks().forEach(tank -> fills.add(Fill.tank(tank.name(), unit.name())));
             for (Situation situation : SITUATIONS) {
                 MassTable table = body.get(situation.ordinal());
                 Pose pose = unit.pose(situation);
                 if (known) {
-                    fixed(table, item.mass(), item, pose);
+                    fixed(table, unit.mass(situation), item, pose);
                 }
                 tanks(table, item, pose, firstFill);
             }

@@ -84,8 +84,7 @@ final class StatementWriter {
 
     private void unit(List<MassLine> lines, PlacedUnit unit, Pose pose, When when) {
         Item item = unit.item();
-        lines.add(
-                line(unit.spec().group(), item.name(), unit.name(), unit.id(), item.mass(), centre(item, pose), when));
+        new ContentLines(scene, this::line).add(lines, unit, pose, when);
         if (when != When.ON_STATION) {
             tanks(lines, unit.spec().group(), unit.name(), unit.id(), item, pose);
         }

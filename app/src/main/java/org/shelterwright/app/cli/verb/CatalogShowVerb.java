@@ -29,7 +29,7 @@ import picocli.CommandLine.Parameters;
             "  shelterwright catalog show battery-box-24v --json > my-items/battery-box.json"
         })
 public final class CatalogShowVerb extends Verb {
-    @Parameters(paramLabel = "ID", description = "Id of an item, body, carrier or cable.")
+    @Parameters(paramLabel = "ID", description = "Id of an item, body, carrier, cable or piece.")
     private String id = "";
 
     @Mixin
@@ -58,6 +58,9 @@ public final class CatalogShowVerb extends Verb {
         all.cable(id)
                 .ifPresent(
                         cable -> lines.addAll(json() ? file(CatalogFormats.CABLE.write(cable)) : CableText.of(cable)));
+        all.piece(id)
+                .ifPresent(
+                        piece -> lines.addAll(json() ? file(CatalogFormats.PIECE.write(piece)) : EntryText.of(piece)));
         if (lines.isEmpty()) {
             List<String> known =
                     CatalogLine.of(all).stream().map(CatalogLine::id).toList();

@@ -35,7 +35,7 @@ enum Page {
         return switch (subject) {
             case TRANSPORT, LIFTING -> TRANSPORT;
             case BOLT_DOWN -> BOLT_DOWN;
-            case FIT, ACCESS, MASS, FLOOR, AXLES, STABILITY, RESTRAINT, CABLES, POWER, HEAT -> FIT_OUT;
+            case FIT, ACCESS, MASS, FLOOR, AXLES, STABILITY, RESTRAINT, CABLES, POWER, HEAT, RACKS, STOWAGE -> FIT_OUT;
         };
     }
 

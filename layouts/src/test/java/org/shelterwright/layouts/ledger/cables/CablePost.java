@@ -14,6 +14,7 @@ import org.shelterwright.catalog.json.CatalogFormats;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.catalog.space.QuarterTurn;
+import org.shelterwright.catalog.transit.Transit;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.brief.Wire;
@@ -120,12 +121,12 @@ final class CablePost {
                 wires,
                 null);
         Catalog catalog = Catalog.of(
-                List.of(RACK), List.of(BODY), List.of(), BuiltInCatalog.read().cables());
+                List.of(RACK), List.of(BODY), List.of(), BuiltInCatalog.read().cables(), List.of(), Transit.NONE);
         // Turned so that the backs look to the right wall: the port at (0, y) comes to (600 - y, 0).
         Map<String, Placement> placements = new LinkedHashMap<>();
         placements.put("rack-1", Placement.of("rack-1", Place.onFloor(pose(first))));
         placements.put("rack-2", Placement.of("rack-2", Place.onFloor(pose(at(3000, 0, 0)))));
-        return new Layout(brief, Parts.of(brief, catalog), placements, routes, List.of(), null);
+        return new Layout(brief, Parts.of(brief, catalog), placements, List.of(), null).withRoutes(routes);
     }
 
     private static Pose pose(Point at) {

@@ -63,7 +63,7 @@ final class ProblemCompiler {
         Situation governing = onTheRoad ? Situation.ON_THE_ROAD : Situation.ON_STATION;
         List<Situation> present =
                 onStation && onTheRoad ? List.of(Situation.ON_STATION, Situation.ON_THE_ROAD) : List.of(situation);
-        Item item = layout.item(unit);
+        Item item = scene.filled(unit, governing);
         Place kept = place(unit.id(), situation);
         Pin pin = kept == null ? Pin.NONE : pin(unit.id(), situation, 0);
         if (kept != null && pin.whole()) {
