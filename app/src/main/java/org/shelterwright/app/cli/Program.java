@@ -10,6 +10,7 @@ import org.shelterwright.app.cli.verb.CheckVerb;
 import org.shelterwright.app.cli.verb.DeskVerb;
 import org.shelterwright.app.cli.verb.FitVerb;
 import org.shelterwright.app.cli.verb.ReportVerb;
+import org.shelterwright.app.cli.verb.StowVerb;
 import org.shelterwright.app.cli.verb.Verb;
 import org.shelterwright.app.cli.workshop.ExitStatus;
 import org.shelterwright.app.cli.workshop.Storage;
@@ -71,6 +72,7 @@ public final class Program {
         CommandLine root = new CommandLine(main)
                 .addSubcommand(new FitVerb(workshop, terminal))
                 .addSubcommand(new CheckVerb(workshop, terminal))
+                .addSubcommand(new StowVerb(workshop, terminal))
                 .addSubcommand(new ReportVerb(workshop, terminal))
                 .addSubcommand(new DeskVerb(workshop, terminal))
                 .addSubcommand("catalog", CatalogVerb.with(workshop, terminal));
