@@ -11,6 +11,7 @@ import org.shelterwright.app.report.Report;
 import org.shelterwright.catalog.builtin.BuiltInCatalog;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.solver.fit.StandardFitter;
+import org.shelterwright.solver.load.StandardLoader;
 
 /** Starts the program; the one place where its parts are put together. */
 public final class Shelterwright {
@@ -46,6 +47,7 @@ public final class Shelterwright {
                 BuiltInCatalog::entries,
                 Checker::standard,
                 StandardFitter::new,
+                new StandardLoader(),
                 (scene, ledger, particulars, folder) ->
                         new Report(version.line()).write(scene, ledger, particulars, folder),
                 interrupts,

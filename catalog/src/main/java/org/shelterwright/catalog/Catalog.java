@@ -8,26 +8,34 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.shelterwright.catalog.body.Body;
+import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.piece.Piece;
+import org.shelterwright.catalog.transit.Transit;
 
-/** Items, bodies, carriers and pieces by their ids, in the order in which they were read. */
+/** Items, bodies, carriers, cables and pieces by their ids, in the order in which they were read, and what legs are planned with. */
 public final class Catalog {
     private final Map<String, Item> items;
     private final Map<String, Body> bodies;
     private final Map<String, Carrier> carriers;
+    private final Map<String, Cable> cables;
     private final Map<String, Piece> pieces;
+    private final Transit transit;
 
     private Catalog(
             Map<String, Item> items,
             Map<String, Body> bodies,
             Map<String, Carrier> carriers,
-            Map<String, Piece> pieces) {
+            Map<String, Cable> cables,
+            Map<String, Piece> pieces,
+            Transit transit) {
         this.items = items;
         this.bodies = bodies;
         this.carriers = carriers;
+        this.cables = cables;
         this.pieces = pieces;
+        this.transit = transit;
     }
 
     /**
@@ -35,22 +43,25 @@ public final class Catalog {
      *
      * @throws IllegalArgumentException if two entries of one kind have the same id
      */
-    public static Catalog of(Collection<Item> items, Collection<Body> bodies, Collection<Carrier> carriers) {
-        return of(items, bodies, carriers, List.of());
-    }
-
-    /**
-     * Puts a catalog with pieces together.
-     *
-     * @throws IllegalArgumentException if two entries of one kind have the same id
-     */
     public static Catalog of(
-            Collection<Item> items, Collection<Body> bodies, Collection<Carrier> carriers, Collection<Piece> pieces) {
+            Collection<Item> items,
+            Collection<Body> bodies,
+            Collection<Carrier> carriers,
+            Collection<Cable> cables,
+            Collection<Piece> pieces,
+            Transit transit) {
         return new Catalog(
                 index("item", items, Item::id),
                 index("body", bodies, Body::id),
                 index("carrier", carriers, Carrier::id),
-                index("piece", pieces, Piece::id));
+                index("cable", cables, Cable::id),
+                index("piece", pieces, Piece::id),
+                transit);
+    }
+
+    /** A catalog of what a fit-out alone is planned with, without cables and pieces. */
+    public static Catalog of(Collection<Item> items, Collection<Body> bodies, Collection<Carrier> carriers) {
+        return of(items, bodies, carriers, List.of(), List.of(), Transit.NONE);
     }
 
     public Optional<Item> item(String id) {
@@ -65,8 +76,16 @@ public final class Catalog {
         return Optional.ofNullable(carriers.get(id));
     }
 
+    public Optional<Cable> cable(String id) {
+        return Optional.ofNullable(cables.get(id));
+    }
+
     public Optional<Piece> piece(String id) {
         return Optional.ofNullable(pieces.get(id));
+    }
+
+    public Transit transit() {
+        return transit;
     }
 
     public Collection<Item> items() {
@@ -79,6 +98,10 @@ public final class Catalog {
 
     public Collection<Carrier> carriers() {
         return carriers.values();
+    }
+
+    public Collection<Cable> cables() {
+        return cables.values();
     }
 
     public Collection<Piece> pieces() {

@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import org.shelterwright.catalog.body.Body;
+import org.shelterwright.catalog.cable.Cable;
+import org.shelterwright.catalog.cable.ConductorTable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.fastener.FastenerTable;
 import org.shelterwright.catalog.item.Item;
@@ -34,6 +36,8 @@ public record DataVersion(String hash, int items, int bodies, int carriers, int 
         add(all, CatalogFormats.BODY, entries.bodies(), Body::id);
         add(all, CatalogFormats.CARRIER, entries.carriers(), Carrier::id);
         add(all, CatalogFormats.FASTENERS, entries.fasteners(), FastenerTable::id);
+        add(all, CatalogFormats.CABLE, entries.cables(), Cable::id);
+        add(all, CatalogFormats.CONDUCTORS, entries.conductors(), ConductorTable::id);
         add(all, CatalogFormats.PIECE, entries.pieces(), Piece::id);
         String hash = ContentHash.of(all.toString().getBytes(StandardCharsets.UTF_8));
         return new DataVersion(

@@ -13,6 +13,7 @@ import org.shelterwright.app.cli.workshop.Workshop;
 import org.shelterwright.catalog.builtin.BuiltInCatalog;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.solver.fit.Fitter;
+import org.shelterwright.solver.load.StandardLoader;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -31,6 +32,7 @@ record Ran(int status, String out, String err) {
                 BuiltInCatalog::entries,
                 Checker::standard,
                 checker -> fitter,
+                new StandardLoader(),
                 (scene, ledger, particulars, folder) -> List.of(),
                 interrupts,
                 (opened, name) -> {});

@@ -103,6 +103,18 @@ public record Brief(
                 other, note);
     }
 
+    public Brief withBody(String other) {
+        return new Brief(
+                id, name, other, carrier, trailer, units, crew, occupants, wishes, ruleSets, limits, wires, services,
+                note);
+    }
+
+    public Brief withCarrier(@Nullable String other) {
+        return new Brief(
+                id, name, body, other, trailer, units, crew, occupants, wishes, ruleSets, limits, wires, services,
+                note);
+    }
+
     public Brief withTrailer(@Nullable Trailer other) {
         return new Brief(
                 id, name, body, carrier, other, units, crew, occupants, wishes, ruleSets, limits, wires, services,

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Body;
+import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.json.CatalogFormats;
@@ -11,23 +12,29 @@ import org.shelterwright.catalog.json.ContentHash;
 import org.shelterwright.catalog.piece.Piece;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.layout.Acceptance;
+import org.shelterwright.layouts.layout.BoltDownOrder;
 import org.shelterwright.layouts.layout.Contents;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.PiecePlace;
 import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.layout.Provenance;
+import org.shelterwright.layouts.layout.Route;
 
 /**
  * A layout as it stands in its file: placements as a list, and a copy of every catalog entry that it uses.
  *
  * @param placements in the order of the brief
+ * @param routes how wires are laid, in the order of the brief
+ * @param boltDown order of bringing in and bolting down; {@code null} if there is none
  * @param contents what is inside the units; {@code null} if the brief lists no pieces
  */
 public record LayoutDocument(
         Brief brief,
         List<Placement> placements,
+        List<Route> routes,
         List<Acceptance> acceptances,
         @Nullable Provenance provenance,
+        @Nullable BoltDownOrder boltDown,
         @Nullable ContentsCopy contents,
         Copies parts) {
 
@@ -36,7 +43,8 @@ public record LayoutDocument(
             BodyCopy body,
             @Nullable CarrierCopy carrier,
             @Nullable CarrierCopy trailer,
-            List<ItemCopy> items) {}
+            List<ItemCopy> items,
+            List<CableCopy> cables) {}
 
     /**
      * A body.
@@ -58,6 +66,13 @@ public record LayoutDocument(
      * @param sha256 hash of what the entry said when it was copied
      */
     public record ItemCopy(String sha256, Item entry) {}
+
+    /**
+     * A cable.
+     *
+     * @param sha256 hash of what the entry said when it was copied
+     */
+    public record CableCopy(String sha256, Cable entry) {}
 
     /**
      * What is inside the units.
@@ -94,8 +109,10 @@ public record LayoutDocument(
         return new LayoutDocument(
                 layout.brief(),
                 List.copyOf(layout.placements().values()),
+                List.copyOf(layout.routes().values()),
                 layout.acceptances(),
                 layout.provenance(),
+                layout.boltDown(),
                 ContentsCopy.of(layout),
                 new Copies(
                         new BodyCopy(ContentHash.of(CatalogFormats.BODY, body), body),
@@ -103,6 +120,9 @@ public record LayoutDocument(
                         copy(layout.parts().trailer()),
                         layout.parts().items().values().stream()
                                 .map(item -> new ItemCopy(ContentHash.of(CatalogFormats.ITEM, item), item))
+                                .toList(),
+                        layout.parts().cables().values().stream()
+                                .map(cable -> new CableCopy(ContentHash.of(CatalogFormats.CABLE, cable), cable))
                                 .toList()));
     }
 

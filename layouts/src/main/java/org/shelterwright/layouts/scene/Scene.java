@@ -31,6 +31,7 @@ public final class Scene {
     private final List<UnitSpec> toPlace;
     private final Inside inside;
     private final Kept kept = new Kept();
+    private final Kept steady;
 
     /** What does not depend on where the units are. */
     private record Inside(Interiors interiors, Map<String, UnitMass> masses) {
@@ -45,12 +46,14 @@ public final class Scene {
         }
     }
 
-    private Scene(Layout layout, Rules rules, Inside inside, List<PlacedUnit> units, List<UnitSpec> toPlace) {
+    private Scene(
+            Layout layout, Rules rules, Inside inside, List<PlacedUnit> units, List<UnitSpec> toPlace, Kept steady) {
         this.layout = layout;
         this.inside = inside;
         this.rules = rules;
         this.units = List.copyOf(units);
         this.toPlace = List.copyOf(toPlace);
+        this.steady = steady;
         this.byId = new HashMap<>();
         units.forEach(unit -> byId.put(unit.id(), unit));
     }
@@ -69,7 +72,7 @@ public final class Scene {
                 units.add(new PlacedUnit(units.size(), spec, item, inside.mass(spec, item), placement));
             }
         }
-        return new Scene(layout, rules, inside, units, toPlace);
+        return new Scene(layout, rules, inside, units, toPlace, new Kept());
     }
 
     /**
@@ -83,7 +86,7 @@ public final class Scene {
                         "The unit \"" + placement.unit() + "\" is not placed and so cannot be moved."));
         List<PlacedUnit> changed = new ArrayList<>(units);
         changed.set(old.index(), new PlacedUnit(old.index(), old.spec(), old.item(), old.mass(), placement));
-        return new Scene(layout.with(placement), rules, inside, changed, toPlace);
+        return new Scene(layout.with(placement), rules, inside, changed, toPlace, steady);
     }
 
     /**
@@ -115,7 +118,7 @@ public final class Scene {
                     && old.mass().equals(mass);
             placed.add(same ? old : new PlacedUnit(index, spec, item, mass, placement));
         }
-        return new Scene(changed, rules, now, placed, unplaced);
+        return new Scene(changed, rules, now, placed, unplaced, steady);
     }
 
     /** What is inside the units. */
@@ -203,5 +206,13 @@ public final class Scene {
      */
     public <T> T derived(Class<T> type, Function<Scene, T> maker) {
         return kept.get(type, () -> maker.apply(this));
+    }
+
+    /**
+     * The same of something that depends on brief, catalog entries and rules alone, and on no placement, route or content: it is
+     * kept for all scenes that come of this one.
+     */
+    public <T> T steady(Class<T> type, Function<Scene, T> maker) {
+        return steady.get(type, () -> maker.apply(this));
     }
 }

@@ -17,6 +17,7 @@ import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.layouts.brief.Trailer;
 import org.shelterwright.layouts.brief.TrailerLoad;
 import org.shelterwright.layouts.brief.UnitSpec;
+import org.shelterwright.layouts.cable.CableMass;
 import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
@@ -44,6 +45,7 @@ final class MassCollector {
             body.add(new MassTable());
         }
         filledBody();
+        cables();
         occupants();
         scene.carrier().ifPresent(this::carrier);
         firstTrailerFill = fills.size();
@@ -76,6 +78,18 @@ final class MassCollector {
                     fixed(table, unit.mass(situation), item, pose);
                 }
                 tanks(table, item, pose, firstFill);
+            }
+        }
+    }
+
+    /** Cables lie where their routes lead, at rest and on the road; those without a route are a matter of the subject cables. */
+    private void cables() {
+        for (CableMass mass : CableMass.of(scene)) {
+            MassData data = mass.data();
+            if (known(Holder.BODY, data, null, mass.name(), mass.entry())) {
+                for (MassTable table : body) {
+                    fixed(table, data, null, Pose.at(Point.ORIGIN));
+                }
             }
         }
     }

@@ -12,6 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.shelterwright.catalog.Catalog;
+import org.shelterwright.catalog.builtin.BuiltInCatalog;
 import org.shelterwright.catalog.json.CatalogEntries;
 import org.shelterwright.catalog.json.CatalogFormats;
 import org.shelterwright.catalog.json.InputException;
@@ -29,7 +31,14 @@ import org.shelterwright.layouts.file.SmallPost;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.rules.RuleSets;
 import org.shelterwright.layouts.rules.Rules;
+import org.shelterwright.layouts.samples.Samples;
 import org.shelterwright.layouts.scene.Scene;
+import org.shelterwright.layouts.study.SealedStudy;
+import org.shelterwright.layouts.study.StudyFiles;
+import org.shelterwright.layouts.study.StudyFormats;
+import org.shelterwright.layouts.study.StudyPlan;
+import org.shelterwright.layouts.study.results.ResultFormats;
+import org.shelterwright.layouts.study.results.Runs;
 
 /** Whatever a file holds, a reader gives a value or a list of problems, in bounded time and memory. */
 class ReadersHoldTest {
@@ -53,6 +62,26 @@ class ReadersHoldTest {
               "fasteners": [{"thread": "M10", "grade": "8.8", "diameterMm": 10, "pitchMm": 1.5, "stressAreaMm2": 58,
                              "proofN": 33700, "ultimateN": 46400}]
             }
+            """;
+
+    private static final Catalog CATALOG = BuiltInCatalog.read();
+
+    private static final SealedStudy SMALL_STUDY = new SealedStudy(
+            "1.0",
+            StudyFormats.STUDY.read("""
+                    {"format": "shelterwright-study", "version": 1, "id": "small", "name": "Small", "brief": "brief.json",
+                     "axes": [
+                       {"id": "racks", "settings": [{"id": "one", "quantities": [{"unit": "rack-2", "count": 0}]}]},
+                       {"id": "table", "settings": [{"id": "wide", "items": [{"item": "table", "wider": "1 in"}]}]}],
+                     "seeds": {"first": 3, "count": 2}, "moves": 1000, "keep": "unbroken"}
+                    """.getBytes(StandardCharsets.UTF_8), "study.json"),
+            SmallPost.brief(),
+            List.of(SmallPost.BODY),
+            List.of(SmallPost.TRUCK, SmallPost.TRAILER),
+            List.copyOf(SmallPost.CATALOG.items()));
+
+    private static final String RESULTS_HEAD = """
+            {"format": "shelterwright-study-results", "version": 1, "study": "small", "sha256": "00ff", "runs": 2}
             """;
 
     private static <T> Arguments reader(JsonFormat<T> format, String text, Consumer<InputFile> more) {
@@ -96,7 +125,35 @@ class ReadersHoldTest {
                 reader(
                         LayoutFormats.LAYOUT,
                         new String(LayoutFiles.bytes(SmallPost.layout()), StandardCharsets.UTF_8),
-                        ReadersHoldTest::useLayout));
+                        ReadersHoldTest::useLayout),
+                reader(
+                        StudyFormats.STUDY,
+                        new String(Samples.study("river-post").bytes(), StandardCharsets.UTF_8),
+                        ReadersHoldTest::sealStudy),
+                reader(
+                        StudyFormats.SEALED,
+                        new String(StudyFormats.SEALED.write(SMALL_STUDY), StandardCharsets.UTF_8),
+                        ReadersHoldTest::startStudy),
+                reader(ResultFormats.HEAD, RESULTS_HEAD, file -> {}),
+                reader(ResultFormats.RUN, ResultFormats.RUN.canonical(Runs.of(SMALL_STUDY, 1, 0.9, 4000)), file -> {}));
+    }
+
+    private static void sealStudy(InputFile file) {
+        StudyPlan plan = new StudyFiles(CATALOG, RuleSets.builtIn(), "1.0")
+                .open(file, null)
+                .study()
+                .plan();
+        assertThat(plan.run(plan.count()).number()).isEqualTo(plan.count());
+    }
+
+    private static void startStudy(InputFile file) {
+        SealedStudy study = StudyFiles.readSealed(file);
+        try {
+            study.start(study.plan().run(1));
+        } catch (IllegalArgumentException e) {
+            // The run is then refused, with this as its sentence.
+            isSentence(new Problem("run", e.getMessage()));
+        }
     }
 
     private static void checkBrief(InputFile file) {

@@ -26,26 +26,34 @@ public final class StandardFitter implements Fitter {
     private static final int MOST_STARTS = 2;
 
     private final Checker checker;
+    private final boolean reasoned;
 
     public StandardFitter(Checker checker) {
+        this(checker, true);
+    }
+
+    private StandardFitter(Checker checker, boolean reasoned) {
         this.checker = checker;
+        this.reasoned = reasoned;
     }
 
     @Override
-    public FitResult fit(FitRequest request, FitObserver observer, StopSignal stop) {
-        Stower stower = new Stower(checker);
-        FitRequest stowed = new FitRequest(
-                stower.arranged(request.start(), request.seed()),
-                request.seed(),
-                request.budget(),
-                request.threads(),
-                request.alternatives());
-        return fit(stowed, new Choice(checker, layout -> stower.arranged(layout, request.seed())), observer, stop);
+    public Fitter withoutReasons() {
+        return new StandardFitter(checker, false);
     }
 
-    private FitResult fit(FitRequest request, Choice choice, FitObserver observer, StopSignal stop) {
+    @Override
+    public FitResult fit(FitRequest asked, FitObserver observer, StopSignal stop) {
+        Stower stower = new Stower(checker);
+        FitRequest stowed = asked.from(stower.arranged(asked.start().withBoltDown(null), asked.seed()));
+        Choice choice = new Choice(checker, layout -> stower.arranged(layout, asked.seed()));
+        return fit(stowed, choice, new Ordering(checker, asked.start().boltDown()), observer, stop);
+    }
+
+    private FitResult fit(
+            FitRequest request, Choice choice, Ordering ordering, FitObserver observer, StopSignal stop) {
         Pulse pulse = new Pulse(observer);
-        FitProblem problem = FitProblem.of(checker.scene(request.start()));
+        FitProblem problem = FitProblem.of(checker.scene(WiredOptions.bare(request.start())));
         MomentLimits limits = new MomentLimits(checker.book());
         LaneRace race = new LaneRace(problem, limits, request.seed(), request.budget(), request.threads(), pulse, stop);
         List<Best> bests = race.run();
@@ -55,8 +63,9 @@ public final class StandardFitter implements Fitter {
             options =
                     choice.choose(mended(problem, options, found, request, stop), request.alternatives());
         }
+        options = ordering.of(new WiredOptions(checker).routed(options));
         pulse.tell(true);
-        WhyNot whyNot = new WhyNotFinder(checker, problem, limits).explain(request, options, stop);
+        WhyNot whyNot = reasoned ? new WhyNotFinder(checker, problem, limits).explain(request, options, stop) : null;
         return new FitResult(options, whyNot, pulse.moves(), pulse.elapsed());
     }
 

@@ -28,8 +28,8 @@ public final class CatalogListVerb extends Verb {
             names = "--kind",
             paramLabel = "KIND",
             description = {
-                "Only bodies (body), carriers (carrier), pieces (piece), items (item), or items of one kind,",
-                "such as rack."
+                "Only bodies (body), carriers (carrier), cables (cable), pieces (piece), items (item), or items of one",
+                "kind, such as rack."
             })
     private @Nullable String kind;
 

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -54,6 +55,7 @@ public final class DeskWindow {
     private final Filing filing;
     private final FileCommands files;
     private final Search search;
+    private final MiddlePart middle;
 
     /**
      * @param session holds what was opened
@@ -82,6 +84,7 @@ public final class DeskWindow {
                 workshop.fitter().apply(session.checker()),
                 searching,
                 workshop.version().number());
+        middle = new MiddlePart(session, commands, theme);
         filing = new Filing(session, opened, work, clock, preferences.folder());
         files = new FileCommands(
                 workshop,
@@ -108,6 +111,15 @@ public final class DeskWindow {
         DeskFrame frame = new DeskFrame(commands, keys, theme, notices);
         new FrameCommands(frame, commands, keys, session, preferences).add();
         FitOutPage fitOut = fitOut();
+        commands.add(new Command(
+                "desk.first-steps",
+                "First steps",
+                List.of("help", "tour", "begin"),
+                List.of("Shift+F1"),
+                Optional::empty,
+                () -> FirstSteps.open(frame.over(), theme)));
+        new ItemPage(frame.over(), session, theme, this::items).addTo(commands);
+        new WhyNotHere(frame.over(), session, theme, middle).addTo(commands);
         KeptLook.keepColumns(fitOut.node(), preferences);
         turnPages(frame, fitOut);
         Scene scene = new Scene(frame.root());
@@ -132,6 +144,11 @@ public final class DeskWindow {
         return stage;
     }
 
+    /** The view, for tests. */
+    MiddlePart middle() {
+        return middle;
+    }
+
     /** Every command of this window, for tests. */
     Commands commands() {
         return commands;
@@ -154,7 +171,7 @@ public final class DeskWindow {
         return new FitOutPage(
                 new ListPart(session, commands, this::items).node(),
                 unit.node(),
-                new MiddlePart(session, commands, theme).node(),
+                middle.node(),
                 new SearchPart(session, commands, search, theme).node(),
                 ledger.node(),
                 theme);

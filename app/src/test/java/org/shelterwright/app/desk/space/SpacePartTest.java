@@ -2,7 +2,6 @@ package org.shelterwright.app.desk.space;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import javafx.geometry.Point2D;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -10,6 +9,7 @@ import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.shelterwright.app.desk.Snapshots;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.session.Finding;
 import org.shelterwright.app.desk.session.Session;
@@ -135,6 +135,6 @@ class SpacePartTest {
     }
 
     private void save(String name) {
-        OnScreen.save(part.node(), Path.of("target", "pictures", name + ".png"));
+        Snapshots.keep(part.node().getScene(), name);
     }
 }

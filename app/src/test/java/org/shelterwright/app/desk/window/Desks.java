@@ -14,6 +14,7 @@ import org.shelterwright.app.report.Report;
 import org.shelterwright.catalog.builtin.BuiltInCatalog;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.solver.fit.StandardFitter;
+import org.shelterwright.solver.load.StandardLoader;
 
 /** Opens windows for tests, put together as for people. For the window's thread. */
 final class Desks {
@@ -30,6 +31,7 @@ final class Desks {
                 BuiltInCatalog::entries,
                 () -> CHECKER,
                 StandardFitter::new,
+                new StandardLoader(),
                 (scene, ledger, particulars, folder) ->
                         new Report("Shelterwright").write(scene, ledger, particulars, folder),
                 Interrupts.NONE,

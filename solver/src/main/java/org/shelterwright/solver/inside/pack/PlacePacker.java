@@ -8,8 +8,10 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
+import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Size;
 import org.shelterwright.layouts.layout.Posture;
+import org.shelterwright.solver.fit.kernel.Dice;
 
 /**
  * Packs parcels into one place, one after the other: each goes to the lowest, then rearmost, then rightmost corner at which it lies
@@ -58,6 +60,69 @@ public final class PlacePacker {
             packed.add(best);
         }
         return best != null;
+    }
+
+    /**
+     * Packs that of some parcels which touches walls and others with most of its surface where it lies.
+     *
+     * @param dice makes near equals differ from one try to the next
+     * @return the parcel that was packed; {@code null} if none finds room
+     */
+    @Nullable
+    Parcel addTouching(List<Parcel> open, Dice dice) {
+        Packed best = null;
+        double most = -1;
+        for (Parcel parcel : open) {
+            for (Posture posture : parcel.postures()) {
+                Size size = posture.apply(parcel.size());
+                int[] xs = corners(Axis.X, size, parcel);
+                int[] ys = corners(Axis.Y, size, parcel);
+                for (int z : corners(Axis.Z, size, parcel)) {
+                    for (int x : xs) {
+                        for (int y : ys) {
+                            Box box = new Box(x, y, z, x + size.x(), y + size.y(), z + size.z());
+                            double touch = fits(parcel, box) ? touching(box) * (0.9 + 0.1 * dice.share()) : -1;
+                            if (touch > most) {
+                                most = touch;
+                                best = new Packed(parcel, posture, box);
+                            }
+                        }
+                    }
+                }
+            }
+        }
+        if (best == null) {
+            return null;
+        }
+        packed.add(best);
+        return best.parcel();
+    }
+
+    /** The share of the surface of a cuboid that lies on walls of the place or on faces of parcels. */
+    private double touching(Box box) {
+        double touched = 0;
+        double surface = 0;
+        for (Axis axis : Axis.values()) {
+            double face = box.volumeM3() / Lengths.metres(box.extent(axis));
+            surface += 2 * face;
+            touched += box.low(axis) == inside.low(axis) ? face : 0;
+            touched += box.high(axis) == inside.high(axis) ? face : 0;
+            for (Packed one : packed) {
+                Box other = one.box();
+                if (other.high(axis) == box.low(axis) || other.low(axis) == box.high(axis)) {
+                    double area = 1;
+                    for (Axis across : Axis.values()) {
+                        if (across != axis) {
+                            int shared = Math.min(box.high(across), other.high(across))
+                                    - Math.max(box.low(across), other.low(across));
+                            area *= Lengths.metres(Math.max(0, shared));
+                        }
+                    }
+                    touched += area;
+                }
+            }
+        }
+        return touched / surface;
     }
 
     /** The lowest corner for a posture that comes before another. */

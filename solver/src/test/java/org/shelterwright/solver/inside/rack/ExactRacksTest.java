@@ -61,7 +61,7 @@ class ExactRacksTest {
         }
         RackPiece piece = problem.pieces().get(at);
         seats[at] = Seat.NONE;
-        long least = at > 5 ? Long.MAX_VALUE : bruteForce(problem, at + 1, seats, taken);
+        long least = seats.length > 5 ? Long.MAX_VALUE : bruteForce(problem, at + 1, seats, taken);
         for (int b = 0; b < taken.length; b++) {
             for (int u = 0; u + piece.units() <= taken[b].length; u++) {
                 boolean free = true;
