@@ -1,6 +1,7 @@
 package org.shelterwright.solver.inside.pack;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -9,6 +10,7 @@ import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Lengths;
+import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Size;
 import org.shelterwright.layouts.layout.Posture;
 import org.shelterwright.solver.fit.kernel.Dice;
@@ -16,10 +18,12 @@ import org.shelterwright.solver.fit.kernel.Dice;
 /**
  * Packs parcels into one place, one after the other: each goes to the lowest, then rearmost, then rightmost corner at which it lies
  * inside, overlaps nothing, rests on enough of its base and on nothing fragile, and leaves room to grip. Corners are those that the
- * place and the parcels in it make. Not for several threads. Cost of one parcel: the fourth power of those that are there, mostly
- * much less.
+ * place and the parcels in it make. Not for several threads. Cost of one parcel: the square of those that are there.
  */
 public final class PlacePacker {
+    /** Of so many parcels all corners are tried. */
+    private static final int FEW = 10;
+
     private final Box inside;
     private final Axis gripAxis;
     private final double restShare;
@@ -128,23 +132,61 @@ public final class PlacePacker {
     /** The lowest corner for a posture that comes before another. */
     private @Nullable Packed lowest(Parcel parcel, Posture posture, @Nullable Packed before) {
         Size size = posture.apply(parcel.size());
-        int[] zs = corners(Axis.Z, size, parcel);
-        int[] xs = corners(Axis.X, size, parcel);
-        int[] ys = corners(Axis.Y, size, parcel);
-        for (int z : zs) {
-            for (int x : xs) {
-                for (int y : ys) {
-                    if (before != null && !earlier(x, y, z, size, before.box())) {
-                        continue;
-                    }
-                    Box box = new Box(x, y, z, x + size.x(), y + size.y(), z + size.z());
-                    if (fits(parcel, box)) {
-                        return new Packed(parcel, posture, box);
-                    }
+        for (Point at : points(size, parcel)) {
+            if (before == null || earlier(at.x(), at.y(), at.z(), size, before.box())) {
+                Box box = Box.of(at, size);
+                if (fits(parcel, box)) {
+                    return new Packed(parcel, posture, box);
                 }
             }
         }
         return null;
+    }
+
+    /** Corners to try, lowest first: of few parcels all that their faces make, of many those at the edges of each. */
+    private List<Point> points(Size size, Parcel parcel) {
+        int[] zs = corners(Axis.Z, size, parcel);
+        int[] xs = corners(Axis.X, size, parcel);
+        int[] ys = corners(Axis.Y, size, parcel);
+        List<Point> points = new ArrayList<>();
+        if (packed.size() <= FEW) {
+            for (int z : zs) {
+                for (int x : xs) {
+                    for (int y : ys) {
+                        points.add(new Point(x, y, z));
+                    }
+                }
+            }
+            return points;
+        }
+        if (zs.length == 0 || xs.length == 0 || ys.length == 0) {
+            return points;
+        }
+        Point high = inside.high().minus(new Point(size.x(), size.y(), size.z()));
+        Box room = Box.between(new Point(xs[0], ys[0], zs[0]), new Point(
+                Math.max(xs[0], high.x()), Math.max(ys[0], high.y()), Math.max(zs[0], high.z())));
+        for (Packed one : packed) {
+            Box box = one.box();
+            int gap = Math.max(one.parcel().grip(), parcel.grip());
+            int x1 = box.x1() + (gripAxis == Axis.X ? gap : 0);
+            int y1 = box.y1() + (gripAxis == Axis.Y ? gap : 0);
+            for (int z : new int[] {zs[0], box.z0(), box.z1()}) {
+                points.add(new Point(x1, box.y0(), z));
+                points.add(new Point(x1, ys[0], z));
+                points.add(new Point(box.x0(), y1, z));
+                points.add(new Point(xs[0], y1, z));
+            }
+            points.add(new Point(box.x0(), box.y0(), box.z1()));
+            points.add(new Point(xs[0], box.y0(), box.z1()));
+            points.add(new Point(box.x0(), ys[0], box.z1()));
+        }
+        return points.stream()
+                .filter(room::contains)
+                .distinct()
+                .sorted(Comparator.comparingInt(Point::z)
+                        .thenComparingInt(Point::x)
+                        .thenComparingInt(Point::y))
+                .toList();
     }
 
     private static boolean earlier(int x, int y, int z, Size size, Box other) {
