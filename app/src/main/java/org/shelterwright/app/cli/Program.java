@@ -13,6 +13,7 @@ import org.shelterwright.app.cli.verb.FitVerb;
 import org.shelterwright.app.cli.verb.LoadVerb;
 import org.shelterwright.app.cli.verb.ReportVerb;
 import org.shelterwright.app.cli.verb.RouteVerb;
+import org.shelterwright.app.cli.verb.StowVerb;
 import org.shelterwright.app.cli.verb.StudyVerb;
 import org.shelterwright.app.cli.verb.Verb;
 import org.shelterwright.app.cli.workshop.ExitStatus;
@@ -75,6 +76,7 @@ public final class Program {
         CommandLine root = new CommandLine(main)
                 .addSubcommand(new FitVerb(workshop, terminal))
                 .addSubcommand(new CheckVerb(workshop, terminal))
+                .addSubcommand(new StowVerb(workshop, terminal))
                 .addSubcommand(new RouteVerb(workshop, terminal))
                 .addSubcommand(new BoltDownVerb(workshop, terminal))
                 .addSubcommand(new ReportVerb(workshop, terminal))

@@ -28,7 +28,7 @@ import org.shelterwright.solver.fit.kernel.Dice;
  */
 public final class PieceStower {
     private static final int TRIES = 6;
-    private static final int MOST_ANEW = 6;
+    private static final int MOST_ANEW = 3;
     private static final double NEVER = 1e15;
 
     private final Scene scene;
@@ -113,16 +113,24 @@ public final class PieceStower {
         });
         List<Room> open = new ArrayList<>(costs.keySet());
         open.sort(Comparator.comparingDouble(room -> costs.getOrDefault(room, NEVER)));
-        int anew = 0;
-        for (Room room : open) {
+        List<Room> good = open.stream()
+                .filter(room -> costs.getOrDefault(room, NEVER) < Suiting.LEAST_FAULT)
+                .toList();
+        Room found = put(one, good, dice);
+        return found != null
+                ? found
+                : put(one, open.stream().filter(room -> !good.contains(room)).toList(), dice);
+    }
+
+    private static @Nullable Room put(Wanted one, List<Room> among, Dice dice) {
+        for (Room room : among) {
             if (room.add(one.parcel(), one.kg())) {
                 return room;
             }
-            if (anew < MOST_ANEW) {
-                anew++;
-                if (room.addAnew(one.parcel(), one.kg(), dice, TRIES)) {
-                    return room;
-                }
+        }
+        for (Room room : among.subList(0, Math.min(MOST_ANEW, among.size()))) {
+            if (room.addAnew(one.parcel(), one.kg(), dice, TRIES)) {
+                return room;
             }
         }
         return null;

@@ -34,6 +34,9 @@ final class Suiting {
 
     private static final double OUT_OF_ORDER = 1e5;
 
+    /** From this cost on, a place would break a limit. */
+    static final double LEAST_FAULT = OUT_OF_ORDER;
+
     /** Pieces lie off the middle of their place, so that not all of the slack is used. */
     private static final double ORDER_SHARE = 0.6;
 
