@@ -41,7 +41,8 @@ import org.shelterwright.layouts.transport.scene.PlacedPiece;
 /** The load sheet of one car on one leg: drawing, positions, wheels, lashings, limits, cautions. */
 final class LoadSheetPages {
     private static final List<Column> POSITIONS = List.of(
-            new Column("What", "", 55, false),
+            new Column("No.", "", 9, true),
+            new Column("What", "", 46, false),
             new Column("From the rear", "mm", 23, true),
             new Column("From the right", "mm", 23, true),
             new Column("Mass", "kg", 18, true),
@@ -158,11 +159,13 @@ final class LoadSheetPages {
         flow.heading("Positions");
         Columns columns = new Columns(typeface, POSITIONS);
         columns.head(flow);
+        int number = 1;
         for (PlacedPiece piece : load.pieces()) {
             Point centre = piece.centre();
             columns.row(
                     flow,
                     List.of(
+                            Integer.toString(number++),
                             piece.name() + (piece.stand().pinned() ? " (pinned)" : ""),
                             Numerals.mm(piece.box().x0()),
                             Numerals.mm(piece.box().y0()),
@@ -176,6 +179,7 @@ final class LoadSheetPages {
             columns.row(
                     flow,
                     List.of(
+                            "",
                             "All",
                             "",
                             "",
@@ -277,6 +281,7 @@ final class LoadSheetPages {
                     false);
             material.computeIfAbsent(rope.kind().name(), key -> new ArrayList<>()).add(rope.lashing().key());
         }
+        flow.need(12 + 5 * material.size());
         flow.gap(3);
         Columns list = new Columns(typeface, MATERIAL);
         list.head(flow);
@@ -320,9 +325,9 @@ final class LoadSheetPages {
         RowBlock block = new RowBlock(typeface, names);
         block.head(flow);
         double close = leg.rules().valueOr(Figure.CLOSE_SHARE, 0.9);
-        List<Row> rows = ledger.ledger().rows().stream()
-                .filter(row -> !row.doesNotApply() && row.units().contains(load.id()))
-                .toList();
+        List<Row> rows = Shortened.of(ledger.ledger().rows().stream()
+                .filter(row -> row.units().contains(load.id()))
+                .toList());
         RowGroup.of(rows).forEach(group -> block.add(flow, group, "", close));
         flow.gap(2);
         rows.stream().filter(row -> row.verdict() != Verdict.MET).forEach(row -> flow.paragraph(

@@ -38,6 +38,7 @@ final class LongView {
     private static final double TYRE = 0.42;
     private static final double BETWEEN = 9;
     private static final double UNDER = 10;
+    private static final double LEAST_NAMED = 18;
 
     private final Typeface typeface;
     private final LegScene leg;
@@ -189,7 +190,8 @@ final class LongView {
         Wrap wrap = new Wrap(typeface, Typeface.sizeOf(CarPaper.SMALL), Weight.MEDIUM);
         List<String> lines = wrap.lines(piece.name(), face.width() - 1.6);
         int most = (int) Math.floor((face.height() - 1) / 3.2);
-        if (lines.size() > most || face.width() < 7) {
+        if (lines.size() > most || face.width() < LEAST_NAMED) {
+            number(piece, new Spot(face.x0() + 2.2, face.y0() + 3.2));
             return;
         }
         double y = face.y0() + 3.2;
@@ -201,6 +203,14 @@ final class LongView {
                     Role.ON_TOP.colour()));
             y += 3.2;
         }
+    }
+
+    /** Its number in the table of positions. */
+    private void number(PlacedPiece piece, Spot at) {
+        shapes.add(Lettering.in(
+                Lettering.bold(Integer.toString(load.pieces().indexOf(piece) + 1), at, CarPaper.SMALL)
+                        .with(Align.MIDDLE),
+                Role.ON_TOP.colour()));
     }
 
     private void chocks() {
@@ -316,6 +326,8 @@ final class LongView {
         if (centre != null) {
             shapes.addAll(CarPaper.centre(new Spot(x(CarPaper.m(centre.x())), across(centre.y()))));
         }
+        Box box = solids.get(solids.size() - 1);
+        number(piece, new Spot(x(CarPaper.m(box.x0())) + 2.2, across(box.y1()) + 3.2));
     }
 
     private void ropeAbove(Rope rope) {

@@ -30,6 +30,7 @@ import org.shelterwright.layouts.transport.scene.PlacedPiece;
 /** One placard a piece, to be fixed to it: mass, size, centre of mass, points for lashings and slings with what they bear. */
 final class PlacardPages {
     private static final double LEFT = 22;
+    private static final double TYRE = 0.42;
     private static final Pen FRAME = Pen.of(0.9, Role.TEXT.colour());
     private static final Pen EYE = Pen.of(0.35, Role.ACCENT.colour());
 
@@ -126,6 +127,11 @@ final class PlacardPages {
         double side = paper.x0();
         double end = side + scale * CarPaper.m(box.x1()) + gap;
         List<Box> solids = piece.solids();
+        for (int place : piece.axlePlaces()) {
+            double radius = scale * TYRE;
+            shapes.add(new Circle(
+                    new Spot(side + scale * CarPaper.m(place), ground - radius), radius, Tint.RUBBER.side(), CarPaper.EDGE));
+        }
         for (int i = 0; i < solids.size(); i++) {
             Box one = solids.get(i);
             Tint tint = CarPaper.tint(piece, i);

@@ -21,6 +21,7 @@ import org.shelterwright.catalog.json.CatalogFormats;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.JsonFormat;
 import org.shelterwright.catalog.json.ResourceFolder;
+import org.shelterwright.layouts.file.JourneyFiles;
 import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.file.LayoutFormats;
 import org.shelterwright.layouts.file.SmallPost;
@@ -40,6 +41,13 @@ class SchemasTest {
                 CatalogFormats.BODY,
                 CatalogFormats.CARRIER,
                 CatalogFormats.FASTENERS,
+                CatalogFormats.TRANSIT_CAR,
+                CatalogFormats.OUTLINE,
+                CatalogFormats.LASHING,
+                CatalogFormats.LINE_CATEGORIES,
+                CatalogFormats.FRICTION,
+                CatalogFormats.WAGON_CLASSES,
+                JourneyFiles.FORMAT,
                 LayoutFormats.BRIEF,
                 LayoutFormats.LAYOUT,
                 RuleSets.FORMAT);

@@ -109,7 +109,8 @@ final class DirectLashings {
         int middle = plan.placed(load).car().deck().width() / 2;
         List<Provision> anchors = new ArrayList<>();
         for (Provision anchor : plan.placed(load).car().anchors()) {
-            boolean side = (anchor.at().y() > middle) == left;
+            boolean beyond = left ? anchor.at().y() >= eye.y() : anchor.at().y() <= eye.y();
+            boolean side = (anchor.at().y() > middle) == left && beyond;
             boolean outward = front ? anchor.at().x() > eye.x() : anchor.at().x() < eye.x();
             if (side && outward && !HoldPlan.uses(load, anchor.name())) {
                 anchors.add(anchor);
