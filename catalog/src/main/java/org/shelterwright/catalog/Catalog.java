@@ -18,8 +18,7 @@ public final class Catalog {
     private final Map<String, Carrier> carriers;
     private final Transit transit;
 
-    private Catalog(
-            Map<String, Item> items, Map<String, Body> bodies, Map<String, Carrier> carriers, Transit transit) {
+    private Catalog(Map<String, Item> items, Map<String, Body> bodies, Map<String, Carrier> carriers, Transit transit) {
         this.items = items;
         this.bodies = bodies;
         this.carriers = carriers;

@@ -98,7 +98,9 @@ final class JourneyPages {
             shapes.addAll(VerdictSign.shapes(worst, new Spot(middle - 12, y - 5.2), 2));
             shapes.add(Lettering.bold((i + 1) + " " + leg.mode().word(), new Spot(middle - 8.4, y - 4), 2.2));
             shapes.add(Lettering.muted(
-                            leg.distanceKm() == null ? leg.name() : Numerals.of(leg.distanceKm(), 0) + " km, " + leg.name(),
+                            leg.distanceKm() == null
+                                    ? leg.name()
+                                    : Numerals.of(leg.distanceKm(), 0) + " km, " + leg.name(),
                             new Spot(middle, y + 4.6),
                             CarPaper.SMALL)
                     .with(Align.MIDDLE));
@@ -125,10 +127,12 @@ final class JourneyPages {
         List<Row> rows = Shortened.of(leg.ledger().rows());
         RowGroup.of(rows).forEach(group -> block.add(flow, group, "", close));
         flow.gap(2);
-        flow.paragraph("Every limit that is not met, and of each other one the tightest row; all rows stand in the table of the"
-                + " ledger.");
-        rows.stream().filter(row -> row.verdict() != Verdict.MET).forEach(row -> flow.paragraph(
-                row.mend() == null ? row.finding() : row.finding() + " " + row.mend()));
+        flow.paragraph(
+                "Every limit that is not met, and of each other one the tightest row; all rows stand in the table of the"
+                        + " ledger.");
+        rows.stream()
+                .filter(row -> row.verdict() != Verdict.MET)
+                .forEach(row -> flow.paragraph(row.mend() == null ? row.finding() : row.finding() + " " + row.mend()));
     }
 
     /** Many are on one car, whose name comes last. */

@@ -41,7 +41,8 @@ class LoadJourneyTest {
 
         assertThat(ran.status()).as(ran.err()).isZero();
         assertThat(ran.outLines().get(0)).startsWith("Road-Rail Move: every limit is met");
-        assertThat(ran.out()).contains("2 rail", "River Post on its truck", "Wagon 1: ", "13 lashings", "18 files written to");
+        assertThat(ran.out())
+                .contains("2 rail", "River Post on its truck", "Wagon 1: ", "13 lashings", "18 files written to");
         assertThat(names(out))
                 .containsExactly(
                         "00-contents.txt",
@@ -64,7 +65,13 @@ class LoadJourneyTest {
                         "journey.json");
         String sheet = text(out.resolve("02-load-sheet-leg-2-wagon-1.pdf"));
         assertThat(sheet)
-                .contains("Planning aid.", "Varn valley route, sheet 2, least curve 250 m", "bogie 1", "Lashings", "A1", "Chain 8 mm")
+                .contains(
+                        "Planning aid.",
+                        "Varn valley route, sheet 2, least curve 250 m",
+                        "bogie 1",
+                        "Lashings",
+                        "A1",
+                        "Chain 8 mm")
                 .contains("hand brakes set, gears in neutral", "Neither to be humped nor loose shunted.", "Cautions");
         assertThat(text(out.resolve("04-placards.pdf"))).contains("Generator trailer", "for lashings", "kg");
         assertThat(text(out.resolve("03-packing-lists.pdf"))).contains("Unloading order: ");
@@ -121,7 +128,8 @@ class LoadJourneyTest {
     void badInputIsRefusedInOneSentence() throws IOException {
         String text = new String(Samples.journey("road-rail-move").bytes(), StandardCharsets.UTF_8);
         Path outside = Files.writeString(folder.resolve("o.json"), text.replace("sample:river-post", "../river.json"));
-        Path noCar = Files.writeString(folder.resolve("c.json"), text.replace("flat-wagon-4-axle", "flat-wagon-40-axle"));
+        Path noCar =
+                Files.writeString(folder.resolve("c.json"), text.replace("flat-wagon-4-axle", "flat-wagon-40-axle"));
 
         Ran escaped = Ran.of("load", outside);
         assertThat(escaped.status()).isEqualTo(2);
@@ -136,8 +144,10 @@ class LoadJourneyTest {
                         + System.lineSeparator());
         Ran none = Ran.of("load");
         assertThat(none.status()).isEqualTo(2);
-        assertThat(none.err()).startsWith("load: Nothing to load is named. Name a journey, or a set of problems with --set.");
+        assertThat(none.err())
+                .startsWith("load: Nothing to load is named. Name a journey, or a set of problems with --set.");
         Ran both = Ran.of("load", noCar, "--set", "x", "--problem", 1);
-        assertThat(both.err()).startsWith(noCar.toString().isEmpty() ? "" : "load: Both a journey and a set of problems are named.");
+        assertThat(both.err())
+                .startsWith(noCar.toString().isEmpty() ? "" : "load: Both a journey and a set of problems are named.");
     }
 }

@@ -74,7 +74,8 @@ class BuiltInTransitTest {
         assertThat(road.highest()).isEqualTo(4_000_000);
         assertThat(road.length()).isEqualTo(12_000_000);
         assertThat(road.combinationLength()).isEqualTo(18_750_000);
-        assertThat(2 * TRANSIT.outline("road-eu-conditioned").orElseThrow().widest()).isEqualTo(2_600_000);
+        assertThat(2 * TRANSIT.outline("road-eu-conditioned").orElseThrow().widest())
+                .isEqualTo(2_600_000);
         assertThat(2 * TRANSIT.outline("road-us").orElseThrow().widest()).isEqualTo(102 * 25_400);
 
         Outline rail = TRANSIT.outline("rail-g2-static").orElseThrow();
@@ -137,7 +138,8 @@ class BuiltInTransitTest {
         assertThatThrownBy(() -> new Deck(1000, 1000, null, 2000, 1000, FloorMaterial.PLYWOOD, List.of()))
                 .hasMessage("The lowest floor height of 2 mm must not be above the highest of 1 mm.");
         assertThatThrownBy(() -> new WheelGroup("axle", 0, 1, 5, 1500, null))
-                .hasMessage("The axle spacing of axle must be 0 of a single axle and otherwise the distance of its outer axles.");
+                .hasMessage(
+                        "The axle spacing of axle must be 0 of a single axle and otherwise the distance of its outer axles.");
         assertThatThrownBy(() -> new Doorway("rear door", Face.REAR, 0, 1000))
                 .hasMessage("The doorway rear door of 0 x 1 mm must be above zero in both.");
     }
@@ -152,10 +154,12 @@ class BuiltInTransitTest {
         assertThat(TransitCarOddities.of(wide).get(0).sentence())
                 .isEqualTo("The deck of car flat-wagon-2-axle is 4740 mm wide, more than 4 m. Is it right?");
         assertThat(TransitCarOddities.of(long1).get(0).sentence())
-                .isEqualTo("The deck of 130000 x 2740 mm of car flat-wagon-2-axle is larger than any car. Lengths are in"
-                        + " millimetres: correct it.");
+                .isEqualTo(
+                        "The deck of 130000 x 2740 mm of car flat-wagon-2-axle is larger than any car. Lengths are in"
+                                + " millimetres: correct it.");
         assertThat(TransitCarOddities.of(twice).get(0).sentence())
-                .isEqualTo("The anchor point \"right 1\" of car flat-wagon-2-axle is given twice. Rename one of the rows.");
+                .isEqualTo(
+                        "The anchor point \"right 1\" of car flat-wagon-2-axle is given twice. Rename one of the rows.");
     }
 
     private static TransitCar read(String text) {

@@ -14,8 +14,17 @@ class LineCategoriesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "A,16.0,5.0", "B1,18.0,5.0", "B2,18.0,6.4", "C2,20.0,6.4", "C3,20.0,7.2", "C4,20.0,8.0",
-        "D2,22.5,6.4", "D3,22.5,7.2", "D4,22.5,8.0", "E4,25.0,8.0", "E5,25.0,8.8"
+        "A,16.0,5.0",
+        "B1,18.0,5.0",
+        "B2,18.0,6.4",
+        "C2,20.0,6.4",
+        "C3,20.0,7.2",
+        "C4,20.0,8.0",
+        "D2,22.5,6.4",
+        "D3,22.5,7.2",
+        "D4,22.5,8.0",
+        "E4,25.0,8.0",
+        "E5,25.0,8.8"
     })
     void holdsThePublishedCategories(String name, double axleT, double metreT) {
         LineCategories.Category category = TABLE.category(name).orElseThrow();
@@ -31,14 +40,23 @@ class LineCategoriesTest {
         double axle = 90_000 / 4.0;
         double metre = 90_000 / 12.0;
 
-        assertThat(TABLE.least(axle, metre)).get().extracting(LineCategories.Category::name).isEqualTo("D4");
+        assertThat(TABLE.least(axle, metre))
+                .get()
+                .extracting(LineCategories.Category::name)
+                .isEqualTo("D4");
         assertThat(TABLE.category("D3").orElseThrow().takes(axle, metre)).isFalse();
     }
 
     @Test
     void exactlyAtTheLimitIsTaken() {
-        assertThat(TABLE.least(16_000, 5_000)).get().extracting(LineCategories.Category::name).isEqualTo("A");
-        assertThat(TABLE.least(16_000.1, 5_000)).get().extracting(LineCategories.Category::name).isEqualTo("B1");
+        assertThat(TABLE.least(16_000, 5_000))
+                .get()
+                .extracting(LineCategories.Category::name)
+                .isEqualTo("A");
+        assertThat(TABLE.least(16_000.1, 5_000))
+                .get()
+                .extracting(LineCategories.Category::name)
+                .isEqualTo("B1");
         assertThat(TABLE.least(25_000.1, 8_000)).isEmpty();
     }
 }

@@ -9,7 +9,8 @@ import org.junit.jupiter.api.Test;
 
 class StepTest {
     /** Straight to 3 500 mm, in to 785 mm at 4 650 mm, then level to the middle. */
-    private static final List<Step> STEPS = List.of(mm(430, 1520), mm(1170, 1520), mm(1170, 1575), mm(3500, 1575), mm(4650, 785), mm(4650, 0));
+    private static final List<Step> STEPS =
+            List.of(mm(430, 1520), mm(1170, 1520), mm(1170, 1575), mm(3500, 1575), mm(4650, 785), mm(4650, 0));
 
     private static Step mm(int height, int halfWidth) {
         return new Step(height * 1000, halfWidth * 1000);
@@ -76,8 +77,7 @@ class StepTest {
     @Test
     void refusesStepsThatFall() {
         assertThatThrownBy(() -> Step.requireRising(List.of(mm(2000, 1500), mm(1000, 1500))))
-                .hasMessage(
-                        "The steps of an outline must follow from low to high: 1000 mm comes after 2000 mm.");
+                .hasMessage("The steps of an outline must follow from low to high: 1000 mm comes after 2000 mm.");
         assertThatThrownBy(() -> mm(1000, -1)).hasMessage("The half width of -1 mm must be at least 0.");
     }
 }

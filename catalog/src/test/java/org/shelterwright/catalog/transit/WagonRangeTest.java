@@ -59,8 +59,9 @@ class WagonRangeTest {
     @Test
     void tellsUnknownLetters() {
         assertThatThrownBy(() -> WagonRange.of("Zans", TABLE))
-                .hasMessage("The wagon class \"Zans\" begins with \"Z\", which the table Class letters of wagons lacks. It has"
-                        + " G, H, K, L, R, S.");
+                .hasMessage(
+                        "The wagon class \"Zans\" begins with \"Z\", which the table Class letters of wagons lacks. It has"
+                                + " G, H, K, L, R, S.");
         assertThatThrownBy(() -> WagonRange.of("Rzs", TABLE))
                 .hasMessage("The wagon class \"Rzs\" has \"z\", which class R does not know for 4 axles.");
     }
@@ -73,7 +74,10 @@ class WagonRangeTest {
                 continue;
             }
             WagonRange range = WagonRange.of(letters, TABLE);
-            double most = car.loadLimits().stream().mapToDouble(CategoryLoad::loadKg).max().orElseThrow();
+            double most = car.loadLimits().stream()
+                    .mapToDouble(CategoryLoad::loadKg)
+                    .max()
+                    .orElseThrow();
 
             assertThat(car.axleCount()).as(car.id()).isEqualTo(range.axles());
             if (range.lengthFrom() != null) {

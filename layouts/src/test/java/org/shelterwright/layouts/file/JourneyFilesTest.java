@@ -73,12 +73,19 @@ class JourneyFilesTest {
 
         assertThat(changed.doubts()).hasSize(2);
         assertThat(changed.doubts().get(0).sentence())
-                .isEqualTo("The copies in this file were changed since the program saved it. Look at them before trusting their"
-                        + " figures.");
+                .isEqualTo(
+                        "The copies in this file were changed since the program saved it. Look at them before trusting their"
+                                + " figures.");
         assertThat(changed.doubts().get(1).sentence())
-                .isEqualTo("The transit car \"flat-wagon-4-axle\" of the catalog differs from the copy in this journey (tareKg)."
-                        + " The copy is used.");
-        assertThat(changed.parts().transit().car("flat-wagon-4-axle").orElseThrow().tareKg()).isEqualTo(23_500);
+                .isEqualTo(
+                        "The transit car \"flat-wagon-4-axle\" of the catalog differs from the copy in this journey (tareKg)."
+                                + " The copy is used.");
+        assertThat(changed.parts()
+                        .transit()
+                        .car("flat-wagon-4-axle")
+                        .orElseThrow()
+                        .tareKg())
+                .isEqualTo(23_500);
     }
 
     @ParameterizedTest
@@ -120,7 +127,8 @@ class JourneyFilesTest {
     @Test
     void wrongPlacesAndLashingsAreRefused() {
         String stand = "\"stands\": [{\"what\": \"crate-1\", \"pose\": {\"at\": [0, 0, 0], \"yaw\": 0}}]";
-        assertThatThrownBy(() -> open(withLoad(stand.replace("}}]", "}}, {\"what\": \"crate-1\", \"pose\": {\"at\": [0, 0, 0], \"yaw\": 0}}]"))))
+        assertThatThrownBy(() -> open(withLoad(stand.replace(
+                        "}}]", "}}, {\"what\": \"crate-1\", \"pose\": {\"at\": [0, 0, 0], \"yaw\": 0}}]"))))
                 .hasMessageContaining("\"crate-1\" is placed twice on load \"lorry-1\". Remove one.");
         assertThatThrownBy(() -> open(withLoad(stand.replace("[0, 0, 0]", "[300000, 0, 0]"))))
                 .hasMessageContaining(
@@ -135,8 +143,10 @@ class JourneyFilesTest {
         assertThatThrownBy(() -> open(withLoad(lashing.replace("\"eye\": \"ring\", ", ""))))
                 .hasMessageContaining(
                         "The lashing \"A\" must go either to an \"eye\" of a piece, or over to \"anchor2\". Give one of the two.");
-        assertThatThrownBy(() -> open(withLoad("\"stands\": [{\"what\": \"wagon-1\", \"pose\": {\"at\": [0, 0, 0], \"yaw\": 0}}]")))
-                .hasMessageContaining("The load \"wagon-1\" cannot stand on load \"lorry-1\": its car has no outside size.");
+        assertThatThrownBy(() -> open(
+                        withLoad("\"stands\": [{\"what\": \"wagon-1\", \"pose\": {\"at\": [0, 0, 0], \"yaw\": 0}}]")))
+                .hasMessageContaining(
+                        "The load \"wagon-1\" cannot stand on load \"lorry-1\": its car has no outside size.");
     }
 
     @Test
@@ -166,7 +176,8 @@ class JourneyFilesTest {
                             throw new InputException(from, "There is no such file.");
                         },
                         RuleSets.builtIn()))
-                .hasMessageContaining("The layout \"sample:river-post\" cannot be used: sample:river-post: There is no such file.");
+                .hasMessageContaining(
+                        "The layout \"sample:river-post\" cannot be used: sample:river-post: There is no such file.");
     }
 
     @Test
@@ -179,7 +190,8 @@ class JourneyFilesTest {
     void anEmptyLoadIsWrittenShort() {
         assertThat(new String(
                         JourneyFiles.bytes(
-                                SampleJourney.opened().journey(), SampleJourney.opened().parts()),
+                                SampleJourney.opened().journey(),
+                                SampleJourney.opened().parts()),
                         StandardCharsets.UTF_8))
                 .doesNotContain("\"packed\"")
                 .contains("\"lorry-1\"");

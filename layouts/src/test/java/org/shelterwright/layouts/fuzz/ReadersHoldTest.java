@@ -119,7 +119,9 @@ class ReadersHoldTest {
                 entry(CatalogFormats.BODY, SmallPost.BODY),
                 entry(CatalogFormats.CARRIER, SmallPost.TRUCK),
                 reader(CatalogFormats.FASTENERS, FASTENERS, file -> {}),
-                entry(CatalogFormats.TRANSIT_CAR, TRANSIT.car("covered-wagon-2-axle").orElseThrow()),
+                entry(
+                        CatalogFormats.TRANSIT_CAR,
+                        TRANSIT.car("covered-wagon-2-axle").orElseThrow()),
                 entry(CatalogFormats.OUTLINE, TRANSIT.outlines().get(0)),
                 entry(CatalogFormats.LASHING, TRANSIT.lashings().get(0)),
                 entry(CatalogFormats.LINE_CATEGORIES, TRANSIT.lineCategories().get(0)),
@@ -145,7 +147,8 @@ class ReadersHoldTest {
                     throw new InputException("a layout", "There is no such file.");
                 },
                 CHECKER.ruleSets());
-        assertThat(CHECKER.check(CHECKER.scene(opened.journey(), opened.parts())).legs())
+        assertThat(CHECKER.check(CHECKER.scene(opened.journey(), opened.parts()))
+                        .legs())
                 .hasSameSizeAs(opened.journey().legs());
     }
 

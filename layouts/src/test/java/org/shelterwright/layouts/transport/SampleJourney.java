@@ -36,8 +36,9 @@ public final class SampleJourney {
         for (Load load : opened.journey().loads()) {
             loads.add(
                     switch (load.id()) {
-                        case "wagon-1" -> load.withStands(
-                                List.of(stand("river-post", 700, 160), stand("generator-trailer", 8_900, 470)));
+                        case "wagon-1" ->
+                            load.withStands(
+                                    List.of(stand("river-post", 700, 160), stand("generator-trailer", 8_900, 470)));
                         case "wagon-2" -> load.withStands(List.of(stand("water-lab", 6_221, 151)));
                         default -> load;
                     });

@@ -69,7 +69,8 @@ public final class TransportRig {
                 List.of(),
                 List.of(
                         new AnchorRow("right", Point.ORIGIN, 1_000_000, lengthMm / 1000 + 1, anchorN),
-                        new AnchorRow("left", new Point(0, widthMm * 1000, 0), 1_000_000, lengthMm / 1000 + 1, anchorN)),
+                        new AnchorRow(
+                                "left", new Point(0, widthMm * 1000, 0), 1_000_000, lengthMm / 1000 + 1, anchorN)),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -78,9 +79,21 @@ public final class TransportRig {
     }
 
     /** A load case of one push only. */
-    public static LoadCase push(double forwardG, double rearwardG, double sidewaysG, double forwardFactor, double factor) {
+    public static LoadCase push(
+            double forwardG, double rearwardG, double sidewaysG, double forwardFactor, double factor) {
         return new LoadCase(
-                "push", "push", forwardG, rearwardG, sidewaysG, 0, 0, 1, 1, forwardFactor, factor, LoadCase.Basis.PROOF,
+                "push",
+                "push",
+                forwardG,
+                rearwardG,
+                sidewaysG,
+                0,
+                0,
+                1,
+                1,
+                forwardFactor,
+                factor,
+                LoadCase.Basis.PROOF,
                 Source.stated("test", null));
     }
 
@@ -152,8 +165,24 @@ public final class TransportRig {
     public JourneyScene scene() {
         Load load = new Load("car", "Car", car, stands, lashings, blocks, packed, null, null, null);
         Leg leg = new Leg(
-                "leg", "Leg", mode, "here", "there", null, ruleSets, loadCases, outline, category, curveM, false, null,
-                List.of(), List.of(), List.of("car"), List.of(), null);
+                "leg",
+                "Leg",
+                mode,
+                "here",
+                "there",
+                null,
+                ruleSets,
+                loadCases,
+                outline,
+                category,
+                curveM,
+                false,
+                null,
+                List.of(),
+                List.of(),
+                List.of("car"),
+                List.of(),
+                null);
         Journey journey = new Journey("rig", "Rig", pieces, List.of(load), List.of(leg), Map.of(), null, null);
         Transit transit = new Transit(
                 cars,

@@ -35,8 +35,7 @@ import org.shelterwright.solver.load.StandardLoader;
 class JourneyPlannerTest {
     private static final Catalog CATALOG = BuiltInCatalog.read();
     private static final JourneyChecker CHECKER = JourneyChecker.standard();
-    private static final JourneyPlanner PLANNER =
-            new JourneyPlanner(CHECKER, new LoaderPacker(new StandardLoader()));
+    private static final JourneyPlanner PLANNER = new JourneyPlanner(CHECKER, new LoaderPacker(new StandardLoader()));
     private static final OpenedJourney SAMPLE = JourneyFiles.read(
             Samples.journey("road-rail-move"),
             CATALOG,
@@ -55,8 +54,19 @@ class JourneyPlannerTest {
         assertThat(result.ledger().table(result.scene().legs()))
                 .extracting(cell -> cell.leg().number() + cell.unit())
                 .contains(
-                        "1river-post", "1generator-trailer", "1water-lab", "1lorry-1", "1crate-6", "2river-post",
-                        "2generator-trailer", "2water-lab", "2wagon-1", "2wagon-2", "2crate-1", "3water-lab", "3crate-5");
+                        "1river-post",
+                        "1generator-trailer",
+                        "1water-lab",
+                        "1lorry-1",
+                        "1crate-6",
+                        "2river-post",
+                        "2generator-trailer",
+                        "2water-lab",
+                        "2wagon-1",
+                        "2wagon-2",
+                        "2crate-1",
+                        "3water-lab",
+                        "3crate-5");
         // From scratch, by layouts alone.
         assertThat(CHECKER.check(CHECKER.scene(result.scene().journey(), SAMPLE.parts())))
                 .isEqualTo(result.ledger());
@@ -104,7 +114,8 @@ class JourneyPlannerTest {
                 .contains(pinned);
         PlanResult again = plan(result.scene().journey());
         assertThat(again.scene().journey().load("wagon-1").orElseThrow().lashings())
-                .isEqualTo(result.scene().journey().load("wagon-1").orElseThrow().lashings());
+                .isEqualTo(
+                        result.scene().journey().load("wagon-1").orElseThrow().lashings());
     }
 
     /** A car one size too small: the ledger names the governing figure and the next car that would do. */
@@ -152,32 +163,52 @@ class JourneyPlannerTest {
             loads.add(Load.empty("box-" + (i + 1), "Box " + (i + 1), car));
         }
         Leg leg = new Leg(
-                "sea", "Sea", Mode.SEA, "here", "there", null, List.of("sea-ctu", "stowage-ctu"), List.of(), null, null, null,
-                false, null, List.of(), List.of(), loads.stream().map(Load::id).toList(), List.of(), null);
+                "sea",
+                "Sea",
+                Mode.SEA,
+                "here",
+                "there",
+                null,
+                List.of("sea-ctu", "stowage-ctu"),
+                List.of(),
+                null,
+                null,
+                null,
+                false,
+                null,
+                List.of(),
+                List.of(),
+                loads.stream().map(Load::id).toList(),
+                List.of(),
+                null);
         return new Journey("crates", "Crates", pieces, loads, List.of(leg), Map.of(), null, null);
     }
 
     /** Sixty crates in one container, each result judged by the ledger. */
     @Test
     void sixtyCratesGoIntoOneContainer() {
-        PlanResult result = PLANNER.plan(new PlanRequest(
-                crates(60, "container-1cc", 1), new JourneyParts(CATALOG.transit(), Map.of()), 1));
+        PlanResult result = PLANNER.plan(
+                new PlanRequest(crates(60, "container-1cc", 1), new JourneyParts(CATALOG.transit(), Map.of()), 1));
 
         assertThat(result.ledger().all().rows())
                 .filteredOn(row -> row.verdict() == Verdict.BROKEN || row.verdict() == Verdict.NOT_ASSESSED)
                 .isEmpty();
-        assertThat(result.scene().journey().load("box-1").orElseThrow().stands()).hasSize(60);
-        assertThat(result.scene().journey().load("box-1").orElseThrow().packed()).isTrue();
+        assertThat(result.scene().journey().load("box-1").orElseThrow().stands())
+                .hasSize(60);
+        assertThat(result.scene().journey().load("box-1").orElseThrow().packed())
+                .isTrue();
     }
 
     @Test
     void whatFindsNoPlaceGoesOnToTheNextCarAndIsElseTold() {
-        PlanResult two = PLANNER.plan(new PlanRequest(
-                crates(60, "container-1d", 2), new JourneyParts(CATALOG.transit(), Map.of()), 1));
-        PlanResult one = PLANNER.plan(new PlanRequest(
-                crates(60, "container-1d", 1), new JourneyParts(CATALOG.transit(), Map.of()), 1));
+        PlanResult two = PLANNER.plan(
+                new PlanRequest(crates(60, "container-1d", 2), new JourneyParts(CATALOG.transit(), Map.of()), 1));
+        PlanResult one = PLANNER.plan(
+                new PlanRequest(crates(60, "container-1d", 1), new JourneyParts(CATALOG.transit(), Map.of()), 1));
 
-        int placed = two.scene().journey().loads().stream().mapToInt(load -> load.stands().size()).sum();
+        int placed = two.scene().journey().loads().stream()
+                .mapToInt(load -> load.stands().size())
+                .sum();
         assertThat(placed).isEqualTo(60);
         assertThat(two.scene().journey().load("box-2").orElseThrow().stands()).isNotEmpty();
         assertThat(two.ledger().all().of("transport.inside-car")).allMatch(row -> row.verdict() == Verdict.MET);
@@ -200,11 +231,13 @@ class JourneyPlannerTest {
 
         assertThat(ways).hasSize(2 * CATALOG.transit().cars().size());
         assertThat(ways)
-                .filteredOn(way -> way.pieces().equals(List.of("water-lab")) && way.car().id().equals("flat-wagon-4-axle"))
+                .filteredOn(way -> way.pieces().equals(List.of("water-lab"))
+                        && way.car().id().equals("flat-wagon-4-axle"))
                 .singleElement()
                 .satisfies(way -> assertThat(way.verdict()).isEqualTo(Verdict.MET));
         assertThat(ways)
-                .filteredOn(way -> way.pieces().equals(List.of("water-lab")) && way.car().id().equals("container-1aa"))
+                .filteredOn(way -> way.pieces().equals(List.of("water-lab"))
+                        && way.car().id().equals("container-1aa"))
                 .singleElement()
                 .satisfies(way -> assertThat(way.verdict()).isEqualTo(Verdict.BROKEN));
     }

@@ -43,7 +43,9 @@ public record JourneyLedger(List<LegLedger> legs) {
             LegLedger leg = legs.get(i);
             for (LegScene.Driven driven : scenes.get(i).drives()) {
                 governing(leg, driven.vehicle().id()).ifPresent(cells::add);
-                driven.trailer().flatMap(trailer -> governing(leg, trailer.id())).ifPresent(cells::add);
+                driven.trailer()
+                        .flatMap(trailer -> governing(leg, trailer.id()))
+                        .ifPresent(cells::add);
             }
             for (PlacedLoad load : scenes.get(i).loads()) {
                 load.pieces().forEach(piece -> governing(leg, piece.id()).ifPresent(cells::add));

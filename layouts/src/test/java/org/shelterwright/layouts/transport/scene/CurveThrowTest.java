@@ -12,7 +12,13 @@ class CurveThrowTest {
     private static List<WheelGroup> wheels(double pins, double spacing) {
         return List.of(
                 new WheelGroup("1", 0, spacing > 0 ? 2 : 1, (int) Math.round(spacing * 1e6), 1_500_000, null),
-                new WheelGroup("2", (int) Math.round(pins * 1e6), spacing > 0 ? 2 : 1, (int) Math.round(spacing * 1e6), 1_500_000, null));
+                new WheelGroup(
+                        "2",
+                        (int) Math.round(pins * 1e6),
+                        spacing > 0 ? 2 : 1,
+                        (int) Math.round(spacing * 1e6),
+                        1_500_000,
+                        null));
     }
 
     /** Distance from the circle of a point of the line through both pins, each in the middle of its axles' chord. */

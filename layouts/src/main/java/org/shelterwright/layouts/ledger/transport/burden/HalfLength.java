@@ -38,19 +38,25 @@ final class HalfLength extends LegLimit {
             if (rule == null || load.car().kind() != TransitCar.Kind.CONTAINER || light(load)) {
                 continue;
             }
-            var draft = draft(leg, rows, title() + ", " + load.name()).units(load.ids()).source(rule.source());
+            var draft = draft(leg, rows, title() + ", " + load.name())
+                    .units(load.ids())
+                    .source(rule.source());
             String unknown = load.unknown().orElse(null);
             if (unknown != null) {
                 rows.add(draft.notAssessed(unknown));
                 continue;
             }
             double share = worstKg(load) / load.massKg();
-            rows.add(draft.mend(share > rule.value() ? "Spread the load along the container, or set it on bedding beams." : null)
+            rows.add(draft.mend(
+                            share > rule.value()
+                                    ? "Spread the load along the container, or set it on bedding beams."
+                                    : null)
                     .atMost(
                             share,
                             rule.value(),
                             "share",
-                            "The heaviest half of " + load.name() + " bears " + Amounts.percent(share) + " of the load."));
+                            "The heaviest half of " + load.name() + " bears " + Amounts.percent(share)
+                                    + " of the load."));
         }
     }
 

@@ -32,7 +32,8 @@ final class DeckSpace extends LegLimit {
             if (hull == null) {
                 continue;
             }
-            boolean wheeled = load.pieces().stream().anyMatch(piece -> piece.shape().wheeled());
+            boolean wheeled =
+                    load.pieces().stream().anyMatch(piece -> piece.shape().wheeled());
             double tolerance = wheeled ? leg.rules().valueOr(Figure.LENGTH_TOLERANCE, 0) : 0;
             double long1 = Lengths.metres(hull.x1() - hull.x0()) + tolerance / 1000;
             double deck = Lengths.metres(load.car().deck().length());
@@ -46,7 +47,8 @@ final class DeckSpace extends LegLimit {
                             deck,
                             "m",
                             "The load of " + load.name() + " is " + Lengths.format(hull.x1() - hull.x0())
-                                    + " mm long" + (tolerance > 0 ? " and may be " + (int) tolerance + " mm longer" : "")
+                                    + " mm long"
+                                    + (tolerance > 0 ? " and may be " + (int) tolerance + " mm longer" : "")
                                     + "; the deck of the " + load.car().name() + " is "
                                     + Wording.mm(load.car().deck().length()) + " long."));
         }

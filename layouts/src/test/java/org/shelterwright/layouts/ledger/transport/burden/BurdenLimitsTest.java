@@ -21,10 +21,13 @@ class BurdenLimitsTest {
         Row over = middle(55_501).row("load");
         assertThat(over.verdict()).isEqualTo(Verdict.BROKEN);
         assertThat(over.finding())
-                .isEqualTo("Car carries up to 55501 kg; the Flat wagon, four axles, long takes 55500 kg on line category C3.");
-        assertThat(middle(40_000).along("route-varn", "A", 250.0).row("load").capacity()).isEqualTo(39_500);
+                .isEqualTo(
+                        "Car carries up to 55501 kg; the Flat wagon, four axles, long takes 55500 kg on line category C3.");
+        assertThat(middle(40_000).along("route-varn", "A", 250.0).row("load").capacity())
+                .isEqualTo(39_500);
         // A wagon without a figure for D runs there with that for C.
-        assertThat(middle(40_000).along("route-varn", "D4", 250.0).row("load").capacity()).isEqualTo(55_500);
+        assertThat(middle(40_000).along("route-varn", "D4", 250.0).row("load").capacity())
+                .isEqualTo(55_500);
     }
 
     @Test
@@ -122,7 +125,8 @@ class BurdenLimitsTest {
     void aMissingMassMakesAllSumsNotAssessed() {
         TransportRig rig = new TransportRig().crate("a", 0, 370, 0, 2_000, 2_000, 1_000, null);
 
-        for (String limit : new String[] {"load", "axle", "end-ratio", "wheel-ratio", "metre-load", "concentrated-load"}) {
+        for (String limit :
+                new String[] {"load", "axle", "end-ratio", "wheel-ratio", "metre-load", "concentrated-load"}) {
             assertThat(rig.row(limit).verdict()).as(limit).isEqualTo(Verdict.NOT_ASSESSED);
             assertThat(rig.row(limit).finding()).as(limit).isEqualTo("Crate a has no mass. Give massKg of piece a.");
         }

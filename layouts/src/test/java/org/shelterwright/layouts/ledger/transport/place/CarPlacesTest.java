@@ -40,8 +40,9 @@ class CarPlacesTest {
         assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
         assertThat(row.capacity()).isCloseTo(-37, within(0.5));
         assertThat(row.finding())
-                .isEqualTo("Crate a at 9250 mm along Car fouls Varn valley route, sheet 2 on the left by 37 mm: at a height of"
-                        + " 2230 mm its half width is 1500 mm, and in the curve of 250 m it is thrown 112 mm; there are 1575 mm.");
+                .isEqualTo(
+                        "Crate a at 9250 mm along Car fouls Varn valley route, sheet 2 on the left by 37 mm: at a height of"
+                                + " 2230 mm its half width is 1500 mm, and in the curve of 250 m it is thrown 112 mm; there are 1575 mm.");
         assertThat(row.mend()).contains("outline is wider by 62 mm");
         assertThat(row.place()).isNotNull();
     }
@@ -57,26 +58,35 @@ class CarPlacesTest {
 
     @Test
     void withoutOutlineOrCurveItIsNotAssessed() {
-        assertThat(onWagon(0, 0, 1, 1, 1).along(null, "C3", 250.0).row("outline").finding())
+        assertThat(onWagon(0, 0, 1, 1, 1)
+                        .along(null, "C3", 250.0)
+                        .row("outline")
+                        .finding())
                 .isEqualTo("The outline of leg 1, rail is not known. Give \"outline\" of leg leg.");
-        assertThat(onWagon(0, 0, 1, 1, 1).along("route-varn", "C3", null).row("outline").finding())
+        assertThat(onWagon(0, 0, 1, 1, 1)
+                        .along("route-varn", "C3", null)
+                        .row("outline")
+                        .finding())
                 .isEqualTo("The least curve of leg 1, rail is not known. Give \"curveM\" of leg leg.");
-        assertThat(onWagon(0, 0, 1, 1, 1).along("route-varn", "C3", null).row("outline").verdict())
+        assertThat(onWagon(0, 0, 1, 1, 1)
+                        .along("route-varn", "C3", null)
+                        .row("outline")
+                        .verdict())
                 .isEqualTo(Verdict.NOT_ASSESSED);
     }
 
     @Test
     void aCarOneSizeTooSmallIsRefusedWithTheNextThatWouldDo() {
-        TransportRig rig = new TransportRig()
-                .on("flat-wagon-4-axle-short")
-                .crate("a", 0, 500, 0, 12_601, 1_500, 900, 30_000.0);
+        TransportRig rig =
+                new TransportRig().on("flat-wagon-4-axle-short").crate("a", 0, 500, 0, 12_601, 1_500, 900, 30_000.0);
 
         Row length = rig.row("deck-length");
         assertThat(length.verdict()).isEqualTo(Verdict.BROKEN);
         assertThat(length.demand()).isCloseTo(12.601, within(1e-9));
         assertThat(length.capacity()).isCloseTo(12.6, within(1e-9));
         assertThat(length.finding())
-                .isEqualTo("The load of Car is 12601 mm long; the deck of the Flat wagon, four axles, short is 12600 mm long.");
+                .isEqualTo(
+                        "The load of Car is 12601 mm long; the deck of the Flat wagon, four axles, short is 12600 mm long.");
         assertThat(length.mend()).isEqualTo("Take the flat wagon \"Flat wagon, six axles\" (flat-wagon-6-axle).");
         assertThat(rig.rows("inside-car").get(0).finding())
                 .isEqualTo("Crate a reaches 1 mm lengthways out of the Flat wagon, four axles, short of Car.");
@@ -84,9 +94,8 @@ class CarPlacesTest {
 
     @Test
     void exactlyAsLongAsTheDeckIsEnough() {
-        TransportRig rig = new TransportRig()
-                .on("flat-wagon-4-axle-short")
-                .crate("a", 0, 500, 0, 12_600, 1_500, 900, 30_000.0);
+        TransportRig rig =
+                new TransportRig().on("flat-wagon-4-axle-short").crate("a", 0, 500, 0, 12_600, 1_500, 900, 30_000.0);
 
         assertThat(rig.row("deck-length").verdict()).isEqualTo(Verdict.CLOSE);
         assertThat(rig.row("inside-car").verdict()).isEqualTo(Verdict.MET);
@@ -170,10 +179,17 @@ class CarPlacesTest {
 
     @Test
     void whatMayNotRideTogetherIsTold() {
-        Piece a = new Piece("a", "Acid", null, null, TransportRig.crate("a", Size.ofMm(500, 500, 500), 10.0).crate(), null, List.of("b"), List.of("c"), null);
-        TransportRig rig = new TransportRig()
-                .piece(a, 0, 0, 0)
-                .crate("b", 600, 0, 0, 500, 500, 500, 10.0);
+        Piece a = new Piece(
+                "a",
+                "Acid",
+                null,
+                null,
+                TransportRig.crate("a", Size.ofMm(500, 500, 500), 10.0).crate(),
+                null,
+                List.of("b"),
+                List.of("c"),
+                null);
+        TransportRig rig = new TransportRig().piece(a, 0, 0, 0).crate("b", 600, 0, 0, 500, 500, 500, 10.0);
 
         assertThat(rig.rows("together-apart"))
                 .extracting(Row::finding)

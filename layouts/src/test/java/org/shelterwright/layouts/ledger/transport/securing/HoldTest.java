@@ -134,7 +134,8 @@ class HoldTest {
         assertThat(row.finding())
                 .isEqualTo("Crate a pushes with 78.5 kN (push, 0.8 g forward); friction 44.1 kN hold.");
         assertThat(row.mend())
-                .isEqualTo("Block it there or add lashings that pull against it for 34.3 kN more, or lay anti-slip mats.");
+                .isEqualTo(
+                        "Block it there or add lashings that pull against it for 34.3 kN more, or lay anti-slip mats.");
         assertThat(row.state()).isEqualTo("leg 1, rail, push, 0.8 g forward");
     }
 
@@ -153,10 +154,13 @@ class HoldTest {
                 .isEqualTo("The anchor point \"right 1\" of lashing A1 states no rating. Give \"ratingN\" of its row.");
 
         Piece metal = Piece.ofCrate(
-                "m", "Metal box", new Crate(SIZE, 100.0, null, Point.ORIGIN, Underside.ROUGH_METAL, null, false, List.of()));
+                "m",
+                "Metal box",
+                new Crate(SIZE, 100.0, null, Point.ORIGIN, Underside.ROUGH_METAL, null, false, List.of()));
         assertThat(new TransportRig().piece(metal, 0, 0, 0).row("held").finding())
-                .isEqualTo("The friction of unpainted rough metal on sawn timber is not known. Give the pair in a table of"
-                        + " friction.");
+                .isEqualTo(
+                        "The friction of unpainted rough metal on sawn timber is not known. Give the pair in a table of"
+                                + " friction.");
     }
 
     private static Piece withEyesPiece() {
@@ -171,7 +175,8 @@ class HoldTest {
                         Underside.SAWN_TIMBER,
                         null,
                         false,
-                        List.of(new Provision("rear right", Provision.Use.TIE_DOWN, Point.ofMm(0, 400, 1000), 40_000.0))));
+                        List.of(new Provision(
+                                "rear right", Provision.Use.TIE_DOWN, Point.ofMm(0, 400, 1000), 40_000.0))));
     }
 
     /** Unlashed it is stable if b/d > c/c_z (EN 12195-1, quoted): 0.5 m to the edge, 1 m high, 0.5 g is exactly the bound. */
@@ -190,17 +195,28 @@ class HoldTest {
         assertThat(narrow.row("tipping").verdict()).isEqualTo(Verdict.CLOSE);
         assertThat(narrower.row("tipping").verdict()).isEqualTo(Verdict.BROKEN);
         assertThat(narrower.row("tipping").finding())
-                .isEqualTo("Crate a, centre 1000 mm high and 499 mm from the edge it would tip over (push, 0.5 g to the left).");
+                .isEqualTo(
+                        "Crate a, centre 1000 mm high and 499 mm from the edge it would tip over (push, 0.5 g to the left).");
     }
 
     /** Source: 49 CFR 393.110 (secondary). Feet, pounds, blocked forward, number. */
     @ParameterizedTest
     @CsvSource({
-        "5,1100,false,1", "5,1101,false,2", "6,900,false,2", "10,5000,false,2", "10.1,5000,false,3", "20,5000,false,3",
-        "21,5000,false,4", "4,5000,true,1", "10,5000,true,1", "11,5000,true,2", "30,5000,true,3"
+        "5,1100,false,1",
+        "5,1101,false,2",
+        "6,900,false,2",
+        "10,5000,false,2",
+        "10.1,5000,false,3",
+        "20,5000,false,3",
+        "21,5000,false,4",
+        "4,5000,true,1",
+        "10,5000,true,1",
+        "11,5000,true,2",
+        "30,5000,true,3"
     })
     void tiedownsByLengthAndWeight(double feet, double pounds, boolean blocked, int number) {
-        assertThat(UsTiedowns.needed(feet * 0.3048, pounds * 0.45359237, blocked)).isEqualTo(number);
+        assertThat(UsTiedowns.needed(feet * 0.3048, pounds * 0.45359237, blocked))
+                .isEqualTo(number);
     }
 
     /** Computed from 393.106(d): 10 000 lb need 5 000 lb of working load limit; two straps over it of 3 333 lb count 6 666 lb. */
@@ -214,8 +230,12 @@ class HoldTest {
                 .lash(Lashing.over("A2", "strap-35", List.of("a"), "right 4", "left 4"));
 
         List<Row> rows = rig.rows("tiedowns-us");
-        Row limits = rows.stream().filter(row -> row.unit().equals("kN")).findFirst().orElseThrow();
-        Row count = rows.stream().filter(row -> row.unit().equals("tiedowns")).findFirst().orElseThrow();
+        Row limits =
+                rows.stream().filter(row -> row.unit().equals("kN")).findFirst().orElseThrow();
+        Row count = rows.stream()
+                .filter(row -> row.unit().equals("tiedowns"))
+                .findFirst()
+                .orElseThrow();
         assertThat(limits.demand()).isCloseTo(5_000 * 0.45359237 * Gravity.STANDARD / 1000, within(1e-6));
         assertThat(limits.capacity()).isEqualTo(20);
         assertThat(limits.verdict()).isEqualTo(Verdict.BROKEN);
@@ -224,8 +244,7 @@ class HoldTest {
 
     @Test
     void crossedLashingsAndPointsPulledBothWaysAreTold() {
-        TransportRig crossed = withEyes(40_000)
-                .lash(Lashing.direct("A3", "chain-8", "a", "rear right", "left 2"));
+        TransportRig crossed = withEyes(40_000).lash(Lashing.direct("A3", "chain-8", "a", "rear right", "left 2"));
         assertThat(crossed.rows("lashings-cross").get(0).finding()).isEqualTo("Lashings A2 and A3 cross on Car.");
         assertThat(crossed.rows("one-direction").get(0).finding())
                 .isEqualTo("The eye rear right of a on Car is pulled in opposite directions by lashings A1 and A3.");

@@ -93,9 +93,24 @@ class LegWaysTest {
         JourneyScene calm = SampleJourney.loaded();
         Leg rail = calm.journey().legs().get(1);
         Leg shunted = new Leg(
-                rail.id(), rail.name(), rail.mode(), rail.from(), rail.to(), null, List.of("air-14-cfr-25"), List.of(),
-                rail.outline(), rail.lineCategory(), rail.curveM(), false, null, List.of(), List.of(), rail.loads(),
-                List.of(), null);
+                rail.id(),
+                rail.name(),
+                rail.mode(),
+                rail.from(),
+                rail.to(),
+                null,
+                List.of("air-14-cfr-25"),
+                List.of(),
+                rail.outline(),
+                rail.lineCategory(),
+                rail.curveM(),
+                false,
+                null,
+                List.of(),
+                List.of(),
+                rail.loads(),
+                List.of(),
+                null);
         JourneyScene hard = calm.with(calm.journey().withLegs(List.of(shunted)));
 
         assertThat(rows(calm, 0, "contents-held")).hasSize(2).allMatch(row -> row.verdict() == Verdict.MET);
@@ -129,16 +144,31 @@ class LegWaysTest {
         JourneyScene scene = SampleJourney.loaded();
         Leg road = scene.journey().legs().get(2);
         Leg asked = new Leg(
-                road.id(), road.name(), road.mode(), road.from(), road.to(), null, road.ruleSets(), List.of(), road.outline(),
-                null, null, false, null,
+                road.id(),
+                road.name(),
+                road.mode(),
+                road.from(),
+                road.to(),
+                null,
+                road.ruleSets(),
+                List.of(),
+                road.outline(),
+                null,
+                null,
+                false,
+                null,
                 List.of(new Restriction("Sill bridge", List.of(Restriction.Asked.GROSS), null, null, null, null, null)),
-                road.drives(), List.of(), List.of(), null);
+                road.drives(),
+                List.of(),
+                List.of(),
+                null);
         JourneyScene changed = scene.with(scene.journey().withLegs(List.of(asked)));
 
         assertThat(rows(changed, 0, "restriction")).allMatch(row -> row.verdict() == Verdict.NOT_ASSESSED);
         assertThat(rows(changed, 0, "restriction").get(0).finding())
-                .isEqualTo("The gross that Sill bridge takes is not known. Ask its keeper, and give it in the restrictions of leg"
-                        + " road-in.");
+                .isEqualTo(
+                        "The gross that Sill bridge takes is not known. Ask its keeper, and give it in the restrictions of leg"
+                                + " road-in.");
         assertThat(rows(scene, 2, "restriction")).hasSize(8).allMatch(row -> row.verdict() == Verdict.MET);
     }
 }
