@@ -139,8 +139,10 @@ public enum Figure {
     DOOR_PLAY_WIDE("transport.door-play-wide", "mm", "What a doorway must be wider than what passes"),
     DOOR_PLAY_HIGH("transport.door-play-high", "mm", "What a doorway must be higher than what passes"),
     HALF_LENGTH_SHARE("transport.half-length-share", "share", "Greatest share of a load on half of the length"),
-    LOAD_OFF_ALONG("transport.off-along", "share", "Greatest distance of a load's centre from mid-length, of the length"),
-    LOAD_OFF_ACROSS("transport.off-across", "share", "Greatest distance of a load's centre from the middle, of the width"),
+    LOAD_OFF_ALONG(
+            "transport.off-along", "share", "Greatest distance of a load's centre from mid-length, of the length"),
+    LOAD_OFF_ACROSS(
+            "transport.off-across", "share", "Greatest distance of a load's centre from the middle, of the width"),
     TIE_DOWN_FACTOR("transport.tie-down-factor", "", "Safety factor of friction by tie-downs"),
     LASHING_LEAST_ANGLE("transport.lashing-least-angle", "°", "Least angle of a direct lashing to the floor"),
     LASHING_MOST_ANGLE("transport.lashing-most-angle", "°", "Greatest angle of a direct lashing to the floor"),
