@@ -56,7 +56,7 @@ class ClusterStudyTest {
     static void start() throws IOException, InterruptedException {
         Files.writeString(folder.resolve("brief.json"), BRIEF);
         Checker checker = Checker.standard();
-        study = new StudyFiles(BuiltInCatalog.read(), checker.ruleSets(), "1.0")
+        study = new StudyFiles(BuiltInCatalog.read(), checker.ruleSets(), ClusterStudy.version())
                 .open(new InputFile("study.json", STUDY.getBytes(StandardCharsets.UTF_8)), folder)
                 .study();
         cluster = new LocalCluster(Files.createDirectory(folder.resolve("spark")), SECRET, 2);
