@@ -15,22 +15,20 @@ import java.util.concurrent.TimeUnit;
 /** A standalone cluster on loopback: a master and workers of one core each, with authentication and encryption on. */
 final class LocalCluster implements AutoCloseable {
     private final Path home;
-    private final String secret;
     private final int port;
     private final List<Process> started = new ArrayList<>();
     private final List<Process> workers = new ArrayList<>();
 
     LocalCluster(Path folder, String secret, int workerCount) throws IOException, InterruptedException {
         this.home = folder;
-        this.secret = secret;
         this.port = freePort();
         // Executors look for the jars of Spark here.
         Path jars = Files.createDirectories(home.resolve("jars"));
         Files.createFile(home.resolve("RELEASE"));
         for (String entry : classPath().split(File.pathSeparator)) {
-            Path jar = Path.of(entry);
-            if (entry.endsWith(".jar")) {
-                Files.createSymbolicLink(jars.resolve(jar.getFileName()), jar);
+            Path link = jars.resolve(Path.of(entry).getFileName());
+            if (entry.endsWith(".jar") && !Files.exists(link)) {
+                Files.createSymbolicLink(link, Path.of(entry));
             }
         }
         Process master = start(
@@ -80,6 +78,7 @@ final class LocalCluster implements AutoCloseable {
                 otherSecret,
                 List.of(
                         "-Dspark.master=" + url(),
+                        "-Dspark.app.name=" + name,
                         "-Dspark.driver.host=127.0.0.1",
                         "-Dspark.driver.bindAddress=127.0.0.1",
                         "-Dspark.ui.enabled=false",
@@ -127,7 +126,7 @@ final class LocalCluster implements AutoCloseable {
     }
 
     private void await(String name, String words, Process process) throws IOException, InterruptedException {
-        for (int i = 0; i < 1_200 && process.isAlive(); i++) {
+        for (int i = 0; i < 3_000 && process.isAlive(); i++) {
             if (log(name).contains(words)) {
                 return;
             }
@@ -144,10 +143,6 @@ final class LocalCluster implements AutoCloseable {
         try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             return socket.getLocalPort();
         }
-    }
-
-    String secret() {
-        return secret;
     }
 
     @Override
