@@ -26,7 +26,7 @@ import org.shelterwright.solver.study.StudyRunner;
 class ClusterStudyTest {
     private static final String BRIEF = """
             {"format": "shelterwright-brief", "version": 1, "id": "small-post", "name": "Small Post",
-             "body": "box-4200", "carrier": "truck-two-axle", "crew": 2, "ruleSets": ["shelter-common", "road-eu"],
+             "body": "box-4200", "crew": 0,
              "units": [
                {"id": "rack-1", "name": "Rack 1", "item": "rack-19-34u", "group": "racks"},
                {"id": "battery-box", "name": "Battery box", "item": "battery-box-24v", "group": "power"},
@@ -37,7 +37,7 @@ class ClusterStudyTest {
              "axes": [
                {"id": "body", "settings": [
                  {"id": "short"},
-                 {"id": "long", "body": "box-6000", "carrier": "truck-three-axle"}]},
+                 {"id": "long", "body": "box-6000"}]},
                {"id": "batteries", "settings": [
                  {"id": "as-listed"},
                  {"id": "deeper", "items": [{"item": "battery-box-24v", "deeper": 40, "heavierKg": 12}]},
