@@ -78,12 +78,16 @@ class ClusterStudyTest {
 
         assertThat(executor.destroyForcibly()).as("killed with -9").isTrue();
         int atKill = lines(spread);
-        assertThat(driver.waitFor(300, TimeUnit.SECONDS)).as(cluster.log("driver")).isTrue();
+        assertThat(driver.waitFor(300, TimeUnit.SECONDS))
+                .as(cluster.log("driver"))
+                .isTrue();
 
         assertThat(atKill).as("results at the kill").isLessThan(31);
         assertThat(driver.exitValue()).as(cluster.log("driver")).isEqualTo(1);
         assertThat(cluster.log("driver")).contains("Lost executor");
-        assertThat(cluster.log("master")).as("which a driver that is let in leaves").contains("Registering app driver");
+        assertThat(cluster.log("master"))
+                .as("which a driver that is let in leaves")
+                .contains("Registering app driver");
         StudyFolder here = StudyFolder.prepare(folder.resolve("here"), study);
         Checker checker = Checker.standard();
         new StudyRunner(checker, new StandardFitter(checker)).run(here, 2, progress -> {}, new StopSignal());
@@ -97,7 +101,9 @@ class ClusterStudyTest {
 
         Process driver = cluster.driver("stranger", "guessed", refused.path());
         String refusal = "Failed to connect to master 127.0.0.1";
-        for (int i = 0; i < 1_800 && driver.isAlive() && !cluster.log("stranger").contains(refusal); i++) {
+        for (int i = 0;
+                i < 1_800 && driver.isAlive() && !cluster.log("stranger").contains(refusal);
+                i++) {
             Thread.sleep(100);
         }
         driver.destroyForcibly().waitFor(20, TimeUnit.SECONDS);
