@@ -30,7 +30,7 @@ public final class ClusterStudy {
         System.exit(status(arguments));
     }
 
-    private static int status(String[] arguments) {
+    static int status(String... arguments) {
         if (arguments.length != 1) {
             LOG.error("Name one folder, made by: shelterwright study run FILE --out FOLDER --prepare");
             return 2;
