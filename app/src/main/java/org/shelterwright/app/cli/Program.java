@@ -11,6 +11,7 @@ import org.shelterwright.app.cli.verb.CheckVerb;
 import org.shelterwright.app.cli.verb.DeskVerb;
 import org.shelterwright.app.cli.verb.FitVerb;
 import org.shelterwright.app.cli.verb.ReportVerb;
+import org.shelterwright.app.cli.verb.WeighVerb;
 import org.shelterwright.app.cli.verb.Verb;
 import org.shelterwright.app.cli.workshop.ExitStatus;
 import org.shelterwright.app.cli.workshop.Storage;
@@ -73,6 +74,7 @@ public final class Program {
                 .addSubcommand(new FitVerb(workshop, terminal))
                 .addSubcommand(new CheckVerb(workshop, terminal))
                 .addSubcommand(new BoltDownVerb(workshop, terminal))
+                .addSubcommand(new WeighVerb(workshop, terminal))
                 .addSubcommand(new ReportVerb(workshop, terminal))
                 .addSubcommand(new DeskVerb(workshop, terminal))
                 .addSubcommand("catalog", CatalogVerb.with(workshop, terminal));

@@ -2,6 +2,7 @@ package org.shelterwright.app.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Circle;
 import org.shelterwright.app.drawing.Drawing;
@@ -49,8 +50,10 @@ public final class StepPicture {
      * Draws a step.
      *
      * @param scene with the units that are in, the marked one included
+     * @param numbers of the steps, by unit id
      */
-    public Drawing of(String title, Scene scene, Axonometry view, Marking marking) {
+    public Drawing of(
+            String title, Scene scene, Axonometry view, Marking marking, Map<String, Integer> numbers) {
         PictureModel model = plain(PictureModel.of(scene, Situation.ON_STATION, view, false));
         List<Point> points = new ArrayList<>(model.points());
         marking.ghosts().forEach(ghost -> ghost.forEach(box -> points.addAll(Block.corners(box))));
@@ -64,7 +67,7 @@ public final class StepPicture {
                 scene.units().stream()
                         .filter(unit -> !unit.id().equals(marking.unit()))
                         .toList(),
-                UnitNumbers.of(scene));
+                numbers);
         shapes.add(new Group("names", naming.shapes()));
         shapes.add(new Group("way in", ghosts(marking, projection)));
         shapes.add(new Group("unit", unit(model, marking, projection)));

@@ -78,7 +78,10 @@ final class StepCard {
         for (int i = 0; i < moves.size(); i++) {
             text.append(i == 0 ? "" : ";  ").append((char) ('a' + i)).append("\u2009 ").append(moves.get(i));
         }
-        return paragraph(text.toString(), LEFT, top, RIGHT - LEFT, Weight.MEDIUM);
+        double y = paragraph(text.toString(), LEFT, top, RIGHT - LEFT, Weight.MEDIUM);
+        shapes.add(Lettering.muted(
+                "Ringed numbers are the steps of what is in already; lengths in mm.", new Spot(LEFT, y + 2.6), 1.7));
+        return y + 3;
     }
 
     private double cautions(BoltDownStep step, double top) {

@@ -45,6 +45,7 @@ final class StepHtml {
         strip(html);
         html.raw("<div class=\"picture\">").raw(drawn(scenes.picture(step))).raw("</div>");
         way(html, step);
+        html.element("p", "class=\"small\"", "Ringed numbers are the steps of what is in already; lengths in mm.");
         if (!step.cautions().isEmpty()) {
             html.raw("<div class=\"warn\" role=\"note\"><h3>Caution</h3>")
                     .list("ul", "", step.cautions())

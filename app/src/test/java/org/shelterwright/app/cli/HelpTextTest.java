@@ -20,6 +20,7 @@ class HelpTextTest {
                 "fit",
                 "check",
                 "bolt-down",
+                "weigh",
                 "report",
                 "desk",
                 "catalog",

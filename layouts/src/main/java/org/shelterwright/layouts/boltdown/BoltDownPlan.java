@@ -187,7 +187,7 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
                         torque == null ? 0 : Math.max(0.5, TORQUE_SHARE * torque)));
             }
             for (MovablePart part : unit.item().movableParts()) {
-                checks.add(look(unit, "opens-" + part.name(), sentence(part.name()) + " opens and closes fully", ""));
+                checks.add(look(unit, "opens-" + part.name(), sentence(part.name()) + (part.name().endsWith("s") ? " open and close fully" : " opens and closes fully"), ""));
             }
             for (CableTask cable : cables) {
                 if (cable.closed()) {
