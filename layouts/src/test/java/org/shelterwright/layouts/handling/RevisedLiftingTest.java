@@ -22,14 +22,16 @@ class RevisedLiftingTest {
     void loadingPunchPressStockComesToThePublishedLimit() {
         RevisedLifting origin = punchPress(15, 0.95);
 
-        assertThat(origin.limitKg() / LB).isCloseTo(16.3, within(0.03 * 16.3));
-        assertThat(origin.index(44 * LB)).isCloseTo(2.7, within(0.03 * 2.7));
+        // The metric form takes 25 cm for 10 in, which is 1.6 % more strict, and the tables round by up to 3 %.
+        assertThat(origin.limitKg() / LB).isBetween(16.3 * 0.96, 16.3);
+        assertThat(origin.index(44 * LB)).isBetween(2.7, 2.7 * 1.04);
     }
 
     @Test
     void theExactFormulasAgreeWithTheInchForm() {
-        assertThat(punchPress(15, 0.95).limitKg() / LB).isCloseTo(16.03, within(0.08));
-        assertThat(punchPress(63, 1).limitKg() / LB).isCloseTo(14.31, within(0.08));
+        // Calculated from the inch form, 10/H, 1 - 0.0075 |V - 30|, 0.82 + 1.8/D: 16.03 lb at the origin, 14.31 lb at the end.
+        assertThat(punchPress(15, 0.95).limitKg() / LB).isCloseTo(16.03 * 25 / 25.4, within(0.05));
+        assertThat(punchPress(63, 1).limitKg() / LB).isCloseTo(14.31 * 25 / 25.4, within(0.2));
     }
 
     @Test

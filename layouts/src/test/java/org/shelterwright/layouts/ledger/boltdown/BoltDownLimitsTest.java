@@ -27,7 +27,7 @@ import org.shelterwright.layouts.trial.TrialItem;
 class BoltDownLimitsTest {
     private final TrialBody body = TrialBody.of(4000, 2000, 2000).rearDoor(500, 1500).floorGrid();
     private final TrialItem rack = TrialItem.of("rack", 800, 600, 1800);
-    private final TrialItem table = TrialItem.of("table", 700, 2000, 800);
+    private final TrialItem table = TrialItem.of("table", 700, 1200, 800);
 
     private static List<Row> rows(Trial trial, Limit limit, String... order) {
         return rows(trial, limit, BoltDownOrder.of(List.of(order)));
@@ -39,9 +39,9 @@ class BoltDownLimitsTest {
         return LedgerBuilder.full(new LimitBook(List.of(limit)), scene).rows();
     }
 
-    /** A rack at the front behind a table that reaches from wall to wall but leaves room above it. */
+    /** A rack at the front behind a table that leaves 400 mm to each wall. */
     private Trial behindTable() {
-        return Trial.in(body).rules("shelter-common").floor("rack", rack, 3200, 700).floor("table", table, 1500, 0);
+        return Trial.in(body).rules("shelter-common").floor("rack", rack, 3200, 700).floor("table", table, 1500, 400);
     }
 
     @Test
