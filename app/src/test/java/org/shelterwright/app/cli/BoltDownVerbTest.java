@@ -43,7 +43,8 @@ class BoltDownVerbTest {
 
     @Test
     void keepsWhatIsAskedToBeBefore() {
-        Ran ran = Ran.of("bolt-down", "sample:river-post", "--before", "chart-table,winch-crate", "--fitters", "3", "--json");
+        Ran ran = Ran.of(
+                "bolt-down", "sample:river-post", "--before", "chart-table,winch-crate", "--fitters", "3", "--json");
 
         JsonNode root = ran.json();
         assertThat(root.get("format").asString()).isEqualTo("shelterwright-result-bolt-down");
@@ -61,8 +62,7 @@ class BoltDownVerbTest {
 
     @Test
     void explainsAContradiction() {
-        Ran ran = Ran.of(
-                "bolt-down", "sample:river-post", "--before", "screen-1,desk");
+        Ran ran = Ran.of("bolt-down", "sample:river-post", "--before", "screen-1,desk");
 
         assertThat(ran.status()).isEqualTo(1);
         assertThat(ran.out().replaceAll("\\s+", " "))
@@ -72,11 +72,14 @@ class BoltDownVerbTest {
 
     @Test
     void saysWhatIsWrongWithAWish() {
-        assertThat(Ran.of("bolt-down", "sample:river-post", "--before", "rack-1").err())
+        assertThat(Ran.of("bolt-down", "sample:river-post", "--before", "rack-1")
+                        .err())
                 .contains("--before: \"rack-1\" must be two ids of units with a comma between, such as rack-1,desk.");
-        assertThat(Ran.of("bolt-down", "sample:river-post", "--before", "rack-1,rack-9").err())
+        assertThat(Ran.of("bolt-down", "sample:river-post", "--before", "rack-1,rack-9")
+                        .err())
                 .contains("No unit \"rack-9\" is placed.");
-        assertThat(Ran.of("bolt-down", "sample:river-post", "--before", "desk,desk").err())
+        assertThat(Ran.of("bolt-down", "sample:river-post", "--before", "desk,desk")
+                        .err())
                 .contains("The unit \"desk\" cannot be in before itself.");
         assertThat(Ran.of("bolt-down", "sample:river-post", "--fitters", "9").err())
                 .contains("The number of fitters must be 1 to 8, but is 9.");
@@ -108,6 +111,7 @@ class BoltDownVerbTest {
         Ran other = Ran.of("weigh", "sample:river-post", "--record", record);
         assertThat(other.status()).isEqualTo(2);
         assertThat(other.err())
-                .contains("It is of the layout \"water-lab\", but the layout here is \"river-post\". Take the right one.");
+                .contains(
+                        "It is of the layout \"water-lab\", but the layout here is \"river-post\". Take the right one.");
     }
 }

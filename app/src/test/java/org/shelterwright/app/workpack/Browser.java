@@ -87,7 +87,9 @@ final class Browser implements AutoCloseable {
                 for (JsonNode one : pages) {
                     if (one.get("type").asString().equals("page")
                             && one.get("url").asString().startsWith("file:")) {
-                        return new Browser(process, URI.create(one.get("webSocketDebuggerUrl").asString()));
+                        return new Browser(
+                                process,
+                                URI.create(one.get("webSocketDebuggerUrl").asString()));
                     }
                 }
             }
@@ -118,8 +120,8 @@ final class Browser implements AutoCloseable {
         send("Page.reload", JsonNodeFactory.instance.objectNode());
         for (int i = 0; i < 300; i++) {
             TimeUnit.MILLISECONDS.sleep(100);
-            JsonNode ready =
-                    evaluate("!window.stale && document.readyState === 'complete' && document.querySelector('.page.shown') !== null");
+            JsonNode ready = evaluate(
+                    "!window.stale && document.readyState === 'complete' && document.querySelector('.page.shown') !== null");
             if (ready.asBoolean()) {
                 return;
             }
@@ -130,16 +132,16 @@ final class Browser implements AutoCloseable {
     void downloadsInto(Path folder) throws InterruptedException {
         send(
                 "Browser.setDownloadBehavior",
-                JsonNodeFactory.instance
-                        .objectNode()
-                        .put("behavior", "allow")
-                        .put("downloadPath", folder.toString()));
+                JsonNodeFactory.instance.objectNode().put("behavior", "allow").put("downloadPath", folder.toString()));
     }
 
     byte[] pdf() throws InterruptedException {
         JsonNode result = send(
                 "Page.printToPDF",
-                JsonNodeFactory.instance.objectNode().put("printBackground", true).put("preferCSSPageSize", true));
+                JsonNodeFactory.instance
+                        .objectNode()
+                        .put("printBackground", true)
+                        .put("preferCSSPageSize", true));
         return Base64.getDecoder().decode(result.get("data").asString());
     }
 

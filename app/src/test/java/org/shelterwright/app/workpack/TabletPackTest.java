@@ -72,27 +72,30 @@ class TabletPackTest {
             throws IOException, InterruptedException {
         assumeThat(Browser.program()).as("Chromium is installed").isPresent();
         Path file = Files.write(folder.resolve("pack.html"), bytes());
-        try (Browser browser = Browser.open(
-                Browser.program().orElseThrow(), folder.resolve("profile"), file.toUri())) {
+        try (Browser browser = Browser.open(Browser.program().orElseThrow(), folder.resolve("profile"), file.toUri())) {
             browser.evaluate("document.getElementById('name').value = 'R. Fitter';"
                     + " document.getElementById('name').dispatchEvent(new Event('input'))");
             for (int step = 1; step <= 3; step++) {
                 String page = "document.querySelector('[data-step=\"" + step + "\"]')";
-                assertThat(browser.evaluate(page + ".querySelector('.do-sign').disabled").asBoolean())
+                assertThat(browser.evaluate(page + ".querySelector('.do-sign').disabled")
+                                .asBoolean())
                         .isTrue();
-                assertThat(browser.evaluate(page + ".querySelector('.do-sign').textContent").asString())
+                assertThat(browser.evaluate(page + ".querySelector('.do-sign').textContent")
+                                .asString())
                         .endsWith("checks still open");
                 browser.evaluate(page + ".querySelectorAll('.value').forEach(v => { v.value = '12.5';"
                         + " v.dispatchEvent(new Event('input')); })");
                 browser.evaluate(page + ".querySelectorAll('input[type=checkbox]').forEach(c => c.click())");
                 browser.evaluate(page + ".querySelector('.do-sign').click()");
             }
-            assertThat(browser.evaluate("document.getElementById('signed').textContent").asString())
+            assertThat(browser.evaluate("document.getElementById('signed').textContent")
+                            .asString())
                     .isEqualTo("3 of 27 steps signed");
 
             browser.reload();
 
-            assertThat(browser.evaluate("document.getElementById('signed').textContent").asString())
+            assertThat(browser.evaluate("document.getElementById('signed').textContent")
+                            .asString())
                     .isEqualTo("3 of 27 steps signed");
             assertThat(browser.evaluate("document.querySelector('[data-step=\"2\"] .signed').textContent")
                             .asString())
@@ -100,7 +103,8 @@ class TabletPackTest {
             assertThat(browser.evaluate("document.querySelector('[data-step=\"2\"] .off').textContent")
                             .asString())
                     .isEqualTo("1837.5 mm off, allowed 2: measure again, or say why below");
-            assertThat(browser.evaluate("document.documentElement.scrollWidth <= window.innerWidth").asBoolean())
+            assertThat(browser.evaluate("document.documentElement.scrollWidth <= window.innerWidth")
+                            .asBoolean())
                     .as("nothing is cut off at the side")
                     .isTrue();
             assertTouchTargets(browser);
@@ -111,8 +115,9 @@ class TabletPackTest {
 
     private static void assertTouchTargets(Browser browser) throws InterruptedException {
         browser.evaluate("document.querySelector('[data-go=\"2\"]').click()");
-        assertThat(browser.evaluate("Math.min(...[...document.querySelectorAll('.page.shown button:not([hidden]), .page.shown"
-                                + " input, header button')].map(e => e.getBoundingClientRect().height))")
+        assertThat(browser.evaluate(
+                                "Math.min(...[...document.querySelectorAll('.page.shown button:not([hidden]), .page.shown"
+                                        + " input, header button')].map(e => e.getBoundingClientRect().height))")
                         .asDouble())
                 .as("least height of what is touched (px)")
                 .isGreaterThanOrEqualTo(46);
@@ -124,7 +129,9 @@ class TabletPackTest {
         Files.write(Path.of("target/workpack/printed.pdf"), pdf);
         Files.write(Path.of("target/workpack/tablet.png"), browser.picture());
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            assertThat(document.getNumberOfPages()).as("front pages, and one a step").isBetween(28, 34);
+            assertThat(document.getNumberOfPages())
+                    .as("front pages, and one a step")
+                    .isBetween(28, 34);
         }
     }
 
@@ -154,9 +161,8 @@ class TabletPackTest {
         WorkPack pack = WorkPack.of(HEAD, scene, plan, new Typeface());
 
         assertThat(pack.pages()).hasSize(plan.steps().size() + 2);
-        String all = pack.pages().get(3).labels().stream()
-                .map(label -> label.text())
-                .reduce("", (a, b) -> a + "\n" + b);
+        String all =
+                pack.pages().get(3).labels().stream().map(label -> label.text()).reduce("", (a, b) -> a + "\n" + b);
         assertThat(all).contains("Step 2 of 27", "6 × M10, grade 8.8", "13 N·m", "Check and sign", "Caution");
         assertThat(pack.labels()).isNotEmpty();
         assertThat(pack.lists().get(1).rows()).isNotEmpty();

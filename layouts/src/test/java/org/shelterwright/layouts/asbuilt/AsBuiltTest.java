@@ -62,8 +62,9 @@ class AsBuiltTest {
 
         assertThat(built.complete()).isFalse();
         assertThat(built.deviations().stream().filter(one -> !one.within()).map(AsBuilt::sentence))
-                .containsExactly("Step 2, Telemetry rack 1: 1850 from the rear wall, measured 1854.5 mm, 4.5 off; allowed is 2."
-                        + " Set it right, or have it released.");
+                .containsExactly(
+                        "Step 2, Telemetry rack 1: 1850 from the rear wall, measured 1854.5 mm, 4.5 off; allowed is 2."
+                                + " Set it right, or have it released.");
         Point before = layout.placements().get("rack-1").station().pose().at();
         Point after = built.layout().placements().get("rack-1").station().pose().at();
         assertThat(after.minus(before)).isEqualTo(new Point(4500, 0, 0));
@@ -98,8 +99,9 @@ class AsBuiltTest {
                 layout);
 
         assertThat(built.voided())
-                .containsExactly("Step 2, Telemetry rack 1: place or fixings were changed after the record, so its measures and"
-                        + " torques are void. Measure and tighten again.");
+                .containsExactly(
+                        "Step 2, Telemetry rack 1: place or fixings were changed after the record, so its measures and"
+                                + " torques are void. Measure and tighten again.");
     }
 
     @Test
@@ -115,7 +117,13 @@ class AsBuiltTest {
                 record(
                         held,
                         step -> new Step(
-                                step.unit(), step.joints(), step.signedBy(), step.signedAt(), null, null, step.checks())),
+                                step.unit(),
+                                step.joints(),
+                                step.signedBy(),
+                                step.signedAt(),
+                                null,
+                                null,
+                                step.checks())),
                 layout);
 
         assertThat(built.open()).singleElement().asString().endsWith("its hold point is not released.");

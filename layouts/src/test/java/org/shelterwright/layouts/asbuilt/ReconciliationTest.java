@@ -20,7 +20,8 @@ class ReconciliationTest {
     private final Scene scene = scene();
 
     private static Scene scene() {
-        Layout layout = LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout();
+        Layout layout =
+                LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout();
         return Checker.standard().scene(layout);
     }
 
@@ -93,8 +94,7 @@ class ReconciliationTest {
         Balance p = predicted();
         Other driver = new Other("driver", 75, 1, 1_000_000, 1_000_000, 500_000);
         double kg = p.kg() + 75;
-        Weighing weighing = weighing(
-                kg, (p.kg() * p.xM() + 75) / kg, (p.kg() * p.yM() + 75) / kg, List.of(driver));
+        Weighing weighing = weighing(kg, (p.kg() * p.xM() + 75) / kg, (p.kg() * p.yM() + 75) / kg, List.of(driver));
 
         assertThat(Reconciliation.of(weighing, Prediction.of(scene, weighing)).differs())
                 .isFalse();

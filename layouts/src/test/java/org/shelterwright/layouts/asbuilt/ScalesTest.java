@@ -13,14 +13,13 @@ import org.shelterwright.layouts.asbuilt.Weighing.Tilt;
 class ScalesTest {
     private static final int M = 1_000_000;
 
-    private static Weighing axles(double rear, double front, @Nullable Double rearT, @Nullable Double frontT, @Nullable Tilt tilt) {
+    private static Weighing axles(
+            double rear, double front, @Nullable Double rearT, @Nullable Double frontT, @Nullable Tilt tilt) {
         return new Weighing(
                 "truck",
                 "2026-01-15",
                 null,
-                List.of(
-                        new Support("rear", 0, 0, rear, rearT, 10),
-                        new Support("front", 4 * M, 0, front, frontT, 10)),
+                List.of(new Support("rear", 0, 0, rear, rearT, 10), new Support("front", 4 * M, 0, front, frontT, 10)),
                 450_000,
                 tilt,
                 List.of());
@@ -45,8 +44,7 @@ class ScalesTest {
         double shift = 8000 * 0.75 * Math.tan(Math.toRadians(10)) / 4;
         assertThat(shift).isCloseTo(264.49, within(0.005));
 
-        Balance balance =
-                Scales.of(axles(5000, 3000, 5000 - shift, 3000 + shift, new Tilt(-10, 0)));
+        Balance balance = Scales.of(axles(5000, 3000, 5000 - shift, 3000 + shift, new Tilt(-10, 0)));
 
         assertThat(balance.zM()).isCloseTo(1.2, within(1e-9));
     }

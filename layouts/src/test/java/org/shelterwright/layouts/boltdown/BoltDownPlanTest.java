@@ -19,7 +19,8 @@ class BoltDownPlanTest {
 
     @Test
     void aLayoutWithoutOrderHasNoPlan() {
-        assertThat(BoltDownPlan.of(Checker.standard().scene(layout.withBoltDown(null)))).isEmpty();
+        assertThat(BoltDownPlan.of(Checker.standard().scene(layout.withBoltDown(null))))
+                .isEmpty();
     }
 
     @Test
@@ -81,14 +82,14 @@ class BoltDownPlanTest {
                         .flatMap(step -> step.cables().stream())
                         .filter(one -> one.wire().equals("w9"))
                         .map(CableTask::text))
-                .containsExactly("W9 supply 3 x 4 outdoor, mains in: lay to the entry panel for generator, output, label on");
+                .containsExactly(
+                        "W9 supply 3 x 4 outdoor, mains in: lay to the entry panel for generator, output, label on");
     }
 
     @Test
     void theKeyOfAJointChangesWithItsPlaceOnly() {
         BoltDownStep rack = plan.step("rack-1").orElseThrow();
-        BoltDownPlan again =
-                BoltDownPlan.of(Checker.standard().scene(layout)).orElseThrow();
+        BoltDownPlan again = BoltDownPlan.of(Checker.standard().scene(layout)).orElseThrow();
 
         assertThat(PlanKey.joints(again.step("rack-1").orElseThrow())).isEqualTo(PlanKey.joints(rack));
         assertThat(PlanKey.joints(plan.step("rack-2").orElseThrow())).isNotEqualTo(PlanKey.joints(rack));

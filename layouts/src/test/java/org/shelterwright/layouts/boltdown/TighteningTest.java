@@ -9,8 +9,8 @@ import org.shelterwright.catalog.space.Point;
 class TighteningTest {
     @Test
     void fourFixingsAreTightenedAcrossTheMiddle() {
-        List<Point> places = List.of(
-                Point.ofMm(0, 0, 0), Point.ofMm(0, 500, 0), Point.ofMm(600, 0, 0), Point.ofMm(600, 500, 0));
+        List<Point> places =
+                List.of(Point.ofMm(0, 0, 0), Point.ofMm(0, 500, 0), Point.ofMm(600, 0, 0), Point.ofMm(600, 500, 0));
 
         // Common practice: the second is the one across, then a side, then the one across of that.
         assertThat(Tightening.crosswise(places).subList(0, 2)).containsExactly(0, 3);

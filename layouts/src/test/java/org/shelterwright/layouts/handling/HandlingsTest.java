@@ -53,7 +53,10 @@ class HandlingsTest {
                 .scene();
 
         assertThat(Handlings.fromPlatform(scene.units().get(0))).isTrue();
-        assertThat(new Handlings(scene.rules()).of(scene.units().get(0)).orElseThrow().held())
+        assertThat(new Handlings(scene.rules())
+                        .of(scene.units().get(0))
+                        .orElseThrow()
+                        .held())
                 .isTrue();
     }
 

@@ -29,7 +29,8 @@ class RevisedLiftingTest {
 
     @Test
     void theExactFormulasAgreeWithTheInchForm() {
-        // Calculated from the inch form, 10/H, 1 - 0.0075 |V - 30|, 0.82 + 1.8/D: 16.03 lb at the origin, 14.31 lb at the end.
+        // Calculated from the inch form, 10/H, 1 - 0.0075 |V - 30|, 0.82 + 1.8/D: 16.03 lb at the origin, 14.31 lb at
+        // the end.
         assertThat(punchPress(15, 0.95).limitKg() / LB).isCloseTo(16.03 * 25 / 25.4, within(0.05));
         assertThat(punchPress(63, 1).limitKg() / LB).isCloseTo(14.31 * 25 / 25.4, within(0.2));
     }

@@ -25,7 +25,8 @@ import org.shelterwright.layouts.trial.TrialBody;
 import org.shelterwright.layouts.trial.TrialItem;
 
 class BoltDownLimitsTest {
-    private final TrialBody body = TrialBody.of(4000, 2000, 2000).rearDoor(500, 1500).floorGrid();
+    private final TrialBody body =
+            TrialBody.of(4000, 2000, 2000).rearDoor(500, 1500).floorGrid();
     private final TrialItem rack = TrialItem.of("rack", 800, 600, 1800);
     private final TrialItem table = TrialItem.of("table", 700, 1200, 800);
 
@@ -41,7 +42,10 @@ class BoltDownLimitsTest {
 
     /** A rack at the front behind a table that leaves 400 mm to each wall. */
     private Trial behindTable() {
-        return Trial.in(body).rules("shelter-common").floor("rack", rack, 3200, 700).floor("table", table, 1500, 400);
+        return Trial.in(body)
+                .rules("shelter-common")
+                .floor("rack", rack, 3200, 700)
+                .floor("table", table, 1500, 400);
     }
 
     @Test
@@ -54,8 +58,12 @@ class BoltDownLimitsTest {
 
     @Test
     void aTableBeforeTheRackIsNamedAsWhatIsInTheWay() {
-        List<Row> rows = rows(behindTable().floor("crate", TrialItem.of("crate", 300, 300, 300), 500, 0), new InOrder(),
-                "table", "crate", "rack");
+        List<Row> rows = rows(
+                behindTable().floor("crate", TrialItem.of("crate", 300, 300, 300), 500, 0),
+                new InOrder(),
+                "table",
+                "crate",
+                "rack");
 
         assertThat(rows).singleElement().satisfies(row -> {
             assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
@@ -74,10 +82,12 @@ class BoltDownLimitsTest {
         Row row = rows(tooWide, new ThroughOpening(), "box").get(0);
         assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
         assertThat(row.finding())
-                .isEqualTo("Box does not come from its place through the rear door, even with nothing else in the body.");
+                .isEqualTo(
+                        "Box does not come from its place through the rear door, even with nothing else in the body.");
         assertThat(row.mend())
-                .isEqualTo("Take it apart and enter the parts as items of their own, place it elsewhere, or make an opening"
-                        + " larger.");
+                .isEqualTo(
+                        "Take it apart and enter the parts as items of their own, place it elsewhere, or make an opening"
+                                + " larger.");
     }
 
     @Test
@@ -91,8 +101,16 @@ class BoltDownLimitsTest {
     @Test
     void whatCarriesAUnitIsInBeforeIt() {
         Trial trial = Trial.in(body)
-                .floor("desk", TrialItem.of("desk", 700, 1000, 750).support("top", Rect.ofMm(0, 0, 700, 1000), 750, false, 50.0), 3000, 500)
-                .put("screen", TrialItem.of("screen", 200, 500, 400).on(Surface.ON_UNIT), Trial.on("desk", 3000, 700, 750));
+                .floor(
+                        "desk",
+                        TrialItem.of("desk", 700, 1000, 750)
+                                .support("top", Rect.ofMm(0, 0, 700, 1000), 750, false, 50.0),
+                        3000,
+                        500)
+                .put(
+                        "screen",
+                        TrialItem.of("screen", 200, 500, 400).on(Surface.ON_UNIT),
+                        Trial.on("desk", 3000, 700, 750));
 
         Row row = rows(trial, new InOrder(), "screen", "desk").get(0);
 
@@ -102,7 +120,8 @@ class BoltDownLimitsTest {
 
     @Test
     void withoutOrderOrWithGapsNothingIsSaidToBeMet() {
-        Row none = LedgerBuilder.full(new LimitBook(List.of(new InOrder())), behindTable().scene())
+        Row none = LedgerBuilder.full(
+                        new LimitBook(List.of(new InOrder())), behindTable().scene())
                 .rows()
                 .get(0);
         Row gap = rows(behindTable(), new InOrder(), "rack").stream()
@@ -130,8 +149,7 @@ class BoltDownLimitsTest {
 
         Row row = rows(behindTable(), new SetBefore(), order).get(0);
 
-        assertThat(row.finding())
-                .isEqualTo("Table is set to be in before Rack (paint must dry), but comes after it.");
+        assertThat(row.finding()).isEqualTo("Table is set to be in before Rack (paint must dry), but comes after it.");
     }
 
     /** Two lockers side by side between walls, each bolted at the back; the forearm comes in from the front. */
@@ -145,7 +163,8 @@ class BoltDownLimitsTest {
                 .put("back", locker, Trial.onFloor(3400, 500, QuarterTurn.R180))
                 .put("front", TrialItem.of("front", 600, 2000, 1950), Trial.onFloor(2800, 0, QuarterTurn.R0));
 
-        assertThat(rows(trial, new ToolsReach(), "back", "front").get(0).verdict()).isEqualTo(Verdict.MET);
+        assertThat(rows(trial, new ToolsReach(), "back", "front").get(0).verdict())
+                .isEqualTo(Verdict.MET);
         Row row = rows(trial, new ToolsReach(), "front", "back").get(0);
         assertThat(row.verdict()).isEqualTo(Verdict.MET);
         assertThat(row.finding()).isEqualTo("Hand and tool get to all 2 fixings at their time.");
@@ -170,26 +189,33 @@ class BoltDownLimitsTest {
 
     @Test
     void aLiftThatNobodyBearsIsBroken() {
-        Trial trial = Trial.in(body).rules("shelter-common").floor("safe", TrialItem.of("safe", 500, 500, 500).mass(600.0, Point.ofMm(250, 250, 250)), 1000, 500);
+        Trial trial = Trial.in(body)
+                .rules("shelter-common")
+                .floor("safe", TrialItem.of("safe", 500, 500, 500).mass(600.0, Point.ofMm(250, 250, 250)), 1000, 500);
 
         Row row = rows(trial, new LiftHeld(), "safe").get(0);
 
         assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
-        assertThat(row.finding()).startsWith("Safe weighs up to 600 kg. Floor trolley, 2 people; it takes 500 kg. Not by hand:");
+        assertThat(row.finding())
+                .startsWith("Safe weighs up to 600 kg. Floor trolley, 2 people; it takes 500 kg. Not by hand:");
         assertThat(row.mend()).isEqualTo("Take it apart, take heavy parts out first, or use a stronger hoist.");
     }
 
     @Test
     void anUnknownMassIsNotAssessed() {
-        Trial trial = Trial.in(body).rules("shelter-common").floor("safe", TrialItem.of("safe", 500, 500, 500).mass(null, null), 1000, 500);
+        Trial trial = Trial.in(body)
+                .rules("shelter-common")
+                .floor("safe", TrialItem.of("safe", 500, 500, 500).mass(null, null), 1000, 500);
 
         assertThat(rows(trial, new LiftHeld(), "safe").get(0).finding()).isEqualTo("The mass of Safe is not known.");
     }
 
     @Test
     void everyLimitHasAnIdOfTheSubject() {
-        assertThat(BoltDownLimits.all()).allSatisfy(limit -> assertThat(limit.id()).startsWith("boltdown."));
+        assertThat(BoltDownLimits.all())
+                .allSatisfy(limit -> assertThat(limit.id()).startsWith("boltdown."));
         assertThat(Stream.of("boltdown.order", "boltdown.removal"))
-                .allMatch(id -> BoltDownLimits.all().stream().anyMatch(limit -> limit.id().equals(id)));
+                .allMatch(id -> BoltDownLimits.all().stream()
+                        .anyMatch(limit -> limit.id().equals(id)));
     }
 }
