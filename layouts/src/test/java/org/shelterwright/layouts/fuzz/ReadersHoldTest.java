@@ -22,6 +22,9 @@ import org.shelterwright.catalog.json.JsonFormat;
 import org.shelterwright.catalog.json.Problem;
 import org.shelterwright.catalog.json.Sourced;
 import org.shelterwright.catalog.transit.Transit;
+import org.shelterwright.layouts.asbuilt.AsBuiltRecord;
+import org.shelterwright.layouts.asbuilt.Scales;
+import org.shelterwright.layouts.asbuilt.Weighing;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.check.JourneyChecker;
 import org.shelterwright.layouts.file.BriefCheck;
@@ -125,6 +128,30 @@ class ReadersHoldTest {
             {"format": "shelterwright-study-results", "version": 1, "study": "small", "sha256": "00ff", "runs": 2}
             """;
 
+    private static final String RECORD = """
+            {
+              "format": "shelterwright-as-built", "version": 1, "layout": "post", "pack": "0123456789ab",
+              "exported": "2026-01-15T17:00",
+              "steps": [{"unit": "rack-1", "joints": "0123456789ab", "signedBy": "A", "signedAt": "2026-01-15T10:00",
+                         "note": "n", "checks": [{"id": "rack-1/x", "done": true, "value": 1850.5},
+                                                 {"id": "rack-1/door", "done": false}]}]
+            }
+            """;
+
+    private static final String WEIGHING = """
+            {
+              "format": "shelterwright-weighing", "version": 1, "layout": "post", "date": "2026-01-15",
+              "supports": [{"name": "rear", "x": 0, "y": 0, "levelKg": 900, "tiltedKg": 950, "uncertaintyKg": 1},
+                           {"name": "front", "x": 4200, "y": 0, "levelKg": 800, "tiltedKg": 750, "uncertaintyKg": 1}],
+              "pivotHeight": 100, "tilt": {"frontUpDegrees": 8, "uncertaintyDegrees": 0.1},
+              "others": [{"name": "driver", "massKg": 75, "uncertaintyKg": 1, "x": 1000, "y": 0, "z": 500}]
+            }
+            """;
+
+    private static void weigh(InputFile file) {
+        assertThat(Scales.of(Weighing.FORMAT.open(file).value()).kg()).isPositive();
+    }
+
     private static <T> Arguments reader(JsonFormat<T> format, String text, Consumer<InputFile> more) {
         Consumer<InputFile> reader = file -> {
             T value = format.open(file).value();
@@ -167,6 +194,8 @@ class ReadersHoldTest {
                 entry(CatalogFormats.FRICTION, TRANSIT.frictions().get(0)),
                 reader(JourneyFiles.FORMAT, JOURNEY, ReadersHoldTest::useJourney),
                 reader(RuleSets.FORMAT, RULE_SET, file -> {}),
+                reader(AsBuiltRecord.FORMAT, RECORD, file -> {}),
+                reader(Weighing.FORMAT, WEIGHING, ReadersHoldTest::weigh),
                 reader(
                         LayoutFormats.BRIEF,
                         new String(LayoutFormats.BRIEF.write(SmallPost.brief()), StandardCharsets.UTF_8),
