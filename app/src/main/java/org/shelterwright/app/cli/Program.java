@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.cli.terminal.Terminal;
+import org.shelterwright.app.cli.verb.BoltDownVerb;
 import org.shelterwright.app.cli.verb.CatalogVerb;
 import org.shelterwright.app.cli.verb.CheckVerb;
 import org.shelterwright.app.cli.verb.DeskVerb;
 import org.shelterwright.app.cli.verb.FitVerb;
 import org.shelterwright.app.cli.verb.ReportVerb;
+import org.shelterwright.app.cli.verb.WeighVerb;
 import org.shelterwright.app.cli.verb.Verb;
 import org.shelterwright.app.cli.workshop.ExitStatus;
 import org.shelterwright.app.cli.workshop.Storage;
@@ -71,6 +73,8 @@ public final class Program {
         CommandLine root = new CommandLine(main)
                 .addSubcommand(new FitVerb(workshop, terminal))
                 .addSubcommand(new CheckVerb(workshop, terminal))
+                .addSubcommand(new BoltDownVerb(workshop, terminal))
+                .addSubcommand(new WeighVerb(workshop, terminal))
                 .addSubcommand(new ReportVerb(workshop, terminal))
                 .addSubcommand(new DeskVerb(workshop, terminal))
                 .addSubcommand("catalog", CatalogVerb.with(workshop, terminal));

@@ -20,9 +20,12 @@ import org.shelterwright.app.view.Axonometry;
 import org.shelterwright.app.view.Caption;
 import org.shelterwright.app.view.IsometricPicture;
 import org.shelterwright.app.view.PictureSheet;
+import org.shelterwright.app.workpack.PackHead;
+import org.shelterwright.app.workpack.WorkPack;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.layouts.air.HeatBalance;
+import org.shelterwright.layouts.boltdown.BoltDownPlan;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.lifting.LiftPlan;
 import org.shelterwright.layouts.ledger.restraint.RestraintSheet;
@@ -74,9 +77,39 @@ public final class Report {
         lifting(set, issue);
         power(set, issue);
         heat(set, issue);
+        workPack(set, issue);
         List<Document> documents = set.withContents(issue);
         new SafeFolder(folder).write(documents);
         return documents;
+    }
+
+    /** Writes the work pack alone. */
+    public List<Document> writeWorkPack(Scene scene, Ledger ledger, Particulars particulars, Path folder) {
+        Issue issue = new Issue(scene, ledger, particulars, program);
+        DocumentSet set = new DocumentSet();
+        workPack(set, issue);
+        List<Document> documents = set.withContents(issue);
+        new SafeFolder(folder).write(documents);
+        return documents;
+    }
+
+    private void workPack(DocumentSet set, Issue issue) {
+        Optional<BoltDownPlan> plan = BoltDownPlan.of(issue.scene());
+        if (plan.isEmpty()) {
+            return;
+        }
+        PackHead head = new PackHead(
+                issue.name(),
+                issue.scene().brief().id(),
+                issue.particulars().date().toString(),
+                Issue.CAUTION,
+                issue.foot());
+        WorkPack pack = WorkPack.of(head, issue.scene(), plan.get(), typeface);
+        set.add(12, "work-pack.pdf", "Work pack: order, step cards, lists", pdf(issue, "Work pack", pack.pages()));
+        set.add(12, "work-pack.html", "Work pack for a tablet, works without a network, to sign in", pack.tablet());
+        set.add(13, "pick-list.csv", "Pick list: parts and fasteners by step", Csv.write(pack.lists().get(0)));
+        set.add(13, "pick-list.xlsx", "Pick list, fasteners and tools as a workbook", Xlsx.write(pack.lists()));
+        set.add(14, "labels.pdf", "Labels for units and holes", pdf(issue, "Labels", pack.labels()));
     }
 
     private void arrangement(DocumentSet set, Issue issue) {

@@ -19,6 +19,8 @@ class HelpTextTest {
                 "",
                 "fit",
                 "check",
+                "bolt-down",
+                "weigh",
                 "report",
                 "desk",
                 "catalog",

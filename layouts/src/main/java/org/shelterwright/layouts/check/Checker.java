@@ -9,6 +9,7 @@ import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
 import org.shelterwright.layouts.ledger.access.AccessLimits;
 import org.shelterwright.layouts.ledger.axles.AxleLimits;
+import org.shelterwright.layouts.ledger.boltdown.BoltDownLimits;
 import org.shelterwright.layouts.ledger.fit.FitLimits;
 import org.shelterwright.layouts.ledger.floor.FloorLimits;
 import org.shelterwright.layouts.ledger.heat.HeatLimits;
@@ -46,6 +47,7 @@ public final class Checker {
         limits.addAll(LiftingLimits.all());
         limits.addAll(PowerLimits.all());
         limits.addAll(HeatLimits.all());
+        limits.addAll(BoltDownLimits.all());
         return new Checker(new LimitBook(limits), RuleSets.builtIn());
     }
 

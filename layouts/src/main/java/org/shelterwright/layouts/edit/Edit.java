@@ -16,6 +16,7 @@ public sealed interface Edit
                 RemoveUnit,
                 RemoveWish,
                 RenameUnit,
+                SetBoltDown,
                 SetCrew,
                 SetLimit,
                 SetOccupants,

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Port;
 import org.shelterwright.catalog.json.NearestName;
@@ -18,6 +19,7 @@ import org.shelterwright.layouts.brief.Trailer;
 import org.shelterwright.layouts.brief.TrailerLoad;
 import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.layout.Acceptance;
+import org.shelterwright.layouts.layout.BoltDownOrder;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.layout.Placement;
@@ -56,11 +58,27 @@ final class Units {
     static Layout with(Layout old, Brief brief, Map<String, Item> items) {
         Parts parts =
                 new Parts(old.parts().body(), old.parts().carrier(), old.parts().trailer(), new LinkedHashMap<>(items));
-        return new Layout(brief, parts, old.placements(), old.acceptances(), old.provenance());
+        return new Layout(
+                brief, parts, old.placements(), old.acceptances(), old.provenance(), ordered(brief, old.boltDown()));
     }
 
     static Layout with(Layout old, List<Acceptance> acceptances) {
-        return new Layout(old.brief(), old.parts(), old.placements(), acceptances, old.provenance());
+        return new Layout(
+                old.brief(), old.parts(), old.placements(), acceptances, old.provenance(), old.boltDown());
+    }
+
+    /** An order of bolting down without the units that a brief no longer has. */
+    private static @Nullable BoltDownOrder ordered(Brief brief, @Nullable BoltDownOrder order) {
+        if (order == null) {
+            return null;
+        }
+        Set<String> known = brief.units().stream().map(UnitSpec::id).collect(Collectors.toSet());
+        return order.withSteps(order.steps().stream()
+                        .filter(step -> known.contains(step.unit()))
+                        .toList())
+                .withBefore(order.before().stream()
+                        .filter(one -> known.contains(one.first()) && known.contains(one.then()))
+                        .toList());
     }
 
     /**

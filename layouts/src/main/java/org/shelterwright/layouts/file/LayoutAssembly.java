@@ -27,6 +27,7 @@ import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.file.LayoutDocument.CarrierCopy;
 import org.shelterwright.layouts.file.LayoutDocument.Copies;
 import org.shelterwright.layouts.file.LayoutDocument.ItemCopy;
+import org.shelterwright.layouts.layout.BoltDownOrder;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.layout.Place;
@@ -61,6 +62,7 @@ final class LayoutAssembly {
         findings.requireUsable();
         new BriefReferences(document.brief(), places.key("brief"), catalog(), findings).check();
         takePlacements();
+        takeOrder(document.boltDown());
         findings.requireUsable();
         Copies parts = document.parts();
         return new Layout(
@@ -68,7 +70,8 @@ final class LayoutAssembly {
                 new Parts(parts.body().entry(), entry(parts.carrier()), entry(parts.trailer()), items),
                 placements,
                 document.acceptances(),
-                document.provenance());
+                document.provenance(),
+                document.boltDown());
     }
 
     private void takeItems() {
@@ -171,6 +174,23 @@ final class LayoutAssembly {
                         "The unit \"" + placement.unit() + "\" is carried by itself in the end, or through more than "
                                 + MOST_CARRIED + " other units. Give it another host.");
             }
+        }
+    }
+
+    private void takeOrder(@Nullable BoltDownOrder order) {
+        if (order == null) {
+            return;
+        }
+        Set<String> known = BriefReferences.ids(document.brief().units(), UnitSpec::id);
+        Places at = places.key("boltDown");
+        for (int i = 0; i < order.steps().size(); i++) {
+            BriefReferences.known(
+                    order.steps().get(i).unit(), known, "unit", at.key("steps").index(i).key("unit"), findings);
+        }
+        for (int i = 0; i < order.before().size(); i++) {
+            Places one = at.key("before").index(i);
+            BriefReferences.known(order.before().get(i).first(), known, "unit", one.key("first"), findings);
+            BriefReferences.known(order.before().get(i).then(), known, "unit", one.key("then"), findings);
         }
     }
 

@@ -9,6 +9,7 @@ import org.shelterwright.catalog.json.CatalogFormats;
 import org.shelterwright.catalog.json.ContentHash;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.layout.Acceptance;
+import org.shelterwright.layouts.layout.BoltDownOrder;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.layout.Provenance;
@@ -17,12 +18,14 @@ import org.shelterwright.layouts.layout.Provenance;
  * A layout as it stands in its file: placements as a list, and a copy of every catalog entry that it uses.
  *
  * @param placements in the order of the brief
+ * @param boltDown order of bringing in and bolting down; {@code null} if there is none
  */
 public record LayoutDocument(
         Brief brief,
         List<Placement> placements,
         List<Acceptance> acceptances,
         @Nullable Provenance provenance,
+        @Nullable BoltDownOrder boltDown,
         Copies parts) {
 
     /** The catalog entries that a layout uses. */
@@ -60,6 +63,7 @@ public record LayoutDocument(
                 List.copyOf(layout.placements().values()),
                 layout.acceptances(),
                 layout.provenance(),
+                layout.boltDown(),
                 new Copies(
                         new BodyCopy(ContentHash.of(CatalogFormats.BODY, body), body),
                         copy(layout.parts().carrier()),

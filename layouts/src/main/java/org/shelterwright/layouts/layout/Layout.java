@@ -16,13 +16,16 @@ import org.shelterwright.layouts.brief.UnitSpec;
  * A brief, the catalog entries that it uses, and where everything is. Units without a placement are still to be placed.
  *
  * @param placements by unit id, in the order of the brief
+ * @param boltDown the order of bringing in and bolting down; {@code null} if none was found yet. It may name units that are
+ *     not placed, and leave out some that are
  */
 public record Layout(
         Brief brief,
         Parts parts,
         Map<String, Placement> placements,
         List<Acceptance> acceptances,
-        @Nullable Provenance provenance) {
+        @Nullable Provenance provenance,
+        @Nullable BoltDownOrder boltDown) {
     public Layout {
         Map<String, Placement> ordered = new LinkedHashMap<>();
         for (UnitSpec unit : brief.units()) {
@@ -38,6 +41,16 @@ public record Layout(
         }
         placements = Collections.unmodifiableMap(ordered);
         acceptances = List.copyOf(acceptances);
+    }
+
+    /** A layout without an order of bolting down. */
+    public Layout(
+            Brief brief,
+            Parts parts,
+            Map<String, Placement> placements,
+            List<Acceptance> acceptances,
+            @Nullable Provenance provenance) {
+        this(brief, parts, placements, acceptances, provenance, null);
     }
 
     /** A layout in which everything is still to be placed. */
@@ -70,11 +83,15 @@ public record Layout(
     }
 
     public Layout withPlacements(Map<String, Placement> changed) {
-        return new Layout(brief, parts, changed, acceptances, provenance);
+        return new Layout(brief, parts, changed, acceptances, provenance, boltDown);
     }
 
     public Layout withProvenance(Provenance changed) {
-        return new Layout(brief, parts, placements, acceptances, changed);
+        return new Layout(brief, parts, placements, acceptances, changed, boltDown);
+    }
+
+    public Layout withBoltDown(@Nullable BoltDownOrder changed) {
+        return new Layout(brief, parts, placements, acceptances, provenance, changed);
     }
 
     /** Who has accepted the rows of a limit that concern these units, if anybody has. */

@@ -74,7 +74,29 @@ public enum Figure {
     BATTERY_AGEING("power.battery-ageing", "share", "Share of the capacity that an aged battery still has"),
     CHARGE_FACTOR("power.charge-factor", "", "Charge put in over charge taken out"),
     CHARGE_HOURS("power.charge-hours", "h", "Longest time until a battery is full again"),
-    FRESH_AIR("heat.fresh-air", "m³/h", "Least fresh air for each person inside");
+    FRESH_AIR("heat.fresh-air", "m³/h", "Least fresh air for each person inside"),
+    TOOL_REACH("bolt-down.tool-reach", "mm", "Farthest that a hand with a tool reaches into or past a unit"),
+    TOOL_WIDTH("bolt-down.tool-width", "mm", "Width of the space that a hand with a tool needs"),
+    TOOL_DEPTH("bolt-down.tool-depth", "mm", "Free depth beside a unit where somebody works at its fixings"),
+    LIFT_CONSTANT("bolt-down.lift-constant", "kg", "Mass that one person may lift under the best conditions"),
+    LIFT_TWIST("bolt-down.lift-twist", "°", "Twist of the body while lifting"),
+    LIFT_RATE("bolt-down.lift-rate", "1/min", "Lifts in a minute"),
+    LIFT_GRIP("bolt-down.lift-grip", "", "Coupling multiplier: how well a unit can be gripped"),
+    LIFT_PEOPLE("bolt-down.lift-people", "", "Most people at one lift"),
+    TEAM_OF_TWO("bolt-down.team-of-two", "share", "Share of the sum of what two people lift that they lift together"),
+    TEAM_OF_MORE("bolt-down.team-of-more", "share", "The same of three people and more"),
+    TEAM_HOLD("bolt-down.team-hold", "mm", "Distance of the hands from the ankles where several hold a unit at its edges"),
+    STEP_PLATFORM("bolt-down.step-platform", "mm", "Height of the step platform for what is lifted above 1.5 m"),
+    TROLLEY_RATING("bolt-down.trolley-rating", "kg", "Mass that the floor trolley takes"),
+    HOIST_RATING("bolt-down.hoist-rating", "kg", "Mass that the hoist or lifting table takes"),
+    REMOVAL_MOVED("bolt-down.removal-moved", "", "Most units that are moved before a serviced one comes out"),
+    FIRST_STAGE("bolt-down.first-stage", "share", "Share of the torque that is put on in the first round"),
+    MINUTES_IN("bolt-down.minutes-in", "min", "Time to make ready and bring one unit in, beside its way"),
+    MINUTES_PER_METRE("bolt-down.minutes-per-metre", "min", "Time for each metre of the way in"),
+    MINUTES_PER_HOIST("bolt-down.minutes-per-hoist", "min", "Time to sling a unit or set up a lifting table"),
+    MINUTES_PER_FIXING("bolt-down.minutes-per-fixing", "min", "Time to set one fixing and tighten it in both rounds"),
+    MINUTES_PER_CABLE_END("bolt-down.minutes-per-cable-end", "min", "Time to connect and mark one end of a cable"),
+    MINUTES_PER_CHECK("bolt-down.minutes-per-check", "min", "Time for one check with its record");
 
     private final String id;
     private final String unit;

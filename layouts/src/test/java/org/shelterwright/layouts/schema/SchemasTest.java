@@ -22,6 +22,8 @@ import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.JsonFormat;
 import org.shelterwright.catalog.json.ResourceFolder;
 import org.shelterwright.layouts.file.LayoutFiles;
+import org.shelterwright.layouts.asbuilt.AsBuiltRecord;
+import org.shelterwright.layouts.asbuilt.Weighing;
 import org.shelterwright.layouts.file.LayoutFormats;
 import org.shelterwright.layouts.file.SmallPost;
 import org.shelterwright.layouts.rules.RuleSets;
@@ -42,7 +44,9 @@ class SchemasTest {
                 CatalogFormats.FASTENERS,
                 LayoutFormats.BRIEF,
                 LayoutFormats.LAYOUT,
-                RuleSets.FORMAT);
+                RuleSets.FORMAT,
+                AsBuiltRecord.FORMAT,
+                Weighing.FORMAT);
     }
 
     private static Path file(JsonFormat<?> format) {

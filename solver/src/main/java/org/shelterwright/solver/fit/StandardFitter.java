@@ -31,7 +31,8 @@ public final class StandardFitter implements Fitter {
     }
 
     @Override
-    public FitResult fit(FitRequest request, FitObserver observer, StopSignal stop) {
+    public FitResult fit(FitRequest asked, FitObserver observer, StopSignal stop) {
+        FitRequest request = asked.from(asked.start().withBoltDown(null));
         Pulse pulse = new Pulse(observer);
         FitProblem problem = FitProblem.of(checker.scene(request.start()));
         MomentLimits limits = new MomentLimits(checker.book());
@@ -43,6 +44,7 @@ public final class StandardFitter implements Fitter {
             options =
                     new Choice(checker).choose(mended(problem, options, found, request, stop), request.alternatives());
         }
+        options = new Ordering(checker, asked.start().boltDown()).of(options);
         pulse.tell(true);
         WhyNot whyNot = new WhyNotFinder(checker, problem, limits).explain(request, options, stop);
         return new FitResult(options, whyNot, pulse.moves(), pulse.elapsed());
