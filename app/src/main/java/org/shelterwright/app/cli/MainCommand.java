@@ -60,6 +60,7 @@ final class MainCommand implements Callable<Integer> {
         if (spec == null || help || version) {
             return 0;
         }
-        throw new ParameterException(spec.commandLine(), "Say what to do: fit, check, bolt-down, weigh, report, desk or catalog.");
+        throw new ParameterException(
+                spec.commandLine(), "Say what to do: fit, check, bolt-down, weigh, report, desk or catalog.");
     }
 }

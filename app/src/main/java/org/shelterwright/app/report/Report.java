@@ -107,7 +107,11 @@ public final class Report {
         WorkPack pack = WorkPack.of(head, issue.scene(), plan.get(), typeface);
         set.add(12, "work-pack.pdf", "Work pack: order, step cards, lists", pdf(issue, "Work pack", pack.pages()));
         set.add(12, "work-pack.html", "Work pack for a tablet, works without a network, to sign in", pack.tablet());
-        set.add(13, "pick-list.csv", "Pick list: parts and fasteners by step", Csv.write(pack.lists().get(0)));
+        set.add(
+                13,
+                "pick-list.csv",
+                "Pick list: parts and fasteners by step",
+                Csv.write(pack.lists().get(0)));
         set.add(13, "pick-list.xlsx", "Pick list, fasteners and tools as a workbook", Xlsx.write(pack.lists()));
         set.add(14, "labels.pdf", "Labels for units and holes", pdf(issue, "Labels", pack.labels()));
     }

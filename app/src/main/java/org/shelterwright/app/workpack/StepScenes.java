@@ -75,7 +75,8 @@ public final class StepScenes {
                 route.add(foot);
             }
             boolean outermost = i == legs.size() - 1;
-            boolean turns = i > 0 && stages.get(i).quarters() != stages.get(i - 1).quarters();
+            boolean turns =
+                    i > 0 && stages.get(i).quarters() != stages.get(i - 1).quarters();
             if (i > 0 && (outermost || turns)) {
                 ghosts.add(legs.get(i));
             }

@@ -39,7 +39,8 @@ class ProgramTest {
         assertThat(ran.status()).isEqualTo(2);
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err().strip())
-                .isEqualTo("Say what to do: fit, check, bolt-down, weigh, report, desk or catalog. See: shelterwright --help");
+                .isEqualTo(
+                        "Say what to do: fit, check, bolt-down, weigh, report, desk or catalog. See: shelterwright --help");
     }
 
     @Test

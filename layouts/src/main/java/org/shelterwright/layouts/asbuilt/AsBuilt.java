@@ -66,8 +66,9 @@ public record AsBuilt(List<Deviation> deviations, List<String> open, List<String
                 continue;
             }
             if (!done.joints().equals(PlanKey.joints(step))) {
-                voided.add(name(step) + ": place or fixings were changed after the record, so its measures and torques are"
-                        + " void. Measure and tighten again.");
+                voided.add(
+                        name(step) + ": place or fixings were changed after the record, so its measures and torques are"
+                                + " void. Measure and tighten again.");
                 continue;
             }
             open(step, done, open);

@@ -48,7 +48,8 @@ public record Prediction(List<Part> parts, List<String> missing) {
                     : unit.pose(Situation.ON_STATION).apply(centre, unit.item().size());
             add(model, unit.name(), unit, unit.item().mass(), at, parts, missing);
             for (Tank tank : unit.item().tanks()) {
-                Point in = unit.pose(Situation.ON_STATION).apply(tank.centre(), unit.item().size());
+                Point in = unit.pose(Situation.ON_STATION)
+                        .apply(tank.centre(), unit.item().size());
                 parts.add(part(unit.name() + ", " + tank.name(), null, tank.leastKg(), 0, in));
             }
         }
@@ -100,8 +101,7 @@ public record Prediction(List<Part> parts, List<String> missing) {
             yRange += square((one.yM() - y) / kg * one.rangeKg());
             zRange += square((one.zM() - z) / kg * one.rangeKg());
         }
-        return new Balance(
-                kg, Math.sqrt(range), x, Math.sqrt(xRange), y, Math.sqrt(yRange), z, Math.sqrt(zRange));
+        return new Balance(kg, Math.sqrt(range), x, Math.sqrt(xRange), y, Math.sqrt(yRange), z, Math.sqrt(zRange));
     }
 
     private static double square(double value) {

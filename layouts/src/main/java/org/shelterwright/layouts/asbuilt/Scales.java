@@ -32,24 +32,21 @@ public final class Scales {
         double shifted = moment(weighing, Scales::tilted, Scales::x) / tilted;
         double angle = Math.toRadians(tilt.frontUpDegrees());
         double above = (x - shifted) / Math.tan(angle);
-        double zRange = Math.sqrt((square(xRange) + square(range(weighing, tilted, shifted, Scales::x)))
-                        / square(Math.tan(angle))
-                + square((x - shifted) / square(Math.sin(angle)) * Math.toRadians(tilt.uncertaintyDegrees())));
-        return new Balance(
-                kg, kgRange, x, xRange, y, yRange, weighing.pivotHeight() * 1e-6 + above, zRange);
+        double zRange = Math.sqrt(
+                (square(xRange) + square(range(weighing, tilted, shifted, Scales::x))) / square(Math.tan(angle))
+                        + square((x - shifted) / square(Math.sin(angle)) * Math.toRadians(tilt.uncertaintyDegrees())));
+        return new Balance(kg, kgRange, x, xRange, y, yRange, weighing.pivotHeight() * 1e-6 + above, zRange);
     }
 
     private static double range(Weighing weighing, double kg, double centre, ToDoubleFunction<Support> place) {
-        return Math.sqrt(
-                sum(weighing, one -> square((place.applyAsDouble(one) - centre) / kg * one.uncertaintyKg())));
+        return Math.sqrt(sum(weighing, one -> square((place.applyAsDouble(one) - centre) / kg * one.uncertaintyKg())));
     }
 
     private static double sum(Weighing weighing, ToDoubleFunction<Support> value) {
         return weighing.supports().stream().mapToDouble(value).sum();
     }
 
-    private static double moment(
-            Weighing weighing, ToDoubleFunction<Support> kg, ToDoubleFunction<Support> place) {
+    private static double moment(Weighing weighing, ToDoubleFunction<Support> kg, ToDoubleFunction<Support> place) {
         return sum(weighing, one -> kg.applyAsDouble(one) * place.applyAsDouble(one));
     }
 

@@ -57,7 +57,8 @@ public record SetTrailer(
                 .filter(wire -> ends.contains(Units.owner(wire.from())) && ends.contains(Units.owner(wire.to())))
                 .toList());
         Parts parts = new Parts(layout.parts().body(), layout.parts().carrier(), carrier, Units.used(brief, held));
-        return new Layout(brief, parts, layout.placements(), layout.acceptances(), layout.provenance(), layout.boltDown());
+        return new Layout(
+                brief, parts, layout.placements(), layout.acceptances(), layout.provenance(), layout.boltDown());
     }
 
     private void requireLoads(Brief brief, Map<String, Item> held) {

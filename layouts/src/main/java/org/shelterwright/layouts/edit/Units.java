@@ -63,8 +63,7 @@ final class Units {
     }
 
     static Layout with(Layout old, List<Acceptance> acceptances) {
-        return new Layout(
-                old.brief(), old.parts(), old.placements(), acceptances, old.provenance(), old.boltDown());
+        return new Layout(old.brief(), old.parts(), old.placements(), acceptances, old.provenance(), old.boltDown());
     }
 
     /** An order of bolting down without the units that a brief no longer has. */

@@ -185,7 +185,11 @@ final class LayoutAssembly {
         Places at = places.key("boltDown");
         for (int i = 0; i < order.steps().size(); i++) {
             BriefReferences.known(
-                    order.steps().get(i).unit(), known, "unit", at.key("steps").index(i).key("unit"), findings);
+                    order.steps().get(i).unit(),
+                    known,
+                    "unit",
+                    at.key("steps").index(i).key("unit"),
+                    findings);
         }
         for (int i = 0; i < order.before().size(); i++) {
             Places one = at.key("before").index(i);

@@ -85,7 +85,10 @@ public enum Figure {
     LIFT_PEOPLE("bolt-down.lift-people", "", "Most people at one lift"),
     TEAM_OF_TWO("bolt-down.team-of-two", "share", "Share of the sum of what two people lift that they lift together"),
     TEAM_OF_MORE("bolt-down.team-of-more", "share", "The same of three people and more"),
-    TEAM_HOLD("bolt-down.team-hold", "mm", "Distance of the hands from the ankles where several hold a unit at its edges"),
+    TEAM_HOLD(
+            "bolt-down.team-hold",
+            "mm",
+            "Distance of the hands from the ankles where several hold a unit at its edges"),
     STEP_PLATFORM("bolt-down.step-platform", "mm", "Height of the step platform for what is lifted above 1.5 m"),
     TROLLEY_RATING("bolt-down.trolley-rating", "kg", "Mass that the floor trolley takes"),
     HOIST_RATING("bolt-down.hoist-rating", "kg", "Mass that the hoist or lifting table takes"),

@@ -36,7 +36,8 @@ public final class WeighText {
         lines.add(name + ", as built: "
                 + (built.complete()
                         ? "all signed and within tolerance."
-                        : built.open().size() + " open, " + off + " out of tolerance, " + built.voided().size() + " void."));
+                        : built.open().size() + " open, " + off + " out of tolerance, "
+                                + built.voided().size() + " void."));
         built.deviations().stream()
                 .filter(one -> !one.within())
                 .forEach(one -> lines.add("  " + AsBuilt.sentence(one)));
@@ -70,14 +71,16 @@ public final class WeighText {
                     + range(1000 * unlisted.xM(), 1000 * unlisted.xRangeM(), 0) + " mm, y "
                     + range(1000 * unlisted.yM(), 1000 * unlisted.yRangeM(), 0) + " mm.");
             lines.add("Near there: "
-                    + String.join(", ", found.near().stream().map(part -> part.name()).toList()) + ".");
+                    + String.join(
+                            ", ", found.near().stream().map(part -> part.name()).toList()) + ".");
         }
         if (!found.corrections().isEmpty()) {
             lines.add("The least changes of masses that explain the scales:");
             TextTable changes = new TextTable(Column.figures("kg"), Column.text("of"));
             found.corrections()
                     .forEach(one -> changes.row(
-                            (one.kg() > 0 ? "+" : "") + figure(one.kg(), 1), one.part().name()));
+                            (one.kg() > 0 ? "+" : "") + figure(one.kg(), 1),
+                            one.part().name()));
             lines.addAll(changes.lines());
         }
     }

@@ -81,7 +81,8 @@ public final class WeighVerb extends Verb {
             same(recordFile, read.layout(), id);
             BoltDownPlan plan = BoltDownPlan.of(scene)
                     .orElseThrow(() -> new InputException(
-                            file, "The layout holds no order. Find one: shelterwright bolt-down " + file + " --out FOLDER."));
+                            file,
+                            "The layout holds no order. Find one: shelterwright bolt-down " + file + " --out FOLDER."));
             built = AsBuilt.of(plan, read, scene.layout());
         }
         Prediction prediction = null;
@@ -117,7 +118,9 @@ public final class WeighVerb extends Verb {
     private static void same(String name, String layout, String id) {
         if (!layout.equals(id)) {
             throw new InputException(
-                    name, "It is of the layout \"" + layout + "\", but the layout here is \"" + id + "\". Take the right one.");
+                    name,
+                    "It is of the layout \"" + layout + "\", but the layout here is \"" + id
+                            + "\". Take the right one.");
         }
     }
 
@@ -125,7 +128,9 @@ public final class WeighVerb extends Verb {
         try (OutFolder folder = OutFolder.open(Inputs.path(out == null ? "." : out))) {
             folder.see("as-built.json");
             return new Written(folder.path())
-                    .add(folder.save("as-built.json", built.layout()), "Layout with the units where they were measured");
+                    .add(
+                            folder.save("as-built.json", built.layout()),
+                            "Layout with the units where they were measured");
         }
     }
 }

@@ -27,10 +27,18 @@ final class BoltCommands {
         commands.add(command("next", "Next step", "Ctrl+Page Down", this::noSteps, () -> desk.go(next())));
         commands.add(command("previous", "Step before", "Ctrl+Page Up", this::noSteps, () -> desk.go(before())));
         commands.add(command("play", "Show how everything comes in, or stop", "Ctrl+F5", this::noSteps, player::turn));
-        commands.add(command("earlier", "Bring this step in earlier", "Ctrl+Alt+Page Up", () -> fixed(-1), () -> desk.move(
-                desk.number(), -1)));
-        commands.add(command("later", "Bring this step in later", "Ctrl+Alt+Page Down", () -> fixed(1), () -> desk.move(
-                desk.number(), 1)));
+        commands.add(command(
+                "earlier",
+                "Bring this step in earlier",
+                "Ctrl+Alt+Page Up",
+                () -> fixed(-1),
+                () -> desk.move(desk.number(), -1)));
+        commands.add(command(
+                "later",
+                "Bring this step in later",
+                "Ctrl+Alt+Page Down",
+                () -> fixed(1),
+                () -> desk.move(desk.number(), 1)));
     }
 
     private int next() {

@@ -132,7 +132,10 @@ public final class BoltDesk {
         Scene scene = session.now().scene();
         BoltDownOrder order = scene.layout().boltDown();
         int other = number + by;
-        if (order == null || number < 1 || other < 1 || Math.max(number, other) > order.steps().size()) {
+        if (order == null
+                || number < 1
+                || other < 1
+                || Math.max(number, other) > order.steps().size()) {
             return;
         }
         List<BoltDownOrder.BroughtIn> steps = new ArrayList<>(order.steps());

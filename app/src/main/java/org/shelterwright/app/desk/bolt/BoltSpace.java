@@ -12,6 +12,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
+import javafx.scene.shape.SVGPath;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.paint.Worn;
 import org.shelterwright.app.desk.session.Session;
@@ -43,6 +44,8 @@ import org.shelterwright.layouts.ways.Passage;
 
 /** The body as far as it is fitted out, with the unit that is brought in and its way. */
 final class BoltSpace {
+    private static final String TICK = "M 0 4 L 3.5 8 L 10 0";
+
     private final BoltDesk desk;
     private final Session session;
     private final Theme theme;
@@ -126,6 +129,13 @@ final class BoltSpace {
 
     private static ToggleButton chip(String words, BooleanProperty on) {
         ToggleButton chip = new ToggleButton(words);
+        SVGPath tick = new SVGPath();
+        tick.setContent(TICK);
+        tick.getStyleClass().addAll("icon", "accent-icon");
+        tick.setStrokeWidth(1.75);
+        tick.visibleProperty().bind(on);
+        tick.managedProperty().bind(on);
+        chip.setGraphic(tick);
         chip.getStyleClass().add("chip");
         chip.selectedProperty().bindBidirectional(on);
         chip.setAccessibleText("Show " + words.toLowerCase(java.util.Locale.ROOT));
@@ -181,12 +191,11 @@ final class BoltSpace {
         for (BoltDownStep step : plan.steps()) {
             PlacedUnit unit = step.unit();
             String digits = String.valueOf(step.number());
-            WayMarks.Named named = new WayMarks.Named(
-                    unit.id(), unit.outline(Situation.ON_STATION), List.of(digits + " " + unit.name(), digits));
+            Box outline = unit.outline(Situation.ON_STATION);
             if (step.number() <= number) {
-                in.add(named);
+                in.add(new WayMarks.Named(unit.id(), outline, List.of(digits + " " + unit.name(), digits)));
             } else {
-                coming.add(named);
+                coming.add(new WayMarks.Named(unit.id(), outline, List.of(digits)));
             }
         }
         if (toCome.get()) {

@@ -108,7 +108,7 @@ record Course(Passage passage) {
     }
 
     private static Point scaled(Point way, double share) {
-        return new Point(
-                (int) Math.round(way.x() * share), (int) Math.round(way.y() * share), (int) Math.round(way.z() * share));
+        return new Point((int) Math.round(way.x() * share), (int) Math.round(way.y() * share), (int)
+                Math.round(way.z() * share));
     }
 }

@@ -74,7 +74,8 @@ final class OrderStrip {
             return "";
         }
         int fitters = schedule.fitters();
-        long chain = schedule.shifts().stream().filter(shift -> shift.critical()).count();
+        long chain =
+                schedule.shifts().stream().filter(shift -> shift.critical()).count();
         return String.format(
                 Locale.ROOT,
                 "%s, %s in all, %d pieces of work on the longest chain",

@@ -40,16 +40,16 @@ final class OrderTrial {
                 .filter(one -> one.then().equals(unit.id()) && !in.contains(one.first()))
                 .forEach(one -> missing.add(name(scene, one.first())));
         if (!missing.isEmpty()) {
-            return Optional.of(Wording.list(missing) + (missing.size() == 1 ? " was" : " were") + " asked to be in before "
-                    + unit.name() + ".");
+            return Optional.of(Wording.list(missing) + (missing.size() == 1 ? " was" : " were")
+                    + " asked to be in before " + unit.name() + ".");
         }
         return switch (step.passage().answer()) {
             case FREE -> Optional.empty();
-            case BLOCKED -> Optional.of(
-                    unit.name() + " has no way in past " + Wording.list(blockers(scene, step, in)) + ".");
+            case BLOCKED ->
+                Optional.of(unit.name() + " has no way in past " + Wording.list(blockers(scene, step, in)) + ".");
             case TOO_LARGE -> Optional.of(unit.name() + " comes through no opening of the body.");
-            case OVERLAPS -> Optional.of(
-                    unit.name() + " overlaps others where it stands. Move it on the Fit-out page first.");
+            case OVERLAPS ->
+                Optional.of(unit.name() + " overlaps others where it stands. Move it on the Fit-out page first.");
         };
     }
 

@@ -129,7 +129,8 @@ final class StepCard {
                 step.boltings().isEmpty()
                         ? List.of("none: it is loose or hangs in its host")
                         : step.boltings().stream().map(Bolting::text).toList());
-        List<String> torques = step.boltings().stream().map(StepCard::torque).distinct().toList();
+        List<String> torques =
+                step.boltings().stream().map(StepCard::torque).distinct().toList();
         if (!torques.isEmpty()) {
             fact(grid, "Torque", torques);
         }
@@ -167,8 +168,8 @@ final class StepCard {
             return "mass not known: weigh it first";
         }
         String people = handling.people() == 1 ? "one person" : handling.people() + " people";
-        return Numerals.short3(handling.massKg()) + Numerals.GAP + "kg, " + handling.means().words() + ", " + people
-                + (handling.held() ? "" : ": more than that bears");
+        return Numerals.short3(handling.massKg()) + Numerals.GAP + "kg, "
+                + handling.means().words() + ", " + people + (handling.held() ? "" : ": more than that bears");
     }
 
     private static String torque(Bolting one) {

@@ -14,13 +14,15 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.command.Commands;
-import org.shelterwright.app.desk.style.Icon;
 import org.shelterwright.layouts.boltdown.BoltDownPlan;
 import org.shelterwright.solver.order.FoundOrder;
 import org.shelterwright.solver.order.Stuck;
 
 /** The steps in their order, and the orders that change it. */
 final class StepList {
+    /** Steps that stay in sight before the one that is looked at. */
+    private static final int BEFORE = 6;
+
     private final BoltDesk desk;
     private final Commands commands;
     private final ListView<StepRow> list = new ListView<>();
@@ -71,6 +73,8 @@ final class StepList {
     }
 
     private Region foot() {
+        find.setText("Find an order");
+        find.setMinWidth(Region.USE_PREF_SIZE);
         find.setId("bolt-find");
         find.setMaxWidth(Double.MAX_VALUE);
         find.setOnAction(event -> commands.run("bolt.find"));
@@ -84,6 +88,7 @@ final class StepList {
         fitters.setAccessibleText("Fitters who work at the same time");
         Label people = new Label("fitters");
         people.getStyleClass().add("second");
+        people.setMinWidth(Region.USE_PREF_SIZE);
         HBox.setHgrow(find, Priority.ALWAYS);
         HBox search = new HBox(6, find, fitters, people);
         search.setAlignment(Pos.CENTER_LEFT);
@@ -115,11 +120,11 @@ final class StepList {
             list.getItems().setAll(rows);
             if (!rows.isEmpty()) {
                 list.getSelectionModel().select(desk.number() - 1);
+                list.scrollTo(Math.max(0, desk.number() - BEFORE));
             }
         }
         following = false;
         count.setText(rows.isEmpty() ? "" : desk.number() + " of " + rows.size());
-        find.setText(plan == null ? "Find an order" : "Find another order");
         find.setDisable(stand.working());
         String said = said(stand);
         words.setText(said);
@@ -172,7 +177,8 @@ final class StepList {
             setGraphic(empty || row == null ? null : line);
             if (row != null && !empty) {
                 number.setText(String.valueOf(row.number()));
-                number.getStyleClass().setAll("label", "step", row.state().name().toLowerCase(java.util.Locale.ROOT));
+                number.getStyleClass()
+                        .setAll("label", "step", row.state().name().toLowerCase(java.util.Locale.ROOT));
                 name.setText(row.name());
                 name.getStyleClass().setAll("label");
                 if (row.trouble()) {

@@ -99,7 +99,8 @@ public final class Viewpoint {
             return;
         }
         if (placed) {
-            // From the eye as it was last chosen, so that a view that got smaller and larger again shows what it showed.
+            // From the eye as it was last chosen, so that a view that got smaller and larger again shows what it
+            // showed.
             Eye chosen = goal().equals(now()) ? wanted : goal();
             double share = Math.min(width / chosen.width(), high / chosen.high());
             stop();

@@ -8,13 +8,16 @@ import org.shelterwright.app.desk.style.Theme;
 final class BoltDownPage {
     private final Columns columns;
 
-    BoltDownPage(BoltPart bolt, Theme theme) {
+    /** @param like columns of another page, with which these share their widths */
+    BoltDownPage(BoltPart bolt, Columns like, Theme theme) {
         BorderPane centre = new BorderPane(bolt.middle());
         centre.setBottom(bolt.strip());
         bolt.middle().getStyleClass().add("middle");
         bolt.strip().getStyleClass().add("strip");
         centre.setMinWidth(0);
         columns = new Columns(bolt.steps(), centre, bolt.card(), theme);
+        columns.leftWidth().bindBidirectional(like.leftWidth());
+        columns.rightWidth().bindBidirectional(like.rightWidth());
     }
 
     Columns node() {

@@ -193,18 +193,16 @@ public final class DeskWindow {
 
     private void turnPages(DeskFrame frame, FitOutPage fitOut) {
         Region transport = new ComingPage(Page.TRANSPORT);
-        Region boltDown = new BoltDownPage(bolt, theme).node();
-        frame.pages()
-                .shown()
-                .addListener((observable, before, page) -> {
-                    bolt.show(page == Page.BOLT_DOWN);
-                    frame.show(
-                            switch (page) {
-                                case FIT_OUT -> fitOut.node();
-                                case TRANSPORT -> transport;
-                                case BOLT_DOWN -> boltDown;
-                            });
-                });
+        Region boltDown = new BoltDownPage(bolt, fitOut.node(), theme).node();
+        frame.pages().shown().addListener((observable, before, page) -> {
+            bolt.show(page == Page.BOLT_DOWN);
+            frame.show(
+                    switch (page) {
+                        case FIT_OUT -> fitOut.node();
+                        case TRANSPORT -> transport;
+                        case BOLT_DOWN -> boltDown;
+                    });
+        });
         frame.show(fitOut.node());
     }
 

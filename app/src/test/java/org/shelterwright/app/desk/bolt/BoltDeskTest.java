@@ -111,9 +111,11 @@ class BoltDeskTest {
         }
 
         assertThat(moved).isPositive();
-        assertThat(refusals).allSatisfy(reason -> assertThat(reason)
-                .matches(".+ (has no way in past .+|is mounted on or under .+, which is not in yet|(was|were) asked to be in"
-                        + " before .+)\\."));
+        assertThat(refusals)
+                .allSatisfy(reason -> assertThat(reason)
+                        .matches(
+                                ".+ (has no way in past .+|is mounted on or under .+, which is not in yet|(was|were) asked to be in"
+                                        + " before .+)\\."));
     }
 
     @Test
@@ -144,7 +146,9 @@ class BoltDeskTest {
                 continue;
             }
             Box outside = course.pose(0).outline(step.unit().item().size());
-            assertThat(outside.overlaps(inside)).as(step.unit().id() + " begins outside").isFalse();
+            assertThat(outside.overlaps(inside))
+                    .as(step.unit().id() + " begins outside")
+                    .isFalse();
             Pose before = course.pose(0);
             for (int i = 1; i <= 200; i++) {
                 Pose now = course.pose(i / 200.0);
@@ -164,8 +168,11 @@ class BoltDeskTest {
         desk.show(true);
         List<StepRow> rows = StepRow.of(desk.stand().get().plan(), 2);
 
-        assertThat(rows).extracting(StepRow::state).startsWith(StepRow.State.DONE, StepRow.State.NOW, StepRow.State.TO_COME);
-        assertThat(rows.get(1).spoken()).isEqualTo("Step 2, " + rows.get(1).name() + ", " + rows.get(1).time() + ", now");
+        assertThat(rows)
+                .extracting(StepRow::state)
+                .startsWith(StepRow.State.DONE, StepRow.State.NOW, StepRow.State.TO_COME);
+        assertThat(rows.get(1).spoken())
+                .isEqualTo("Step 2, " + rows.get(1).name() + ", " + rows.get(1).time() + ", now");
         assertThat(StepRow.time(34.4)).isEqualTo("34 min");
         assertThat(StepRow.time(94)).isEqualTo("1 h 34");
         assertThat(StepRow.time(120)).isEqualTo("2 h");

@@ -49,7 +49,8 @@ class DeskBoltTest extends WindowTest {
 
     @Test
     void theStepsOfTheSampleAreGoneThroughByKeyAndByScrubber() {
-        int units = onDesk(() -> desk.window().session().now().layout().placements().size());
+        int units =
+                onDesk(() -> desk.window().session().now().layout().placements().size());
         await("the steps are there", () -> steps().getItems().size() == units);
 
         for (int i = 0; i < 7; i++) {
@@ -64,7 +65,9 @@ class DeskBoltTest extends WindowTest {
             scrubber().setValue(9.5);
             return null;
         });
-        await("it is on its way", () -> texts("#step-card .title").stream().anyMatch(text -> text.startsWith("Step 10, ")));
+        await(
+                "it is on its way",
+                () -> texts("#step-card .title").stream().anyMatch(text -> text.startsWith("Step 10, ")));
         picture(stage().getScene(), "bolt-way-in");
         onDesk(() -> {
             desk.window().theme().ground().set(Ground.DARK);
@@ -72,8 +75,7 @@ class DeskBoltTest extends WindowTest {
             return null;
         });
         picture(stage().getScene(), "bolt-full-dark");
-        assertThat(onDesk(() -> desk.window().commands().run("bolt.later")))
-                .contains("It is the last step already.");
+        assertThat(onDesk(() -> desk.window().commands().run("bolt.later"))).contains("It is the last step already.");
     }
 
     @Test

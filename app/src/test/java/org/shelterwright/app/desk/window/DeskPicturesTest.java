@@ -71,6 +71,10 @@ class DeskPicturesTest extends WindowTest {
         run("desk.page-2");
         keep("transport");
         run("desk.page-3");
+        await("the steps are there", () -> free("bolt.next"));
+        for (int i = 0; i < 7; i++) {
+            run("bolt.next");
+        }
         keep("bolt-down");
         run("desk.page-1");
         run("desk.keys");

@@ -78,12 +78,14 @@ public final class WayMarks {
         return shapes;
     }
 
-    /** Prints of what is still to come. */
+    /** Prints on the floor of what is still to come. */
     public WayMarks coming(List<Named> units) {
         for (Named one : units) {
-            Box print = one.box().face(Face.BOTTOM);
-            shapes.add(new Polygon(glass.spots(Block.corners(print, Face.TOP)), null, COMING));
-            name(one, print, Role.MUTED);
+            if (one.box().z0() == 0) {
+                Box print = one.box().face(Face.BOTTOM);
+                shapes.add(new Polygon(glass.spots(Block.corners(print, Face.TOP)), null, COMING));
+                name(one, print, Role.MUTED);
+            }
         }
         return this;
     }
@@ -96,7 +98,7 @@ public final class WayMarks {
     public WayMarks in(List<Named> units, Predicate<Named> seen) {
         for (Named one : units) {
             if (seen.test(one)) {
-                name(one, one.box().face(Face.TOP), Role.TEXT);
+                name(one, one.box().face(Face.TOP), Role.ON_TOP);
             }
         }
         return this;
@@ -140,7 +142,7 @@ public final class WayMarks {
         Bounds room = glass.bounds(face);
         Spot middle = glass.spot(face.centre());
         for (String words : one.words()) {
-            if (typeface.width(words, glass.sized(SIZE), Weight.MEDIUM) < room.width() * 0.72) {
+            if (typeface.width(words, glass.sized(SIZE), Weight.MEDIUM) < room.width() * 0.55) {
                 shapes.add(text(words, middle, Weight.MEDIUM, role));
                 return;
             }
