@@ -107,16 +107,16 @@ public final class State {
     public double cost() {
         return weights.cost(
                 hard + overloaded + totals.hard() + waysHard,
-                medium + totals.medium() + waysMedium,
-                soft + wishes.total() + wires.total() + totals.soft());
+                medium + totals.medium() + waysMedium + wires.over(),
+                soft + wishes.total() + wires.soft() + totals.soft());
     }
 
     /** Amounts of the three levels (µm); a slot without a place counts as much as a metre of overlap. */
     public Amounts score() {
         return new Amounts(
                 hard + overloaded + totals.hard() + waysHard + UNPLACED * unplaced,
-                medium + totals.medium() + waysMedium,
-                soft + wishes.total() + wires.total() + totals.soft());
+                medium + totals.medium() + waysMedium + wires.over(),
+                soft + wishes.total() + wires.soft() + totals.soft());
     }
 
     /** Sets what walking the floor found (µm); it stays until it is set again. */
@@ -184,16 +184,17 @@ public final class State {
                 ? weights.cost(pairs.rowHard(slot) + own.hard(slot), pairs.rowMedium(slot) + own.medium(slot), 0)
                 : 0;
         totals.probe(slot, candidate, px, py, pz);
+        wires.probe(slot, candidate, px, py, pz);
         probedOverload = berths.changes(slot, candidate) ? berths.excess(slot, candidate) : overloaded;
         double change = weights.cost(
                         own.probedHard() + probedOverload - overloaded + totals.probedHard() - totals.hard(),
-                        own.probedMedium() + totals.probedMedium() - totals.medium(),
+                        own.probedMedium() + totals.probedMedium() - totals.medium() + wires.overChange(),
                         own.probedSoft()
                                 - own.soft(slot)
                                 + totals.probedSoft()
                                 - totals.soft()
                                 + wishes.probe(slot, candidate, px, py, pz)
-                                + wires.probe(slot, candidate, px, py, pz))
+                                + wires.softChange())
                 - before;
         return change > bound ? Double.POSITIVE_INFINITY : pairs.probe(slot, candidate, px, py, pz, change, bound);
     }

@@ -9,29 +9,38 @@ import org.shelterwright.solver.fit.model.WireTerm;
 import org.shelterwright.solver.fit.model.WireTerm.Foot;
 
 /**
- * How long the wires come out (µm): a tenth of each length counts, and all of what it is above its greatest. A term counts once
- * both its slots are placed.
+ * How long the wires come out (µm): a share of each length is soft, and what it is above its greatest lacks like any other
+ * limit. A term counts once both its slots are placed.
  */
 final class WireCosts {
-    private static final int SHARE = 10;
+    private static final int SHARE = Integer.getInteger("wire.share", 30);
 
     private final WireTerm[] terms;
     private final int[][] ofSlot;
     private final @Nullable Foot[] first;
     private final @Nullable Foot[] second;
-    private final long[] cost;
+    private final long[] soft;
+    private final long[] over;
     private final @Nullable Foot[] probedFoot;
-    private final long[] probed;
+    private final long[] probedSoft;
+    private final long[] probedOver;
+    private final boolean limited;
     private int probedSlot;
-    private long total;
+    private long softTotal;
+    private long overTotal;
+    private long softChange;
+    private long overChange;
 
     WireCosts(FitProblem problem) {
         this.terms = problem.wires().toArray(WireTerm[]::new);
         this.first = new @Nullable Foot[terms.length];
         this.second = new @Nullable Foot[terms.length];
         this.probedFoot = new @Nullable Foot[terms.length];
-        this.cost = new long[terms.length];
-        this.probed = new long[terms.length];
+        this.soft = new long[terms.length];
+        this.over = new long[terms.length];
+        this.probedSoft = new long[terms.length];
+        this.probedOver = new long[terms.length];
+        this.limited = problem.counts("cables.length");
         List<List<Integer>> lists = new ArrayList<>();
         for (int i = 0; i < problem.size(); i++) {
             lists.add(new ArrayList<>());
@@ -49,28 +58,47 @@ final class WireCosts {
                 .toArray(int[][]::new);
     }
 
-    long total() {
-        return total;
+    /** What all wires count softly. */
+    long soft() {
+        return softTotal;
     }
 
-    /** Change of the total if a slot went to a place. */
-    long probe(int slot, Option option, int x, int y, int z) {
+    /** What all wires are longer than they may be. */
+    long over() {
+        return overTotal;
+    }
+
+    /** Change of the soft amount by what was scored last. */
+    long softChange() {
+        return softChange;
+    }
+
+    /** Change of what wires are too long by what was scored last. */
+    long overChange() {
+        return overChange;
+    }
+
+    /** Scores a slot at a place. */
+    void probe(int slot, Option option, int x, int y, int z) {
         probedSlot = slot;
-        long change = 0;
+        softChange = 0;
+        overChange = 0;
         for (int t : ofSlot[slot]) {
-            boolean isFirst = terms[t].a() == slot;
-            Foot foot = terms[t].foot(isFirst, option.turn(), x, y, z);
+            WireTerm term = terms[t];
+            boolean isFirst = term.a() == slot;
+            Foot foot = term.foot(isFirst, option.turn(), x, y, z);
+            long length = term.length(foot, isFirst ? second[t] : first[t]);
             probedFoot[t] = foot;
-            probed[t] = price(terms[t], foot, isFirst ? second[t] : first[t]);
-            change += probed[t] - cost[t];
+            probedSoft[t] = length / SHARE;
+            probedOver[t] = limited ? Math.max(0, length - term.longest()) : 0;
+            softChange += probedSoft[t] - soft[t];
+            overChange += probedOver[t] - over[t];
         }
-        return change;
     }
 
     void commit() {
         for (int t : ofSlot[probedSlot]) {
-            total += probed[t] - cost[t];
-            cost[t] = probed[t];
+            set(t, probedSoft[t], probedOver[t]);
             if (terms[t].a() == probedSlot) {
                 first[t] = probedFoot[t];
             } else {
@@ -81,8 +109,7 @@ final class WireCosts {
 
     void remove(int slot) {
         for (int t : ofSlot[slot]) {
-            total -= cost[t];
-            cost[t] = 0;
+            set(t, 0, 0);
             if (terms[t].a() == slot) {
                 first[t] = null;
             } else {
@@ -91,8 +118,10 @@ final class WireCosts {
         }
     }
 
-    private static long price(WireTerm term, @Nullable Foot one, @Nullable Foot other) {
-        long length = term.length(one, other);
-        return length / SHARE + Math.max(0, length - term.longest());
+    private void set(int t, long softNow, long overNow) {
+        softTotal += softNow - soft[t];
+        overTotal += overNow - over[t];
+        soft[t] = softNow;
+        over[t] = overNow;
     }
 }
