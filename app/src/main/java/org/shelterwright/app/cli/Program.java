@@ -13,8 +13,10 @@ import org.shelterwright.app.cli.verb.FitVerb;
 import org.shelterwright.app.cli.verb.LoadVerb;
 import org.shelterwright.app.cli.verb.ReportVerb;
 import org.shelterwright.app.cli.verb.RouteVerb;
+import org.shelterwright.app.cli.verb.StowVerb;
 import org.shelterwright.app.cli.verb.StudyVerb;
 import org.shelterwright.app.cli.verb.Verb;
+import org.shelterwright.app.cli.verb.WeighVerb;
 import org.shelterwright.app.cli.workshop.ExitStatus;
 import org.shelterwright.app.cli.workshop.Storage;
 import org.shelterwright.app.cli.workshop.Workshop;
@@ -75,8 +77,10 @@ public final class Program {
         CommandLine root = new CommandLine(main)
                 .addSubcommand(new FitVerb(workshop, terminal))
                 .addSubcommand(new CheckVerb(workshop, terminal))
+                .addSubcommand(new StowVerb(workshop, terminal))
                 .addSubcommand(new RouteVerb(workshop, terminal))
                 .addSubcommand(new BoltDownVerb(workshop, terminal))
+                .addSubcommand(new WeighVerb(workshop, terminal))
                 .addSubcommand(new ReportVerb(workshop, terminal))
                 .addSubcommand(new LoadVerb(workshop, terminal))
                 .addSubcommand("study", StudyVerb.with(workshop, terminal))

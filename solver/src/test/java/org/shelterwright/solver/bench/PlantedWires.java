@@ -40,7 +40,8 @@ final class PlantedWires {
             String type = i % 2 == 0 ? "supply-3x1.5" : "data-4x2";
             int a = random.nextInt(specs.size());
             int b = (a + 1 + random.nextInt(specs.size() - 1)) % specs.size();
-            wires.add(new Wire("w" + (i + 1), specs.get(a).id() + port, specs.get(b).id() + port, type, null));
+            wires.add(new Wire(
+                    "w" + (i + 1), specs.get(a).id() + port, specs.get(b).id() + port, type, null));
         }
         Parts old = solution.parts();
         return solution.withAsked(
@@ -55,9 +56,26 @@ final class PlantedWires {
                 new Port("power", new Point(x / 3, 0, z), Face.TOP, CableClass.POWER, "terminals"),
                 new Port("data", new Point(2 * x / 3, 0, z), Face.TOP, CableClass.SIGNAL, "8P8C"));
         return new Item(
-                item.id(), item.name(), item.kind(), item.material(), item.size(), item.solids(), item.zones(),
-                item.movableParts(), item.fixings(), item.mounting(), item.turns(), item.mass(), item.patches(),
-                item.supports(), item.stackingKg(), ports, item.power(), item.stowages(), item.tanks(), item.note());
+                item.id(),
+                item.name(),
+                item.kind(),
+                item.material(),
+                item.size(),
+                item.solids(),
+                item.zones(),
+                item.movableParts(),
+                item.fixings(),
+                item.mounting(),
+                item.turns(),
+                item.mass(),
+                item.patches(),
+                item.supports(),
+                item.stackingKg(),
+                ports,
+                item.power(),
+                item.stowages(),
+                item.tanks(),
+                item.note());
     }
 
     private static Body withTrays(Body body) {
@@ -74,9 +92,22 @@ final class PlantedWires {
         trays.add(tray("power across", List.of(new Point(x, 60_000, z), new Point(x, y - 60_000, z)), true));
         trays.add(tray("signal across", List.of(new Point(x, 200_000, z), new Point(x, y - 200_000, z)), false));
         return new Body(
-                body.id(), body.name(), body.inside(), body.outside(), body.intrusions(), body.openings(), body.grids(),
-                body.drillZones(), body.floorZones(), body.crossMembers(), trays, body.entryPanels(), body.provisions(),
-                body.tare(), body.grossRatingKg(), body.note());
+                body.id(),
+                body.name(),
+                body.inside(),
+                body.outside(),
+                body.intrusions(),
+                body.openings(),
+                body.grids(),
+                body.drillZones(),
+                body.floorZones(),
+                body.crossMembers(),
+                trays,
+                body.entryPanels(),
+                body.provisions(),
+                body.tare(),
+                body.grossRatingKg(),
+                body.note());
     }
 
     private static Tray tray(String name, List<Point> path, boolean power) {

@@ -45,16 +45,28 @@ final class WireRuns {
         Machine machine = new Machine();
         long end = setting.endNanos();
         Table times = new Table(
-                "layout", "units", "wires", "routed", "all (ms)", "after one move (ms)", "laid (m)", "gap (%)", "rounds");
+                "layout",
+                "units",
+                "wires",
+                "routed",
+                "all (ms)",
+                "after one move (ms)",
+                "laid (m)",
+                "gap (%)",
+                "rounds");
         for (String sample : SAMPLES) {
-            time(times, sample, LayoutFiles.read(Samples.layout(sample).orElseThrow()).layout());
+            time(
+                    times,
+                    sample,
+                    LayoutFiles.read(Samples.layout(sample).orElseThrow()).layout());
         }
         for (int size : SIZES) {
             if (System.nanoTime() < end) {
                 time(times, "planted", PlantedWires.of(setting.seed(), size));
             }
         }
-        Table pulls = new Table("sample", "seed", "laid with pull (m)", "laid without (m)", "saving (%)", "broken rows with / without");
+        Table pulls = new Table(
+                "sample", "seed", "laid with pull (m)", "laid without (m)", "saving (%)", "broken rows with / without");
         for (long seed = setting.seed(); seed < setting.seed() + 3; seed++) {
             for (String sample : SAMPLES) {
                 if (System.nanoTime() < end) {
@@ -92,8 +104,8 @@ final class WireRuns {
             long begin = System.nanoTime();
             WireRouter.route(scene);
             all.add((System.nanoTime() - begin) / 1e6);
-            Scene after = routed.with(old.withStation(
-                    old.station().with(old.station().pose().moved(new Point(50_000, 0, 0)))));
+            Scene after = routed.with(
+                    old.withStation(old.station().with(old.station().pose().moved(new Point(50_000, 0, 0)))));
             CableNet.of(after);
             begin = System.nanoTime();
             WireRouter.reroute(after, Set.of(unit));
@@ -138,7 +150,8 @@ final class WireRuns {
 
     private double laid(Layout layout) {
         return CableNet.of(checker.scene(layout)).wires().stream()
-                .mapToDouble(wire -> wire.routed() && wire.shape() != null ? wire.shape().length() / 1e6 : 0)
+                .mapToDouble(wire ->
+                        wire.routed() && wire.shape() != null ? wire.shape().length() / 1e6 : 0)
                 .sum();
     }
 

@@ -28,7 +28,7 @@ import org.shelterwright.solver.fit.kernel.Dice;
  */
 public final class PieceStower {
     private static final int TRIES = 6;
-    private static final int MOST_ANEW = 6;
+    private static final int MOST_ANEW = 3;
     private static final double NEVER = 1e15;
 
     private final Scene scene;
@@ -51,7 +51,8 @@ public final class PieceStower {
         }
     }
 
-    private record Wanted(PieceSpec spec, Piece piece, Loose loose, Parcel parcel, double kg, Map<Room, Double> costs) {}
+    private record Wanted(
+            PieceSpec spec, Piece piece, Loose loose, Parcel parcel, double kg, Map<Room, Double> costs) {}
 
     /** The places of all loose pieces that found any, kept ones included. */
     public List<PiecePlace> stow(long seed) {
@@ -72,10 +73,11 @@ public final class PieceStower {
             }
         }
         List<Wanted> order = new ArrayList<>(wanted);
-        order.sort(Comparator.comparingInt((Wanted one) -> Math.min(4, one.costs().size()))
-                .thenComparing(one -> Suiting.urgency(one.spec(), one.loose()))
-                .thenComparingInt(one -> used(one.spec()))
-                .thenComparingDouble(one -> -one.parcel().volume()));
+        order.sort(
+                Comparator.comparingInt((Wanted one) -> Math.min(4, one.costs().size()))
+                        .thenComparing(one -> Suiting.urgency(one.spec(), one.loose()))
+                        .thenComparingInt(one -> used(one.spec()))
+                        .thenComparingDouble(one -> -one.parcel().volume()));
         Map<String, PiecePlace> found = new LinkedHashMap<>();
         for (Wanted one : order) {
             Room room = put(one, dice);
@@ -113,16 +115,24 @@ public final class PieceStower {
         });
         List<Room> open = new ArrayList<>(costs.keySet());
         open.sort(Comparator.comparingDouble(room -> costs.getOrDefault(room, NEVER)));
-        int anew = 0;
-        for (Room room : open) {
+        List<Room> good = open.stream()
+                .filter(room -> costs.getOrDefault(room, NEVER) < Suiting.LEAST_FAULT)
+                .toList();
+        Room found = put(one, good, dice);
+        return found != null
+                ? found
+                : put(one, open.stream().filter(room -> !good.contains(room)).toList(), dice);
+    }
+
+    private static @Nullable Room put(Wanted one, List<Room> among, Dice dice) {
+        for (Room room : among) {
             if (room.add(one.parcel(), one.kg())) {
                 return room;
             }
-            if (anew < MOST_ANEW) {
-                anew++;
-                if (room.addAnew(one.parcel(), one.kg(), dice, TRIES)) {
-                    return room;
-                }
+        }
+        for (Room room : among.subList(0, Math.min(MOST_ANEW, among.size()))) {
+            if (room.addAnew(one.parcel(), one.kg(), dice, TRIES)) {
+                return room;
             }
         }
         return null;

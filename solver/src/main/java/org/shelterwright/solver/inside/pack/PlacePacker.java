@@ -1,6 +1,7 @@
 package org.shelterwright.solver.inside.pack;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -8,16 +9,21 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
+import org.shelterwright.catalog.space.Lengths;
+import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Size;
 import org.shelterwright.layouts.layout.Posture;
+import org.shelterwright.solver.fit.kernel.Dice;
 
 /**
  * Packs parcels into one place, one after the other: each goes to the lowest, then rearmost, then rightmost corner at which it lies
  * inside, overlaps nothing, rests on enough of its base and on nothing fragile, and leaves room to grip. Corners are those that the
- * place and the parcels in it make. Not for several threads. Cost of one parcel: the fourth power of those that are there, mostly
- * much less.
+ * place and the parcels in it make. Not for several threads. Cost of one parcel: the square of those that are there.
  */
 public final class PlacePacker {
+    /** Of so many parcels all corners are tried. */
+    private static final int FEW = 10;
+
     private final Box inside;
     private final Axis gripAxis;
     private final double restShare;
@@ -35,7 +41,9 @@ public final class PlacePacker {
 
     /** The axes at whose sides fingers may go, by the way out of the place. */
     public static List<Axis> gripAxes(Face way) {
-        return way.axis() == Axis.X ? List.of(Axis.Y) : way.axis() == Axis.Y ? List.of(Axis.X) : List.of(Axis.Y, Axis.X);
+        return way.axis() == Axis.X
+                ? List.of(Axis.Y)
+                : way.axis() == Axis.Y ? List.of(Axis.X) : List.of(Axis.Y, Axis.X);
     }
 
     public List<Packed> packed() {
@@ -60,26 +68,128 @@ public final class PlacePacker {
         return best != null;
     }
 
-    /** The lowest corner for a posture that comes before another. */
-    private @Nullable Packed lowest(Parcel parcel, Posture posture, @Nullable Packed before) {
-        Size size = posture.apply(parcel.size());
-        int[] zs = corners(Axis.Z, size, parcel);
-        int[] xs = corners(Axis.X, size, parcel);
-        int[] ys = corners(Axis.Y, size, parcel);
-        for (int z : zs) {
-            for (int x : xs) {
-                for (int y : ys) {
-                    if (before != null && !earlier(x, y, z, size, before.box())) {
-                        continue;
-                    }
-                    Box box = new Box(x, y, z, x + size.x(), y + size.y(), z + size.z());
-                    if (fits(parcel, box)) {
-                        return new Packed(parcel, posture, box);
+    /**
+     * Packs that of some parcels which touches walls and others with most of its surface where it lies.
+     *
+     * @param dice makes near equals differ from one try to the next
+     * @return the parcel that was packed; {@code null} if none finds room
+     */
+    @Nullable
+    Parcel addTouching(List<Parcel> open, Dice dice) {
+        Packed best = null;
+        double most = -1;
+        for (Parcel parcel : open) {
+            for (Posture posture : parcel.postures()) {
+                Size size = posture.apply(parcel.size());
+                int[] xs = corners(Axis.X, size, parcel);
+                int[] ys = corners(Axis.Y, size, parcel);
+                for (int z : corners(Axis.Z, size, parcel)) {
+                    for (int x : xs) {
+                        for (int y : ys) {
+                            Box box = new Box(x, y, z, x + size.x(), y + size.y(), z + size.z());
+                            double touch = fits(parcel, box) ? touching(box) * (0.9 + 0.1 * dice.share()) : -1;
+                            if (touch > most) {
+                                most = touch;
+                                best = new Packed(parcel, posture, box);
+                            }
+                        }
                     }
                 }
             }
         }
+        if (best == null) {
+            return null;
+        }
+        packed.add(best);
+        return best.parcel();
+    }
+
+    /** The share of the surface of a cuboid that lies on walls of the place or on faces of parcels. */
+    private double touching(Box box) {
+        double touched = 0;
+        double surface = 0;
+        for (Axis axis : Axis.values()) {
+            double face = box.volumeM3() / Lengths.metres(box.extent(axis));
+            surface += 2 * face;
+            touched += box.low(axis) == inside.low(axis) ? face : 0;
+            touched += box.high(axis) == inside.high(axis) ? face : 0;
+            for (Packed one : packed) {
+                Box other = one.box();
+                if (other.high(axis) == box.low(axis) || other.low(axis) == box.high(axis)) {
+                    double area = 1;
+                    for (Axis across : Axis.values()) {
+                        if (across != axis) {
+                            int shared = Math.min(box.high(across), other.high(across))
+                                    - Math.max(box.low(across), other.low(across));
+                            area *= Lengths.metres(Math.max(0, shared));
+                        }
+                    }
+                    touched += area;
+                }
+            }
+        }
+        return touched / surface;
+    }
+
+    /** The lowest corner for a posture that comes before another. */
+    private @Nullable Packed lowest(Parcel parcel, Posture posture, @Nullable Packed before) {
+        Size size = posture.apply(parcel.size());
+        for (Point at : points(size, parcel)) {
+            if (before == null || earlier(at.x(), at.y(), at.z(), size, before.box())) {
+                Box box = Box.of(at, size);
+                if (fits(parcel, box)) {
+                    return new Packed(parcel, posture, box);
+                }
+            }
+        }
         return null;
+    }
+
+    /** Corners to try, lowest first: of few parcels all that their faces make, of many those at the edges of each. */
+    private List<Point> points(Size size, Parcel parcel) {
+        int[] zs = corners(Axis.Z, size, parcel);
+        int[] xs = corners(Axis.X, size, parcel);
+        int[] ys = corners(Axis.Y, size, parcel);
+        List<Point> points = new ArrayList<>();
+        if (packed.size() <= FEW) {
+            for (int z : zs) {
+                for (int x : xs) {
+                    for (int y : ys) {
+                        points.add(new Point(x, y, z));
+                    }
+                }
+            }
+            return points;
+        }
+        if (zs.length == 0 || xs.length == 0 || ys.length == 0) {
+            return points;
+        }
+        Point high = inside.high().minus(new Point(size.x(), size.y(), size.z()));
+        Box room = Box.between(
+                new Point(xs[0], ys[0], zs[0]),
+                new Point(Math.max(xs[0], high.x()), Math.max(ys[0], high.y()), Math.max(zs[0], high.z())));
+        for (Packed one : packed) {
+            Box box = one.box();
+            int gap = Math.max(one.parcel().grip(), parcel.grip());
+            int x1 = box.x1() + (gripAxis == Axis.X ? gap : 0);
+            int y1 = box.y1() + (gripAxis == Axis.Y ? gap : 0);
+            for (int z : new int[] {zs[0], box.z0(), box.z1()}) {
+                points.add(new Point(x1, box.y0(), z));
+                points.add(new Point(x1, ys[0], z));
+                points.add(new Point(box.x0(), y1, z));
+                points.add(new Point(xs[0], y1, z));
+            }
+            points.add(new Point(box.x0(), box.y0(), box.z1()));
+            points.add(new Point(xs[0], box.y0(), box.z1()));
+            points.add(new Point(box.x0(), ys[0], box.z1()));
+        }
+        return points.stream()
+                .filter(room::contains)
+                .distinct()
+                .sorted(Comparator.comparingInt(Point::z)
+                        .thenComparingInt(Point::x)
+                        .thenComparingInt(Point::y))
+                .toList();
     }
 
     private static boolean earlier(int x, int y, int z, Size size, Box other) {
@@ -115,7 +225,9 @@ public final class PlacePacker {
 
     private boolean fits(Parcel parcel, Box box) {
         for (Packed one : packed) {
-            if (box.overlaps(one.box()) || tooNear(parcel, box, one) || one.parcel().fragile() && onTop(box, one.box())) {
+            if (box.overlaps(one.box())
+                    || tooNear(parcel, box, one)
+                    || one.parcel().fragile() && onTop(box, one.box())) {
                 return false;
             }
             if (parcel.fragile() && onTop(one.box(), box)) {
@@ -155,8 +267,10 @@ public final class PlacePacker {
         double held = 0;
         for (Packed one : packed) {
             if (onTop(box, one.box())) {
-                double x = Math.min(box.x1(), one.box().x1()) - (double) Math.max(box.x0(), one.box().x0());
-                double y = Math.min(box.y1(), one.box().y1()) - (double) Math.max(box.y0(), one.box().y0());
+                double x = Math.min(box.x1(), one.box().x1())
+                        - (double) Math.max(box.x0(), one.box().x0());
+                double y = Math.min(box.y1(), one.box().y1())
+                        - (double) Math.max(box.y0(), one.box().y0());
                 held += x * y;
             }
         }

@@ -16,10 +16,13 @@ import org.shelterwright.solver.fit.kernel.Dice;
 public final class Repacking {
     private static final List<Comparator<Parcel>> ORDERS = List.of(
             Comparator.comparingDouble((Parcel one) -> -one.volume()),
-            Comparator.comparingDouble((Parcel one) -> -(double) one.size().x() * one.size().y()),
+            Comparator.comparingDouble(
+                    (Parcel one) -> -(double) one.size().x() * one.size().y()),
             Comparator.comparingInt((Parcel one) -> -one.size().z()),
-            Comparator.comparingInt(
-                    (Parcel one) -> -Math.max(one.size().x(), Math.max(one.size().y(), one.size().z()))));
+            Comparator.comparingInt((Parcel one) -> -Math.max(
+                    one.size().x(), Math.max(one.size().y(), one.size().z()))));
+
+    private static final int MOST_TOUCHING = 10;
 
     private final Box inside;
     private final Face way;
@@ -45,10 +48,7 @@ public final class Repacking {
             for (Axis axis : PlacePacker.gripAxes(way)) {
                 PlacePacker packer = new PlacePacker(inside, axis, restShare);
                 kept.forEach(packer::keep);
-                double volume = 0;
-                for (Parcel parcel : order) {
-                    volume += packer.add(parcel) ? parcel.volume() : 0;
-                }
+                double volume = fill(packer, order, i, dice);
                 if (volume > most + 1e-12) {
                     most = volume;
                     best = packer;
@@ -59,6 +59,23 @@ public final class Repacking {
             }
         }
         return best == null ? new PlacePacker(inside, PlacePacker.gripAxes(way).get(0), restShare) : best;
+    }
+
+    /** Every other try goes by touching surface where there are few parcels, the others by the order. */
+    private static double fill(PlacePacker packer, List<Parcel> order, int number, Dice dice) {
+        double volume = 0;
+        if (number % 2 == 1 && order.size() <= MOST_TOUCHING) {
+            List<Parcel> open = new ArrayList<>(order);
+            for (Parcel next = packer.addTouching(open, dice); next != null; next = packer.addTouching(open, dice)) {
+                open.remove(next);
+                volume += next.volume();
+            }
+            return volume;
+        }
+        for (Parcel parcel : order) {
+            volume += packer.add(parcel) ? parcel.volume() : 0;
+        }
+        return volume;
     }
 
     private static List<Parcel> order(List<Parcel> parcels, int number, Dice dice) {

@@ -12,6 +12,9 @@ final class Room {
     private final Stowage stowage;
     private final Repacking repacking;
     private final List<Packed> kept = new ArrayList<>();
+    /** What found no room since all was packed anew; what is larger finds none either. */
+    private final List<Parcel> refused = new ArrayList<>();
+
     private PlacePacker packer;
     private double leftKg;
     private double leftM3;
@@ -51,7 +54,11 @@ final class Room {
 
     /** Adds a parcel beside those that are there; gives whether it found room. */
     boolean add(Parcel parcel, double kg) {
+        if (refused.stream().anyMatch(other -> parcel.atLeast(other))) {
+            return false;
+        }
         if (!packer.add(parcel)) {
+            refused.add(parcel);
             return false;
         }
         count(parcel, kg);
@@ -68,6 +75,7 @@ final class Room {
             return false;
         }
         packer = anew;
+        refused.clear();
         count(parcel, kg);
         return true;
     }

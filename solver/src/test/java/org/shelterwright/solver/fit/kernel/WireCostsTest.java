@@ -40,12 +40,18 @@ class WireCostsTest {
                 int option = random.nextInt(slot.options().size());
                 state.put(
                         slot.index(),
-                        new Spot(option, random.nextInt(3_000_000), random.nextInt(1_500_000), random.nextInt(1_000_000)));
+                        new Spot(
+                                option,
+                                random.nextInt(3_000_000),
+                                random.nextInt(1_500_000),
+                                random.nextInt(1_000_000)));
             }
             if (i % 20 == 19) {
                 State fresh = new State(problem);
                 fresh.restore(state.spots());
-                assertThat(state.score().soft()).as("move %d", i).isEqualTo(fresh.score().soft());
+                assertThat(state.score().soft())
+                        .as("move %d", i)
+                        .isEqualTo(fresh.score().soft());
             }
         }
     }
@@ -89,7 +95,10 @@ class WireCostsTest {
 
             long length = term.length(foot(scene, term, true, a), foot(scene, term, false, b));
 
-            assertThat(length).as(wire.wire().id()).isGreaterThanOrEqualTo(straight).isLessThan(straight + 12_000_000);
+            assertThat(length)
+                    .as(wire.wire().id())
+                    .isGreaterThanOrEqualTo(straight)
+                    .isLessThan(straight + 12_000_000);
             seen++;
         }
         assertThat(seen).isGreaterThan(15);
@@ -101,6 +110,7 @@ class WireCostsTest {
 
     private static WireTerm.Foot foot(Scene scene, WireTerm term, boolean first, String unit) {
         var pose = scene.unit(unit).orElseThrow().pose(Situation.ON_STATION);
-        return term.foot(first, pose.yaw(), pose.at().x(), pose.at().y(), pose.at().z());
+        return term.foot(
+                first, pose.yaw(), pose.at().x(), pose.at().y(), pose.at().z());
     }
 }
