@@ -38,9 +38,7 @@ public record SetWires(List<Wire> wires, List<Cable> cables) implements Edit {
         layout.brief().wires().forEach(wire -> before.put(wire.id(), wire));
         Layout changed = layout.withAsked(brief, parts);
         Map<String, Route> routes = new LinkedHashMap<>(changed.routes());
-        wires.stream()
-                .filter(wire -> !wire.equals(before.get(wire.id())))
-                .forEach(wire -> routes.remove(wire.id()));
+        wires.stream().filter(wire -> !wire.equals(before.get(wire.id()))).forEach(wire -> routes.remove(wire.id()));
         return changed.withRoutes(routes);
     }
 }

@@ -130,7 +130,9 @@ public enum Figure {
     STOWAGE_REACH_AT_ONCE("stowage.reach-at-once", "mm", "Farthest that what is needed at once lies from its task"),
     STOWAGE_REACH_SOON("stowage.reach-soon", "mm", "Farthest that what is needed soon lies from its task"),
     STOWAGE_ORDER_SLACK(
-            "stowage.order-slack", "mm", "How much farther from its task what is used first may lie than what is used later"),
+            "stowage.order-slack",
+            "mm",
+            "How much farther from its task what is used first may lie than what is used later"),
     STOWAGE_ROOM_LOW("stowage.room-low", "°C", "Lowest temperature in places that are as warm as the room"),
     STOWAGE_ROOM_HIGH("stowage.room-high", "°C", "Highest temperature in places that are as warm as the room"),
     OUTLINE_MARGIN("transport.outline-margin", "mm", "Least distance of a load from the outline, each side and above"),

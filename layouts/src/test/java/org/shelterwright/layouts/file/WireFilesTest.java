@@ -34,7 +34,9 @@ class WireFilesTest {
         Layout layout = read(text()).layout();
 
         assertThat(layout.routes()).hasSizeGreaterThan(20);
-        assertThat(read(new String(LayoutFiles.bytes(layout), StandardCharsets.UTF_8)).layout()).isEqualTo(layout);
+        assertThat(read(new String(LayoutFiles.bytes(layout), StandardCharsets.UTF_8))
+                        .layout())
+                .isEqualTo(layout);
     }
 
     @ParameterizedTest
@@ -78,10 +80,13 @@ class WireFilesTest {
 
         Layout pinned = new PinRoute("w7", true).apply(layout);
         assertThat(pinned.routes().get("w7").pinned()).isTrue();
-        assertThat(new SetRoutes(List.of(layout.routes().get("w7"))).apply(pinned)).isEqualTo(layout);
+        assertThat(new SetRoutes(List.of(layout.routes().get("w7"))).apply(pinned))
+                .isEqualTo(layout);
         assertThatThrownBy(() -> new PinRoute("w77", true).apply(layout))
                 .hasMessage("The wire \"w77\" has no route to pin. Route it first.");
-        assertThat(new RemoveUnit("heater").apply(layout).routes()).doesNotContainKey("w17").containsKey("w7");
+        assertThat(new RemoveUnit("heater").apply(layout).routes())
+                .doesNotContainKey("w17")
+                .containsKey("w7");
         List<Wire> without = layout.brief().wires().stream()
                 .filter(wire -> !wire.id().equals("w1"))
                 .toList();

@@ -108,7 +108,6 @@ class ReadersHoldTest {
             }
             """;
 
-
     private static final SealedStudy SMALL_STUDY = new SealedStudy(
             "1.0",
             StudyFormats.STUDY.read("""

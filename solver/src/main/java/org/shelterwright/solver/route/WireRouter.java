@@ -1,5 +1,6 @@
 package org.shelterwright.solver.route;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -34,23 +35,30 @@ public final class WireRouter {
     }
 
     /**
-     * Routes what a move of units concerns: the wires that end at them, those whose runs they now stand in, and those without a
-     * route that holds. The others stay; if there is no room beside them, all are routed.
+     * Routes what a move of units concerns: the wires that end at them, those whose runs they now stand in, those without a
+     * route that holds, and all of a bus of which one is concerned. The others stay; if there is no room beside them, all are routed.
      *
      * @param moved ids of the units
      */
     public static RoutePlan reroute(Scene scene, Set<String> moved) {
         Map<String, Route> kept = new LinkedHashMap<>();
+        Set<String> torn = new HashSet<>();
         for (LaidWire wire : CableNet.of(scene).wires()) {
-            Route route = scene.layout().routes().get(wire.wire().id());
             boolean stays = wire.routed()
                     && wire.units().stream().noneMatch(moved::contains)
-                    && wire.wire().bus() == null
                     && !Blocked.is(scene, wire, moved);
+            String bus = wire.wire().bus();
+            if (!stays && bus != null) {
+                torn.add(bus);
+            }
+            Route route = scene.layout().routes().get(wire.wire().id());
             if (route != null && (stays || route.pinned())) {
                 kept.put(wire.wire().id(), route);
             }
         }
+        scene.brief().wires().stream()
+                .filter(wire -> wire.bus() != null && torn.contains(wire.bus()))
+                .forEach(wire -> kept.computeIfPresent(wire.id(), (id, route) -> route.pinned() ? route : null));
         RoutePlan plan = new Routing(scene, kept).plan();
         return plan.within() && plan.unrouted().isEmpty() ? plan : route(scene);
     }

@@ -18,6 +18,7 @@ public final class Measure {
         RUNS.put("samples", setting -> new SampleRuns(setting).run());
         RUNS.put("stop", setting -> new StopRuns(setting).run());
         RUNS.put("micro", setting -> new MicroRuns(setting).run());
+        RUNS.put("wires", setting -> new WireRuns(setting).run());
         RUNS.put("order", setting -> new OrderRuns(setting).run());
     }
 
@@ -37,7 +38,8 @@ public final class Measure {
         }
         Function<Setting, String> run = RUNS.get(what);
         if (run == null) {
-            throw new IllegalArgumentException("Say what to measure: " + String.join(", ", RUNS.keySet()) + " or load.");
+            throw new IllegalArgumentException(
+                    "Say what to measure: " + String.join(", ", RUNS.keySet()) + " or load.");
         }
         Setting setting = Setting.of(args, 1);
         write(setting.folder(), what, run.apply(setting));

@@ -40,7 +40,8 @@ class SampleRoutesTest {
     void theKeptLayoutHasTheRoutesThatTheRouterFinds(String name) throws IOException {
         Brief brief = LayoutFormats.BRIEF.open(Samples.brief(name)).value();
         Layout old = kept(name);
-        Layout bare = old.withAsked(brief, Parts.of(brief, BuiltInCatalog.read())).withRoutes(Map.of());
+        Layout bare =
+                old.withAsked(brief, Parts.of(brief, BuiltInCatalog.read())).withRoutes(Map.of());
 
         RoutePlan plan = WireRouter.route(CHECKER.scene(bare));
 

@@ -36,8 +36,7 @@ class WireRouterTest {
 
     private static Layout asking(Wire... wires) {
         var brief = POST.brief().withWires(List.of(wires));
-        return new Layout(
-                brief, Parts.of(brief, BuiltInCatalog.read()), POST.placements(), POST.acceptances(), null);
+        return new Layout(brief, Parts.of(brief, BuiltInCatalog.read()), POST.placements(), POST.acceptances(), null);
     }
 
     private static List<Row> open(Layout layout) {
@@ -50,19 +49,21 @@ class WireRouterTest {
     @Test
     void equalScenesGiveEqualRoutes() {
         assertThat(WireRouter.route(CHECKER.scene(POST)).routes())
-                .isEqualTo(WireRouter.route(CHECKER.scene(POST.withRoutes(Map.of()))).routes());
+                .isEqualTo(WireRouter.route(CHECKER.scene(POST.withRoutes(Map.of())))
+                        .routes());
     }
 
     @Test
     void aWireWhoseCableIsUnknownSaysSo() {
-        RoutePlan plan = WireRouter.route(CHECKER.scene(
-                asking(new Wire("w1", "power-unit/mains out", "rack-1/power", "supply-9x9", null))));
+        RoutePlan plan = WireRouter.route(
+                CHECKER.scene(asking(new Wire("w1", "power-unit/mains out", "rack-1/power", "supply-9x9", null))));
 
         assertThat(plan.routes()).isEmpty();
         assertThat(plan.unrouted())
                 .extracting(RoutePlan.Unrouted::reason)
-                .containsExactly("The cable of wire w1 is not in the catalog (supply-9x9). Name one of: shelterwright catalog"
-                        + " list --kind cable.");
+                .containsExactly(
+                        "The cable of wire w1 is not in the catalog (supply-9x9). Name one of: shelterwright catalog"
+                                + " list --kind cable.");
     }
 
     @Test
@@ -77,8 +78,8 @@ class WireRouterTest {
 
     @Test
     void aSizeIsChosenThatBearsTheCurrentAndKeepsTheDrop() {
-        Layout layout = asking(new Wire(
-                "w1", "battery-box/battery", "heater/supply", null, null, "dc-2", null, null, null, null));
+        Layout layout = asking(
+                new Wire("w1", "battery-box/battery", "heater/supply", null, null, "dc-2", null, null, null, null));
         Layout routed = WireRouter.route(CHECKER.scene(layout)).in(layout);
 
         // 95 W at 24 V over some 8 m: 1.5 mm² would lose 4 %, 2.5 mm² less than 3 %.
@@ -95,12 +96,12 @@ class WireRouterTest {
 
         assertThat(bus.cost()).isLessThan(0.8 * alone.cost());
         assertThat(bus.bound()).isEqualTo(bus.cost());
-        assertThat(open(bus.in(asking(earth("w1", "rack-1", "e"), earth("w2", "rack-2", "e"))))).isEmpty();
+        assertThat(open(bus.in(asking(earth("w1", "rack-1", "e"), earth("w2", "rack-2", "e")))))
+                .isEmpty();
     }
 
     private static Wire earth(String id, String unit, String bus) {
-        return new Wire(
-                id, unit + "/earth", "power-unit/earth", "earth-1x16", null, null, null, null, null, bus);
+        return new Wire(id, unit + "/earth", "power-unit/earth", "earth-1x16", null, null, null, null, null, bus);
     }
 
     @Test
@@ -117,8 +118,8 @@ class WireRouterTest {
         Scene before = CHECKER.scene(POST);
         Placement heater = POST.placements().get("heater");
         assertThat(heater).isNotNull();
-        Placement moved = heater.withStation(heater.station()
-                .with(heater.station().pose().moved(new Point(0, 0, 100_000))));
+        Placement moved =
+                heater.withStation(heater.station().with(heater.station().pose().moved(new Point(0, 0, 100_000))));
         Scene scene = before.with(moved);
 
         RoutePlan plan = WireRouter.reroute(scene, Set.of("heater"));
@@ -148,8 +149,8 @@ class WireRouterTest {
         // 14 x 145 mm² are 34 % of a tray of 100 x 60 mm: one tray takes them, but not with two more.
         assertThat(plan.within()).isTrue();
         assertThat(plan.unrouted()).isEmpty();
-        assertThat(CHECKER.check(plan.in(layout)).of("cables.fill")).allSatisfy(row -> assertThat(row.verdict())
-                .isIn(Verdict.MET, Verdict.CLOSE));
+        assertThat(CHECKER.check(plan.in(layout)).of("cables.fill"))
+                .allSatisfy(row -> assertThat(row.verdict()).isIn(Verdict.MET, Verdict.CLOSE));
         List<Wire> more = new ArrayList<>(wires);
         for (int i = 15; i <= 20; i++) {
             more.add(new Wire("w" + i, "power-unit/mains out", "rack-" + (1 + i % 2) + "/power", "supply-3x6", null));
@@ -159,8 +160,8 @@ class WireRouterTest {
         assertThat(parted.within()).isTrue();
         assertThat(parted.rounds()).isPositive();
         assertThat(parted.gap()).isLessThan(0.05);
-        assertThat(CHECKER.check(parted.in(full)).of("cables.fill")).allSatisfy(row -> assertThat(row.verdict())
-                .isIn(Verdict.MET, Verdict.CLOSE));
+        assertThat(CHECKER.check(parted.in(full)).of("cables.fill"))
+                .allSatisfy(row -> assertThat(row.verdict()).isIn(Verdict.MET, Verdict.CLOSE));
     }
 
     @Test
@@ -222,7 +223,8 @@ class WireRouterTest {
             }
         }
         double weight = new DijkstraShortestPath<>(graph)
-                .getPathWeight(table.trays().get(a).at(atA), table.trays().get(b).at(atB));
+                .getPathWeight(
+                        table.trays().get(a).at(atA), table.trays().get(b).at(atB));
         return Double.isInfinite(weight) ? TrayTable.NONE : Math.round(weight);
     }
 }

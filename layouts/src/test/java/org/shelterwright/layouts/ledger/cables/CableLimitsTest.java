@@ -27,7 +27,9 @@ import org.shelterwright.layouts.statement.MassStatement;
 class CableLimitsTest {
     private static CablePost routed() {
         // Ports: x = 600 - 300 = 300 from the rack's corner. Laid: 0.9 + 0.05 + 2 + 0.05 + 0.9 = 3.9 m.
-        return new CablePost().power("w1", "supply-3x1.5", 6_000_000).byTray("w1", "supply-3x1.5", "power tray", 300, 1800);
+        return new CablePost()
+                .power("w1", "supply-3x1.5", 6_000_000)
+                .byTray("w1", "supply-3x1.5", "power tray", 300, 1800);
     }
 
     @Test
@@ -45,7 +47,8 @@ class CableLimitsTest {
 
         assertThat(post.row("cables.routed").verdict()).isEqualTo(Verdict.NOT_ASSESSED);
         assertThat(post.row("cables.routed").finding())
-                .isEqualTo("None of the 1 wire has a route, so that lengths, fill, drop and the mass of cables are not known.");
+                .isEqualTo(
+                        "None of the 1 wire has a route, so that lengths, fill, drop and the mass of cables are not known.");
         assertThat(post.row("cables.drop").finding())
                 .isEqualTo("No wire has a route that could be judged. Route the wires first.");
         assertThat(post.row("cables.connectors").verdict()).isEqualTo(Verdict.MET);
@@ -59,7 +62,8 @@ class CableLimitsTest {
         assertThat(row.demand()).isEqualTo(4.41);
         assertThat(row.finding())
                 .isEqualTo("Wire w1 to Rack 2, power takes 4.41 m with its spare, of 6 m: 1.59 m are left.");
-        assertThat(routed().row("cables.routed").finding()).isEqualTo("All 1 wire have a route: 3.9 m laid in the body.");
+        assertThat(routed().row("cables.routed").finding())
+                .isEqualTo("All 1 wire have a route: 3.9 m laid in the body.");
     }
 
     @Test
@@ -108,14 +112,16 @@ class CableLimitsTest {
                 "supply-3x1.5",
                 Run.free(List.of(at(1300, 0, 900), at(1300, 100, 900), at(3300, 100, 900), at(3300, 0, 900))));
 
-        assertThat(through.rows("cables.clear")).hasSize(2).allSatisfy(row -> assertThat(row.verdict())
-                .isEqualTo(Verdict.BROKEN));
+        assertThat(through.rows("cables.clear"))
+                .hasSize(2)
+                .allSatisfy(row -> assertThat(row.verdict()).isEqualTo(Verdict.BROKEN));
         assertThat(through.rows("cables.clear"))
                 .extracting(Row::finding)
                 .contains("Wire w1 to Rack 2, power passes through Rack 1, 100 mm from its face.");
         assertThat(routed().row("cables.clear").finding())
                 .isEqualTo("No cable passes through a unit or out of the body.");
-        assertThat(RunsClear.depth(at(0, 0, 0), at(10, 0, 0), Box.ofMm(2, 0, 0, 5, 5, 5))).isZero();
+        assertThat(RunsClear.depth(at(0, 0, 0), at(10, 0, 0), Box.ofMm(2, 0, 0, 5, 5, 5)))
+                .isZero();
     }
 
     @Test
@@ -130,8 +136,9 @@ class CableLimitsTest {
         assertThat(row.demand()).isCloseTo(Math.PI / 4 * 27 * 27 / 1000, within(1e-9));
         assertThat(row.capacity()).isEqualTo(0.4);
         assertThat(row.finding())
-                .isEqualTo("The power tray is filled to 57.3 % of 40 % where it is fullest, by 1 cable (w1): 173 mm² too"
-                        + " much.");
+                .isEqualTo(
+                        "The power tray is filled to 57.3 % of 40 % where it is fullest, by 1 cable (w1): 173 mm² too"
+                                + " much.");
     }
 
     @Test
@@ -168,8 +175,9 @@ class CableLimitsTest {
 
         assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
         assertThat(row.finding())
-                .isEqualTo("Wire w1 to Rack 2, power must not be bent tighter than 35.2 mm; its tightest corner has room for"
-                        + " 25 mm.");
+                .isEqualTo(
+                        "Wire w1 to Rack 2, power must not be bent tighter than 35.2 mm; its tightest corner has room for"
+                                + " 25 mm.");
     }
 
     @Test
@@ -187,8 +195,16 @@ class CableLimitsTest {
     void aDutyOfTheBriefOverridesWhatTheUnitDraws() {
         CablePost post = new CablePost()
                 .wire(new Wire(
-                        "w1", "rack-1/power", "rack-2/power", "supply-3x1.5", null, null,
-                        new Duty(48.0, null, 30.0, 0.10, null, null), null, null, null));
+                        "w1",
+                        "rack-1/power",
+                        "rack-2/power",
+                        "supply-3x1.5",
+                        null,
+                        null,
+                        new Duty(48.0, null, 30.0, 0.10, null, null),
+                        null,
+                        null,
+                        null));
         post.byTray("w1", "supply-3x1.5", "power tray", 300, 1800);
 
         assertThat(post.row("cables.drop").demand()).isCloseTo(2 * 4.41 * 30 * 0.0133 * 1.2 / 48, within(1e-12));
@@ -201,33 +217,54 @@ class CableLimitsTest {
     void aLineLosesByItsFrequencyAndLength() {
         CablePost post = new CablePost()
                 .wire(new Wire(
-                        "w1", "rack-1/aerial", "rack-2/aerial", "rf-50-5", null, null,
-                        new Duty(null, null, null, null, 150.0, 1.0), null, null, null));
+                        "w1",
+                        "rack-1/aerial",
+                        "rack-2/aerial",
+                        "rf-50-5",
+                        null,
+                        null,
+                        new Duty(null, null, null, null, 150.0, 1.0),
+                        null,
+                        null,
+                        null));
         post.byTray("w1", "rf-50-5", "signal tray", 400, 1900);
 
         Row row = post.row("cables.loss");
 
         // RG-58C/U: 20.0 dB/100 m at 150 MHz (seen); (2 x 1.05 + 2 + 0.3) x 1.05 = 4.62 m.
         assertThat(row.demand()).isCloseTo(0.0462 * 20.0, within(0.002));
-        assertThat(row.finding()).isEqualTo("Wire w1 to Rack 2, aerial loses 0.92 dB of at most 1 dB at 150 MHz over 4.62 m.");
+        assertThat(row.finding())
+                .isEqualTo("Wire w1 to Rack 2, aerial loses 0.92 dB of at most 1 dB at 150 MHz over 4.62 m.");
     }
 
     @Test
     void aLineOutsideTheRangeOfItsFiguresIsNotAssessed() {
         CablePost post = new CablePost()
                 .wire(new Wire(
-                        "w1", "rack-1/aerial", "rack-2/aerial", "rf-50-5", null, null,
-                        new Duty(null, null, null, null, 2400.0, 1.0), null, null, null));
+                        "w1",
+                        "rack-1/aerial",
+                        "rack-2/aerial",
+                        "rf-50-5",
+                        null,
+                        null,
+                        new Duty(null, null, null, null, 2400.0, 1.0),
+                        null,
+                        null,
+                        null));
         post.byTray("w1", "rf-50-5", "signal tray", 400, 1900);
 
         assertThat(post.row("cables.loss").finding())
-                .isEqualTo("The attenuation of the cable of wire w1 at 2400 MHz is not known. Give it in its catalog entry, or"
-                        + " choose a cable of which it is known.");
+                .isEqualTo(
+                        "The attenuation of the cable of wire w1 at 2400 MHz is not known. Give it in its catalog entry, or"
+                                + " choose a cable of which it is known.");
     }
 
     @Test
     void aCableThatDoesNotFitAConnectorIsBroken() {
-        assertThat(new CablePost().power("w1", "battery-2x50", null).row("cables.connectors").verdict())
+        assertThat(new CablePost()
+                        .power("w1", "battery-2x50", null)
+                        .row("cables.connectors")
+                        .verdict())
                 .isEqualTo(Verdict.MET);
         assertThat(new CablePost()
                         .power("w1", "data-4x2", null)
@@ -240,11 +277,16 @@ class CableLimitsTest {
                         .rows("cables.connectors")
                         .get(0)
                         .finding())
-                .isEqualTo("Rack 1, network has the connector 8P8C, which cannot be fitted to Control cable 4 x 0.5 of wire"
-                        + " w1.");
-        assertThat(new CablePost().power("w1", "supply-9x9", null).row("cables.connectors").finding())
-                .isEqualTo("The cable \"supply-9x9\" of wire w1 is not in the catalog. Name one of: shelterwright catalog"
-                        + " list --kind cable.");
+                .isEqualTo(
+                        "Rack 1, network has the connector 8P8C, which cannot be fitted to Control cable 4 x 0.5 of wire"
+                                + " w1.");
+        assertThat(new CablePost()
+                        .power("w1", "supply-9x9", null)
+                        .row("cables.connectors")
+                        .finding())
+                .isEqualTo(
+                        "The cable \"supply-9x9\" of wire w1 is not in the catalog. Name one of: shelterwright catalog"
+                                + " list --kind cable.");
     }
 
     @Test
@@ -252,10 +294,7 @@ class CableLimitsTest {
         CablePost post = new CablePost();
         for (String id : List.of("w1", "w2")) {
             post.wire(new Wire(id, "rack-2/power", "body/panel", "supply-3x1.5", null));
-            post.route(
-                    id,
-                    "supply-3x1.5",
-                    Run.free(List.of(at(3300, 0, 900), at(3300, 0, 1200), at(3500, 0, 1200))));
+            post.route(id, "supply-3x1.5", Run.free(List.of(at(3300, 0, 900), at(3300, 0, 1200), at(3500, 0, 1200))));
         }
 
         assertThat(post.row("cables.panel").verdict()).isEqualTo(Verdict.BROKEN);
@@ -288,8 +327,7 @@ class CableLimitsTest {
         for (int x : new int[] {1100, 900, 1000, 1300}) {
             scene = scene.with(layout.placements()
                     .get("rack-1")
-                    .withStation(Place.onFloor(new Pose(
-                            at(x, 0, 0), QuarterTurn.R90))));
+                    .withStation(Place.onFloor(new Pose(at(x, 0, 0), QuarterTurn.R90))));
 
             Ledger followed = live.update(scene);
 

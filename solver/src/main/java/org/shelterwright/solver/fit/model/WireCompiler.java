@@ -63,7 +63,8 @@ final class WireCompiler {
 
     private @Nullable CableClass cableClass(Wire wire) {
         return scene.layout().parts().cables().values().stream()
-                .filter(cable -> cable.id().equals(wire.type()) || cable.family().equals(wire.family()))
+                .filter(cable ->
+                        cable.id().equals(wire.type()) || cable.family().equals(wire.family()))
                 .sorted(Comparator.comparing(Cable::id))
                 .map(Cable::cableClass)
                 .findFirst()

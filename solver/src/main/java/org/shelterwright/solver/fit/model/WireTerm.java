@@ -21,8 +21,7 @@ import org.shelterwright.solver.route.TrayTable;
  * @param longest greatest length that leaves room for spare (µm); {@code Integer.MAX_VALUE} if none is set
  * @param trays trays of its class, with their lengths
  */
-public record WireTerm(
-        int a, int b, Point portA, Point portB, Size sizeA, Size sizeB, int longest, TrayTable trays) {
+public record WireTerm(int a, int b, Point portA, Point portB, Size sizeA, Size sizeB, int longest, TrayTable trays) {
     /** A port at a place, and where it meets the nearest tray: the number of that, -1 if there is none. */
     public record Foot(int x, int y, int z, int tray, int station, int away) {}
 

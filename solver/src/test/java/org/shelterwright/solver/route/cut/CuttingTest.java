@@ -46,11 +46,14 @@ class CuttingTest {
 
             Cutting cutting = Cutting.of(pieces(lengths), 100);
 
-            assertThat(cutting.drums()).as("seed %d", seed).allSatisfy(drum -> assertThat(Cutting.sum(drum))
-                    .isLessThanOrEqualTo(100));
+            assertThat(cutting.drums())
+                    .as("seed %d", seed)
+                    .allSatisfy(drum -> assertThat(Cutting.sum(drum)).isLessThanOrEqualTo(100));
             assertThat(cutting.drums().stream().mapToInt(List::size).sum()).isEqualTo(lengths.length);
             assertThat(cutting.bound()).isLessThanOrEqualTo(cutting.drums().size());
-            assertThat(cutting.drums().size()).as("seed %d", seed).isEqualTo(least(lengths, 0, new long[lengths.length], 0));
+            assertThat(cutting.drums().size())
+                    .as("seed %d", seed)
+                    .isEqualTo(least(lengths, 0, new long[lengths.length], 0));
         }
     }
 

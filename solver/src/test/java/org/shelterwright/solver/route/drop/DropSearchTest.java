@@ -49,9 +49,12 @@ class DropSearchTest {
         Box solid = new Box(3, 0, 4, 8, 5, 12);
         Target tray = new Target(List.of(new Point(0, 6, 12), new Point(12, 6, 12)), true);
 
-        Drop round = new DropSearch(room(solid)).find(new Point(5, 5, 2), tray, 1, DropSearch.ANY_COST).orElseThrow();
-        Drop behind =
-                new DropSearch(room(solid)).find(new Point(5, 0, 3), Target.port(new Point(5, 0, 11)), 1, DropSearch.ANY_COST).orElseThrow();
+        Drop round = new DropSearch(room(solid))
+                .find(new Point(5, 5, 2), tray, 1, DropSearch.ANY_COST)
+                .orElseThrow();
+        Drop behind = new DropSearch(room(solid))
+                .find(new Point(5, 0, 3), Target.port(new Point(5, 0, 11)), 1, DropSearch.ANY_COST)
+                .orElseThrow();
 
         assertThat(round.end()).isEqualTo(new Point(5, 6, 12));
         assertThat(behind.path()).containsExactly(new Point(5, 0, 3), new Point(5, 0, 11));
@@ -72,7 +75,9 @@ class DropSearchTest {
     void leavesRoomForTheBend() {
         Target tray = new Target(List.of(new Point(0, 2, 10), new Point(12, 2, 10)), true);
 
-        Drop drop = new DropSearch(room()).find(new Point(5, 0, 2), tray, 2, DropSearch.ANY_COST).orElseThrow();
+        Drop drop = new DropSearch(room())
+                .find(new Point(5, 0, 2), tray, 2, DropSearch.ANY_COST)
+                .orElseThrow();
 
         List<Point> path = drop.path();
         for (int i = 1; i < path.size(); i++) {
@@ -93,16 +98,19 @@ class DropSearchTest {
                 int y = random.nextInt(9);
                 int z = random.nextInt(9);
                 solids.add(new Box(
-                        x, y, z, x + 1 + random.nextInt(12 - x), y + 1 + random.nextInt(12 - y), z + 1
-                                + random.nextInt(12 - z)));
+                        x,
+                        y,
+                        z,
+                        x + 1 + random.nextInt(12 - x),
+                        y + 1 + random.nextInt(12 - y),
+                        z + 1 + random.nextInt(12 - z)));
             }
             List<Box> zones = List.of();
             Surroundings about = new Surroundings(ROOM, solids, zones, List.of());
             Point start = new Point(random.nextInt(13), random.nextInt(13), random.nextInt(13));
             Point end = new Point(random.nextInt(13), random.nextInt(13), random.nextInt(13));
 
-            Optional<Drop> found =
-                    new DropSearch(about).find(start, Target.port(end), 0, DropSearch.ANY_COST);
+            Optional<Drop> found = new DropSearch(about).find(start, Target.port(end), 0, DropSearch.ANY_COST);
             long least = plain(about, start, end);
 
             assertThat(found.map(Drop::cost).orElse(-1L)).as("seed %d", seed).isEqualTo(least);
@@ -124,7 +132,9 @@ class DropSearchTest {
             }
             for (int d = 0; d < 6; d++) {
                 Point next = new Point(
-                        at.point().x() + steps[d][0], at.point().y() + steps[d][1], at.point().z() + steps[d][2]);
+                        at.point().x() + steps[d][0],
+                        at.point().y() + steps[d][1],
+                        at.point().z() + steps[d][2]);
                 boolean back = at.direction() >= 0 && at.direction() / 2 == d / 2 && at.direction() != d;
                 if (back || !ROOM.contains(next)) {
                     continue;
