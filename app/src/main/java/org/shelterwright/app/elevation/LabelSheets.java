@@ -69,13 +69,16 @@ public final class LabelSheets {
         List<Label> labels = new ArrayList<>();
         for (FilledBay bay : FilledBay.of(scene)) {
             labels.add(new Label(
-                    codes.place(bay.unit().id(), bay.bay().name()), bay.unit().name(), bay.bay().name()));
+                    codes.place(bay.unit().id(), bay.bay().name()),
+                    bay.unit().name(),
+                    bay.bay().name()));
         }
         for (FilledPlace place : FilledPlace.of(scene)) {
             labels.add(new Label(
                     codes.place(place.unit().id(), place.stowage().name()),
                     place.unit().name(),
-                    place.stowage().name() + ", up to " + Numerals.short3(place.stowage().ratingKg()) + " kg"));
+                    place.stowage().name() + ", up to "
+                            + Numerals.short3(place.stowage().ratingKg()) + " kg"));
         }
         for (UnitSpec unit : scene.brief().units()) {
             for (Held held : scene.interiors().held(unit.id())) {

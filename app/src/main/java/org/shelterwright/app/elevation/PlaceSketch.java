@@ -32,8 +32,10 @@ public final class PlaceSketch {
     public List<Shape> shapes(Bounds paper) {
         double half = paper.width() / 2;
         List<Shape> shapes = new ArrayList<>();
-        shapes.addAll(view(new Bounds(paper.x0(), paper.y0(), paper.x0() + half - 3, paper.y1()), Axis.X, "from above"));
-        shapes.addAll(view(new Bounds(paper.x0() + half + 3, paper.y0(), paper.x1(), paper.y1()), Axis.Z, "from the front"));
+        shapes.addAll(
+                view(new Bounds(paper.x0(), paper.y0(), paper.x0() + half - 3, paper.y1()), Axis.X, "from above"));
+        shapes.addAll(
+                view(new Bounds(paper.x0() + half + 3, paper.y0(), paper.x1(), paper.y1()), Axis.Z, "from the front"));
         return shapes;
     }
 
@@ -50,28 +52,28 @@ public final class PlaceSketch {
         Bounds frame = new Bounds(x0, y0, x0 + scale * width, y0 + scale * height);
         shapes.add(Polygon.of(frame, Role.PANEL.colour(), Pen.of(0.35, Role.TEXT.colour())));
         List<InPlace> order = new ArrayList<>(place.pieces());
-        order.sort(up == Axis.X
-                ? Comparator.comparingInt((InPlace one) -> one.box().z1())
-                : Comparator.comparingInt((InPlace one) -> one.box().x1()));
+        order.sort(
+                up == Axis.X
+                        ? Comparator.comparingInt((InPlace one) -> one.box().z1())
+                        : Comparator.comparingInt((InPlace one) -> one.box().x1()));
         for (InPlace piece : order) {
             Box box = piece.box();
             double left = x0 + scale * (box.y0() - inside.y0());
             double right = x0 + scale * (box.y1() - inside.y0());
-            double top = up == Axis.X
-                    ? y0 + scale * (box.x0() - inside.x0())
-                    : y0 + scale * (inside.z1() - box.z1());
-            double foot = up == Axis.X
-                    ? y0 + scale * (box.x1() - inside.x0())
-                    : y0 + scale * (inside.z1() - box.z0());
+            double top = up == Axis.X ? y0 + scale * (box.x0() - inside.x0()) : y0 + scale * (inside.z1() - box.z1());
+            double foot = up == Axis.X ? y0 + scale * (box.x1() - inside.x0()) : y0 + scale * (inside.z1() - box.z0());
             shapes.add(Polygon.of(
                     new Bounds(left, top, right, foot), Role.RAISED.colour(), Pen.of(0.25, Role.TEXT.colour())));
             if (right - left > 6 && foot - top > 2) {
                 shapes.add(Lettering.of(
-                                codes.piece(piece.id()), new Spot((left + right) / 2, (top + foot) / 2 + TEXT / 2), TEXT)
+                                codes.piece(piece.id()),
+                                new Spot((left + right) / 2, (top + foot) / 2 + TEXT / 2),
+                                TEXT)
                         .with(Align.MIDDLE));
             }
         }
-        shapes.add(Lettering.muted(title, new Spot(paper.centre().x(), paper.y1() - 0.6), TEXT).with(Align.MIDDLE));
+        shapes.add(Lettering.muted(title, new Spot(paper.centre().x(), paper.y1() - 0.6), TEXT)
+                .with(Align.MIDDLE));
         return shapes;
     }
 }

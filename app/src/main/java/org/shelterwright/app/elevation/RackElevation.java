@@ -88,14 +88,7 @@ public final class RackElevation {
                         .shapes(
                                 new Spot(space.x1(), space.y1()),
                                 new TitleBlock.Fields(
-                                        number,
-                                        "Rack elevation",
-                                        bay.name(),
-                                        name,
-                                        sheet,
-                                        "1:10",
-                                        "A3",
-                                        program),
+                                        number, "Rack elevation", bay.name(), name, sheet, "1:10", "A3", program),
                                 particulars)));
         return new Drawing(name + ", rack elevation of " + bay.name(), space.x1() + 10, space.y1() + 10, shapes);
     }
@@ -154,9 +147,10 @@ public final class RackElevation {
 
     private Shape name(InRack piece, Bounds panel) {
         double size = piece.mount().units() == 1 ? 1.5 : TEXT;
-        String text = new Wrap(typeface, Typeface.sizeOf(size), Weight.REGULAR)
-                .shortened(piece.name(), panel.width() - 4);
-        var label = Lettering.of(text, new Spot(panel.centre().x(), panel.centre().y() + size / 2), size)
+        String text =
+                new Wrap(typeface, Typeface.sizeOf(size), Weight.REGULAR).shortened(piece.name(), panel.width() - 4);
+        var label = Lettering.of(
+                        text, new Spot(panel.centre().x(), panel.centre().y() + size / 2), size)
                 .with(Align.MIDDLE);
         return piece.mount().blank() ? Lettering.in(label, Role.MUTED.colour()) : label;
     }
@@ -179,10 +173,10 @@ public final class RackElevation {
         for (int side = -1; side <= 1; side += 2) {
             double outer = middle + side * half;
             double inner = middle + side * opening;
-            shapes.add(Polygon.of(
-                    new Bounds(Math.min(outer, inner), TOP, Math.max(outer, inner), bottom), null, THIN));
+            shapes.add(Polygon.of(new Bounds(Math.min(outer, inner), TOP, Math.max(outer, inner), bottom), null, THIN));
             for (int hole : RackStandard.holes(bay.bay().units())) {
-                shapes.add(new Circle(new Spot(middle + side * off, y(hole)), 0.25, null, Pen.of(0.1, Role.LINES.colour())));
+                shapes.add(new Circle(
+                        new Spot(middle + side * off, y(hole)), 0.25, null, Pen.of(0.1, Role.LINES.colour())));
             }
         }
         shapes.add(Polygon.of(new Bounds(middle - half, TOP, middle + half, bottom), null, EDGE));
@@ -208,8 +202,9 @@ public final class RackElevation {
             double size = piece.mount().units() == 1 ? 1.5 : TEXT;
             String text = new Wrap(typeface, Typeface.sizeOf(size), Weight.REGULAR)
                     .shortened(piece.name(), back.width() - 6 - 3.2 * ports);
-            shapes.add(Lettering.of(text, new Spot(back.x1() - 1.5, back.centre().y() + size / 2), size)
-                    .with(Align.END));
+            shapes.add(
+                    Lettering.of(text, new Spot(back.x1() - 1.5, back.centre().y() + size / 2), size)
+                            .with(Align.END));
         }
         return shapes;
     }
@@ -231,7 +226,10 @@ public final class RackElevation {
             double high = y(piece.low() + piece.piece().size().z());
             double back = plane - mm(piece.rearDepth());
             double before = plane + mm(piece.mount().frontDepth());
-            shapes.add(Polygon.of(new Bounds(back, high, before, low), Role.RAISED.colour(), piece.mount().blank() ? THIN : EDGE));
+            shapes.add(Polygon.of(
+                    new Bounds(back, high, before, low),
+                    Role.RAISED.colour(),
+                    piece.mount().blank() ? THIN : EDGE));
             double rearCables = mm(piece.mount().cableDepth(Face.REAR));
             double frontCables = mm(piece.mount().cableDepth(Face.FRONT));
             if (rearCables > 0) {
@@ -245,10 +243,10 @@ public final class RackElevation {
         shapes.add(Lettering.muted("rear", new Spot(SIDE, foot), 1.6));
         shapes.add(Lettering.muted("front", new Spot(plane + front, foot), 1.6).with(Align.END));
         shapes.add(Lettering.muted(
-                        "room " + Lengths.format(bay.bay().rearRoom()) + " behind, "
-                                + Lengths.format(bay.bay().frontRoom()) + " before the mounting plane",
-                        new Spot(SIDE, foot + 4.2),
-                        1.6));
+                "room " + Lengths.format(bay.bay().rearRoom()) + " behind, "
+                        + Lengths.format(bay.bay().frontRoom()) + " before the mounting plane",
+                new Spot(SIDE, foot + 4.2),
+                1.6));
         shapes.add(Lettering.muted("dashed: plugs, bends, cable arms", new Spot(SIDE, foot + 8.4), 1.6));
         return shapes;
     }
@@ -289,8 +287,10 @@ public final class RackElevation {
         }
         shapes.add(Lines.of(THIN, new Spot(LIST, y - 2.6), new Spot(LIST + 118, y - 2.6)));
         shapes.add(Lettering.bold("Sum", new Spot(stops[2], y + 0.8), TEXT));
-        shapes.add(Lettering.bold(Numerals.of(kg, 1), new Spot(stops[3], y + 0.8), TEXT).with(Align.END));
-        shapes.add(Lettering.bold(Numerals.of(watts, 0), new Spot(stops[4], y + 0.8), TEXT).with(Align.END));
+        shapes.add(Lettering.bold(Numerals.of(kg, 1), new Spot(stops[3], y + 0.8), TEXT)
+                .with(Align.END));
+        shapes.add(Lettering.bold(Numerals.of(watts, 0), new Spot(stops[4], y + 0.8), TEXT)
+                .with(Align.END));
         return shapes;
     }
 }

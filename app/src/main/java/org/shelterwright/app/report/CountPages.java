@@ -41,7 +41,8 @@ final class CountPages {
     }
 
     List<Drawing> pages() {
-        flow.paragraph("Tick each piece as it goes aboard, and again when it comes back. Nothing is loose on the road.");
+        flow.paragraph(
+                "Tick each piece as it goes aboard, and again when it comes back. Nothing is loose on the road.");
         int count = 0;
         double sum = 0;
         for (UnitSpec unit : issue.scene().brief().units()) {

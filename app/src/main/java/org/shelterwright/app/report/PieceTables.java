@@ -22,8 +22,26 @@ import org.shelterwright.layouts.scene.Scene;
 /** The pieces of a layout as a table; its headers are those by which a list of pieces is read. */
 final class PieceTables {
     private static final List<String> HEADS = List.of(
-            "Code", "Id", "Name", "Kind", "Depth [mm]", "Width [mm]", "Height [mm]", "Mass [kg]", "Height units", "Quantity",
-            "Fragile", "Upright", "Class", "Unit", "Place", "Where", "Task", "Order", "Urgency", "Owner");
+            "Code",
+            "Id",
+            "Name",
+            "Kind",
+            "Depth [mm]",
+            "Width [mm]",
+            "Height [mm]",
+            "Mass [kg]",
+            "Height units",
+            "Quantity",
+            "Fragile",
+            "Upright",
+            "Class",
+            "Unit",
+            "Place",
+            "Where",
+            "Task",
+            "Order",
+            "Urgency",
+            "Owner");
 
     private PieceTables() {}
 
@@ -66,9 +84,14 @@ final class PieceTables {
         row.add(held == null ? null : held.place().unit());
         row.add(held == null ? null : held.place().place());
         row.add(held == null ? null : codes.where(held));
-        row.add(spec.task() == null
-                ? null
-                : scene.brief().listed().task(spec.task()).map(Task::name).orElse(spec.task()));
+        row.add(
+                spec.task() == null
+                        ? null
+                        : scene.brief()
+                                .listed()
+                                .task(spec.task())
+                                .map(Task::name)
+                                .orElse(spec.task()));
         row.add(spec.order());
         row.add(loose == null ? null : StowagePages.words(asked == null ? loose.urgency() : asked));
         row.add(spec.owner());

@@ -102,7 +102,13 @@ public final class Report {
         for (int i = 0; i < bays.size(); i++) {
             String sheet = i + 1 + " / " + bays.size();
             sheets.add(new RackElevation(typeface, new Codes(scene), bays.get(i))
-                    .sheet(issue.name(), scene.brief().id() + "-15", sheet, issue.madeWith(), issue.particulars(), notes(issue)));
+                    .sheet(
+                            issue.name(),
+                            scene.brief().id() + "-15",
+                            sheet,
+                            issue.madeWith(),
+                            issue.particulars(),
+                            notes(issue)));
         }
         if (!sheets.isEmpty()) {
             String what = "Rack elevations";
@@ -164,7 +170,11 @@ public final class Report {
         WorkPack pack = WorkPack.of(head, issue.scene(), plan.get(), typeface);
         set.add(12, "work-pack.pdf", "Work pack: order, step cards, lists", pdf(issue, "Work pack", pack.pages()));
         set.add(12, "work-pack.html", "Work pack for a tablet, works without a network, to sign in", pack.tablet());
-        set.add(13, "pick-list.csv", "Pick list: parts and fasteners by step", Csv.write(pack.lists().get(0)));
+        set.add(
+                13,
+                "pick-list.csv",
+                "Pick list: parts and fasteners by step",
+                Csv.write(pack.lists().get(0)));
         set.add(13, "pick-list.xlsx", "Pick list, fasteners and tools as a workbook", Xlsx.write(pack.lists()));
         set.add(14, "labels.pdf", "Labels for units and holes", pdf(issue, "Labels", pack.labels()));
     }

@@ -75,7 +75,8 @@ final class StowagePages {
         flow.heading("Findings");
         LimitTable.findings(flow, issue, Subject.STOWAGE);
         flow.heading("Issue");
-        flow.paragraph("Dangerous goods are stowed and carried under the rules of the place, by people trained in them.");
+        flow.paragraph(
+                "Dangerous goods are stowed and carried under the rules of the place, by people trained in them.");
         flow.pair("Made with", issue.madeWith());
         flow.pair("Date of check", issue.particulars().date().toString());
         flow.paragraph(Issue.CAUTION, 0, Weight.MEDIUM);
@@ -84,15 +85,16 @@ final class StowagePages {
 
     private void place(FilledPlace place) {
         flow.need(SKETCH + 24);
-        flow.heading(codes.place(place.unit().id(), place.stowage().name()) + "  " + place.unit().name() + ", "
-                + place.stowage().name());
+        flow.heading(codes.place(place.unit().id(), place.stowage().name()) + "  "
+                + place.unit().name() + ", " + place.stowage().name());
         String lock = place.stowage().lock();
         double kg = place.pieces().stream()
                 .map(piece -> piece.piece().mass().massKg())
                 .mapToDouble(one -> one == null ? 0 : one)
                 .sum();
-        flow.paragraph(Numerals.of(kg, 1) + " of " + Numerals.short3(place.stowage().ratingKg()) + " kg; closed by: "
-                + (lock == null ? "not stated" : lock) + ".");
+        flow.paragraph(
+                Numerals.of(kg, 1) + " of " + Numerals.short3(place.stowage().ratingKg()) + " kg; closed by: "
+                        + (lock == null ? "not stated" : lock) + ".");
         flow.add(
                 SKETCH,
                 top -> new PlaceSketch(codes, place)

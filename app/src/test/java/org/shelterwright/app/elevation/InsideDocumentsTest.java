@@ -1,5 +1,8 @@
 package org.shelterwright.app.elevation;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -16,8 +19,6 @@ import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.racks.FilledBay;
 import org.shelterwright.layouts.samples.Samples;
 import org.shelterwright.layouts.scene.Scene;
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 /** Drawings of what is inside the units of the sample. */
 class InsideDocumentsTest {
@@ -25,14 +26,21 @@ class InsideDocumentsTest {
     private static final Typeface TYPEFACE = new Typeface();
 
     private static Scene scene() {
-        Layout layout = LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout();
+        Layout layout =
+                LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout();
         return Checker.standard().scene(layout);
     }
 
     private static Drawing elevation() {
         FilledBay bay = FilledBay.of(SCENE).get(0);
         return new RackElevation(TYPEFACE, new Codes(SCENE), bay)
-                .sheet("River Post", "rp-15", "1 / 2", "test", Particulars.draft(LocalDate.of(2026, 1, 2)), List.of("A note."));
+                .sheet(
+                        "River Post",
+                        "rp-15",
+                        "1 / 2",
+                        "test",
+                        Particulars.draft(LocalDate.of(2026, 1, 2)),
+                        List.of("A note."));
     }
 
     @Test
@@ -44,10 +52,8 @@ class InsideDocumentsTest {
                 .map(Polygon.class::cast)
                 .toList();
 
-        double height = frames.stream()
-                .mapToDouble(InsideDocumentsTest::height)
-                .max()
-                .orElseThrow();
+        double height =
+                frames.stream().mapToDouble(InsideDocumentsTest::height).max().orElseThrow();
 
         // 34 U are 1 511.3 mm; at 1:10 on paper 151.13 mm.
         assertThat(height).isCloseTo(151.13, within(1e-9));
@@ -64,14 +70,27 @@ class InsideDocumentsTest {
         List<String> texts = elevation().labels().stream().map(Label::text).toList();
 
         assertThat(texts)
-                .contains("Front", "Rear", "34 U = 1511.3", "Telemetry server", "Backup supply 1", "P001", "strip A", "A note.");
+                .contains(
+                        "Front",
+                        "Rear",
+                        "34 U = 1511.3",
+                        "Telemetry server",
+                        "Backup supply 1",
+                        "P001",
+                        "strip A",
+                        "A note.");
     }
 
     @Test
     void everyPlaceAndPieceHasItsOwnLabel() {
         List<String> texts = new LabelSheets(TYPEFACE, SCENE)
-                .pages().stream().flatMap(page -> page.labels().stream()).map(Label::text).toList();
-        List<String> codes = texts.stream().filter(text -> text.matches("P\\d{3}|U\\d{2}-[A-Z]")).toList();
+                .pages().stream()
+                        .flatMap(page -> page.labels().stream())
+                        .map(Label::text)
+                        .toList();
+        List<String> codes = texts.stream()
+                .filter(text -> text.matches("P\\d{3}|U\\d{2}-[A-Z]"))
+                .toList();
 
         assertThat(codes).doesNotHaveDuplicates().hasSizeGreaterThan(50);
         assertThat(codes).contains("P031", "U10-B", "U01-A");

@@ -31,7 +31,8 @@ public record Stowage(
             throw new IllegalArgumentException("The stowage place \"" + name + "\" must not open downwards.");
         }
         if (leastC != null && mostC != null && leastC > mostC) {
-            throw new IllegalArgumentException("The lowest temperature in \"" + name + "\" must not be above the highest.");
+            throw new IllegalArgumentException(
+                    "The lowest temperature in \"" + name + "\" must not be above the highest.");
         }
     }
 

@@ -13,8 +13,6 @@ public enum StowageKind {
 
     /** Where it is open, as seen on the item, unless its data say otherwise. */
     public Face opening() {
-        return this == SHELF || this == CUPBOARD || this == NET
-                ? Face.FRONT
-                : Face.TOP;
+        return this == SHELF || this == CUPBOARD || this == NET ? Face.FRONT : Face.TOP;
     }
 }

@@ -11,7 +11,11 @@ import org.shelterwright.catalog.space.Millimetres;
  * @param plug how far the plug stands out (µm)
  * @param bendRadius least radius to which its cables may be bent (µm)
  */
-public record CableFace(Face face, CableClass cableClass, @Millimetres int plug, @Millimetres int bendRadius) {
+public record CableFace(
+        Face face,
+        CableClass cableClass,
+        @Millimetres int plug,
+        @Millimetres int bendRadius) {
     public CableFace {
         if (face != Face.FRONT && face != Face.REAR) {
             throw new IllegalArgumentException("Cables of a rack-mounted piece must leave at its front or rear.");

@@ -53,8 +53,9 @@ public record Piece(
                     + rack.units() + " U are " + Lengths.format(height) + " mm. Give it more units or less height.");
         }
         if (size.y() > RackStandard.PANEL_WIDTH) {
-            throw new IllegalArgumentException("The piece " + id + " is " + Lengths.format(size.y())
-                    + " mm wide, and a panel is " + Lengths.format(RackStandard.PANEL_WIDTH) + " mm. Correct its width.");
+            throw new IllegalArgumentException(
+                    "The piece " + id + " is " + Lengths.format(size.y()) + " mm wide, and a panel is "
+                            + Lengths.format(RackStandard.PANEL_WIDTH) + " mm. Correct its width.");
         }
         if (rack.frontDepth() > size.x()) {
             throw new IllegalArgumentException(

@@ -34,14 +34,15 @@ public record RackMount(
         boolean blank) {
     public RackMount {
         if (units < 1 || units > RackStandard.MOST_UNITS) {
-            throw new IllegalArgumentException(
-                    "A rack-mounted piece of " + units + " height units must have 1 to " + RackStandard.MOST_UNITS + ".");
+            throw new IllegalArgumentException("A rack-mounted piece of " + units + " height units must have 1 to "
+                    + RackStandard.MOST_UNITS + ".");
         }
         if (frontDepth < 0) {
             throw new IllegalArgumentException("The depth before the mounting plane must not be below zero.");
         }
         if (slideTravel != null && slideTravel <= 0 || armDepth != null && armDepth < 0) {
-            throw new IllegalArgumentException("A slide-out must travel, and its cable arm must not be below zero deep.");
+            throw new IllegalArgumentException(
+                    "A slide-out must travel, and its cable arm must not be below zero deep.");
         }
         cableFaces = List.copyOf(cableFaces);
     }

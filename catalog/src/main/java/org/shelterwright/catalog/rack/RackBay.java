@@ -40,11 +40,12 @@ public record RackBay(
         List<PowerStrip> strips) {
     public RackBay {
         if (units < 1 || units > RackStandard.MOST_UNITS) {
-            throw new IllegalArgumentException("The bay \"" + name + "\" has " + units + " height units; it must have 1 to "
-                    + RackStandard.MOST_UNITS + ".");
+            throw new IllegalArgumentException("The bay \"" + name + "\" has " + units
+                    + " height units; it must have 1 to " + RackStandard.MOST_UNITS + ".");
         }
         if (!front.upright()) {
-            throw new IllegalArgumentException("The panels of bay \"" + name + "\" must look to a side, not up or down.");
+            throw new IllegalArgumentException(
+                    "The panels of bay \"" + name + "\" must look to a side, not up or down.");
         }
         if (frontRoom < 0 || rearRoom <= 0) {
             throw new IllegalArgumentException("The bay \"" + name

@@ -41,7 +41,8 @@ public record PieceList(List<PieceRow> rows, List<ImportNote> notes) {
         }
         throw new InputException(
                 file.name(),
-                "No row of headers was found in the first " + HEADER_ROWS + " filled rows: one must name the columns name,"
+                "No row of headers was found in the first " + HEADER_ROWS
+                        + " filled rows: one must name the columns name,"
                         + " depth, width and height, such as \"Name\", \"Depth [mm]\", \"Width [mm]\", \"Height [mm]\".");
     }
 

@@ -180,7 +180,9 @@ final class PieceReader {
 
     private @Nullable DangerousGoods goods(Table.Line line) {
         Cell cell = cell(line, PieceColumn.CLASS);
-        if (cell == null || NO.contains(cell.text().toLowerCase(Locale.ROOT)) || cell.text().isBlank()) {
+        if (cell == null
+                || NO.contains(cell.text().toLowerCase(Locale.ROOT))
+                || cell.text().isBlank()) {
             return null;
         }
         try {
@@ -207,9 +209,8 @@ final class PieceReader {
     }
 
     private String id(String name) {
-        String plain = name.toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z0-9]+", "-")
-                .replaceAll("^-+|-+$", "");
+        String plain =
+                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
         String base = plain.isEmpty() ? "piece" : plain.substring(0, Math.min(40, plain.length()));
         String id = base;
         for (int number = 2; !ids.add(id); number++) {

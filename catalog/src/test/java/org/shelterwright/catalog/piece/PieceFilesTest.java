@@ -1,5 +1,8 @@
 package org.shelterwright.catalog.piece;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
@@ -12,8 +15,6 @@ import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.Problem;
 import org.shelterwright.catalog.rack.RackStandard;
 import org.shelterwright.catalog.space.Face;
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 /** What is read of pieces, and what is said of bad ones. */
 class PieceFilesTest {
@@ -35,9 +36,12 @@ class PieceFilesTest {
     }
 
     private static void refused(String text, String sentence) {
-        assertThatThrownBy(() -> read(text)).isInstanceOfSatisfying(InputException.class, e -> assertThat(e.problems())
-                .extracting(Problem::sentence)
-                .anyMatch(one -> one.contains(sentence)));
+        assertThatThrownBy(() -> read(text))
+                .isInstanceOfSatisfying(
+                        InputException.class,
+                        e -> assertThat(e.problems())
+                                .extracting(Problem::sentence)
+                                .anyMatch(one -> one.contains(sentence)));
     }
 
     @Test
@@ -58,9 +62,10 @@ class PieceFilesTest {
 
     @Test
     void everyBuiltInPieceReadsBackAsItIs() {
-        assertThat(BuiltInCatalog.entries().pieces()).hasSizeGreaterThan(40).allSatisfy(piece -> assertThat(
-                        CatalogFormats.PIECE.read(CatalogFormats.PIECE.write(piece), "again"))
-                .isEqualTo(piece));
+        assertThat(BuiltInCatalog.entries().pieces())
+                .hasSizeGreaterThan(40)
+                .allSatisfy(piece -> assertThat(CatalogFormats.PIECE.read(CatalogFormats.PIECE.write(piece), "again"))
+                        .isEqualTo(piece));
         assertThat(BuiltInCatalog.entries().doubts()).isEmpty();
     }
 
@@ -94,7 +99,9 @@ class PieceFilesTest {
 
     @Test
     void cablesLeaveAtFrontOrRear() {
-        refused(RADIO.replace("\"face\": \"rear\"", "\"face\": \"top\""), "Cables of a rack-mounted piece must leave at its front or rear.");
+        refused(
+                RADIO.replace("\"face\": \"rear\"", "\"face\": \"top\""),
+                "Cables of a rack-mounted piece must leave at its front or rear.");
     }
 
     @Test

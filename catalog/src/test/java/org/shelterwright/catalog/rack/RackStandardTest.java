@@ -1,9 +1,10 @@
 package org.shelterwright.catalog.rack;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.catalog.space.Lengths;
-import static org.assertj.core.api.Assertions.assertThat;
 
 /** Held against IEC 60297-3-100 and EIA-310-D. */
 class RackStandardTest {

@@ -1,5 +1,8 @@
 package org.shelterwright.catalog.table;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -7,8 +10,6 @@ import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.piece.Urgency;
 import org.shelterwright.catalog.space.Size;
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 /** A person's list of pieces: what is taken, and what is told of the rest. */
 class PieceListTest {
@@ -41,16 +42,18 @@ class PieceListTest {
             assertThat(row.kind().loose().goods().hazardClass()).isEqualTo("3");
         });
         assertThat(notes(list))
-                .containsExactly("A1: The fields are separated by commas.", "A1: Masses were taken as estimated; centres of mass stay unknown and lie somewhere in the"
-                        + " piece.");
+                .containsExactly(
+                        "A1: The fields are separated by commas.",
+                        "A1: Masses were taken as estimated; centres of mass stay unknown and lie somewhere in the"
+                                + " piece.");
     }
 
     @Test
     void heightUnitsMakeAPieceRackMounted() {
         PieceList list = read("Name;Depth mm;Width mm;Height mm;U\nRadio;300;440;88;2\n");
 
-        assertThat(list.rows().get(0).kind().mount()).hasValueSatisfying(mount -> assertThat(mount.units())
-                .isEqualTo(2));
+        assertThat(list.rows().get(0).kind().mount())
+                .hasValueSatisfying(mount -> assertThat(mount.units()).isEqualTo(2));
     }
 
     @Test
@@ -87,7 +90,13 @@ class PieceListTest {
         StringBuilder text = new StringBuilder("Name,Depth [mm],Width [mm],Height [mm],Mass [kg]\n");
         for (int i = 1; i <= 400; i++) {
             String depth = i % 20 == 0 ? "" : i % 33 == 0 ? "wide" : "1" + i % 10 + "0";
-            text.append("Piece ").append(i).append(',').append(depth).append(",100,80,").append(i % 7 == 0 ? "" : "1.5").append('\n');
+            text.append("Piece ")
+                    .append(i)
+                    .append(',')
+                    .append(depth)
+                    .append(",100,80,")
+                    .append(i % 7 == 0 ? "" : "1.5")
+                    .append('\n');
         }
 
         PieceList list = read(text.toString());
@@ -100,7 +109,9 @@ class PieceListTest {
             assertThat(notes(list).contains(told)).as("row %d", i).isEqualTo(gap);
         }
         assertThat(list.rows()).hasSize((int) (400 - gaps));
-        assertThat(list.rows()).filteredOn(row -> row.kind().mass().massKg() == null).hasSizeGreaterThan(45);
+        assertThat(list.rows())
+                .filteredOn(row -> row.kind().mass().massKg() == null)
+                .hasSizeGreaterThan(45);
         assertThat(list.rows().stream().map(row -> row.kind().id()).distinct()).hasSize((int) (400 - gaps));
     }
 
@@ -113,8 +124,9 @@ class PieceListTest {
 
     @Test
     void whateverAFileHoldsItGivesRowsOrASentence() {
-        byte[] sound = "Name,Depth [mm],Width [mm],Height [mm],Mass [kg],U,Class\nLamp,100,100,80,1,,\nRadio,300,440,80,2,2,3\n"
-                .getBytes(StandardCharsets.UTF_8);
+        byte[] sound =
+                "Name,Depth [mm],Width [mm],Height [mm],Mass [kg],U,Class\nLamp,100,100,80,1,,\nRadio,300,440,80,2,2,3\n"
+                        .getBytes(StandardCharsets.UTF_8);
         for (int seed = 0; seed < 1_000; seed++) {
             java.util.Random random = new java.util.Random(seed);
             byte[] bytes = sound.clone();
@@ -122,7 +134,8 @@ class PieceListTest {
                 bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
             }
             try {
-                assertThat(PieceList.read(new InputFile("pieces.csv", bytes)).rows()).hasSizeLessThan(10);
+                assertThat(PieceList.read(new InputFile("pieces.csv", bytes)).rows())
+                        .hasSizeLessThan(10);
             } catch (InputException e) {
                 assertThat(e.problems()).as("seed %d", seed).isNotEmpty();
             }

@@ -68,7 +68,9 @@ public record Brief(
             Map<String, Double> limits,
             List<Wire> wires,
             @Nullable String note) {
-        this(id, name, body, carrier, trailer, units, crew, List.of(), wishes, ruleSets, limits, wires, null, null, note);
+        this(
+                id, name, body, carrier, trailer, units, crew, List.of(), wishes, ruleSets, limits, wires, null, null,
+                note);
     }
 
     /** A brief that lists no pieces. */
@@ -135,7 +137,8 @@ public record Brief(
 
     public Brief withOccupants(List<Occupant> others) {
         return new Brief(
-                id, name, body, carrier, trailer, units, crew, others, wishes, ruleSets, limits, wires, services, inventory, note);
+                id, name, body, carrier, trailer, units, crew, others, wishes, ruleSets, limits, wires, services,
+                inventory, note);
     }
 
     public Brief withWishes(List<Wish> others) {
@@ -164,7 +167,7 @@ public record Brief(
 
     public Brief withServices(@Nullable Services others) {
         return new Brief(
-                id, name, body, carrier, trailer, units, crew, occupants, wishes, ruleSets, limits, wires, others, inventory,
-                note);
+                id, name, body, carrier, trailer, units, crew, occupants, wishes, ruleSets, limits, wires, others,
+                inventory, note);
     }
 }

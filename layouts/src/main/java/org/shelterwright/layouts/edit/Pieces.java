@@ -42,9 +42,7 @@ final class Pieces {
         UnitSpec unit = Units.require(layout, place.unit());
         if (Interiors.held(spec, layout.contents().kind(spec), place, layout.item(unit)) == null) {
             throw new IllegalArgumentException("The unit \"" + place.unit() + "\" has no "
-                    + (place.racked()
-                            ? "height units from U" + place.lowest() + " on in a bay \""
-                            : "stowage place \"")
+                    + (place.racked() ? "height units from U" + place.lowest() + " on in a bay \"" : "stowage place \"")
                     + place.place() + "\" for the piece \"" + place.piece() + "\". Choose another place.");
         }
     }

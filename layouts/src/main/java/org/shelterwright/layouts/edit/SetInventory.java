@@ -40,12 +40,15 @@ public record SetInventory(@Nullable Inventory inventory, List<Piece> kinds) imp
         Brief brief = layout.brief().withInventory(inventory);
         for (PieceSpec spec : brief.listed().pieces()) {
             if (!held.containsKey(spec.kind())) {
-                throw new IllegalArgumentException("The piece \"" + spec.id() + "\" is of kind \"" + spec.kind()
-                        + "\", which is not given.");
+                throw new IllegalArgumentException(
+                        "The piece \"" + spec.id() + "\" is of kind \"" + spec.kind() + "\", which is not given.");
             }
         }
         Contents contents = new Contents(held, layout.contents().places()).keptFor(brief);
-        return Units.with(layout.withContents(Contents.NONE), brief, layout.parts().items())
+        return Units.with(
+                        layout.withContents(Contents.NONE),
+                        brief,
+                        layout.parts().items())
                 .withContents(contents);
     }
 }

@@ -59,7 +59,8 @@ final class ContentsAssembly {
                         at.key("entry").key("id"),
                         "The piece id \"" + piece.id() + "\" is given twice among the contents. Remove one of them.");
             }
-            if (!ContentHash.of(CatalogFormats.PIECE, piece).equals(copies.get(i).sha256())) {
+            if (!ContentHash.of(CatalogFormats.PIECE, piece)
+                    .equals(copies.get(i).sha256())) {
                 findings.doubt(
                         at.key("sha256"),
                         "The copy of piece \"" + piece.id() + "\" in this file was changed since the program saved it."

@@ -22,9 +22,9 @@ import org.shelterwright.catalog.plausible.CableOddities;
 import org.shelterwright.catalog.plausible.CarrierOddities;
 import org.shelterwright.catalog.plausible.ItemOddities;
 import org.shelterwright.catalog.plausible.Oddity;
-import org.shelterwright.catalog.transit.Transit;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
+import org.shelterwright.catalog.transit.Transit;
 import org.shelterwright.layouts.brief.Trailer;
 import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.file.LayoutDocument.CableCopy;
@@ -72,9 +72,8 @@ final class LayoutAssembly {
         takePlacements();
         Map<String, Route> routes = new RouteReferences(document, cables, places.key("routes"), findings).routes();
         takeOrder(document.boltDown());
-        Contents contents =
-                new ContentsAssembly(document.brief(), items, places.key("contents"), findings)
-                        .contents(document.contents());
+        Contents contents = new ContentsAssembly(document.brief(), items, places.key("contents"), findings)
+                .contents(document.contents());
         findings.requireUsable();
         Copies parts = document.parts();
         return new Layout(
@@ -221,7 +220,11 @@ final class LayoutAssembly {
         Places at = places.key("boltDown");
         for (int i = 0; i < order.steps().size(); i++) {
             BriefReferences.known(
-                    order.steps().get(i).unit(), known, "unit", at.key("steps").index(i).key("unit"), findings);
+                    order.steps().get(i).unit(),
+                    known,
+                    "unit",
+                    at.key("steps").index(i).key("unit"),
+                    findings);
         }
         for (int i = 0; i < order.before().size(); i++) {
             Places one = at.key("before").index(i);

@@ -38,7 +38,8 @@ public final class PieceImport {
      */
     public static Result into(Layout layout, PieceList list) {
         Inventory listed = layout.brief().listed();
-        List<String> notes = new ArrayList<>(list.notes().stream().map(ImportNote::text).toList());
+        List<String> notes =
+                new ArrayList<>(list.notes().stream().map(ImportNote::text).toList());
         Map<String, Task> tasks = new LinkedHashMap<>();
         listed.tasks().forEach(task -> tasks.put(task.id(), task));
         Set<String> units = BriefReferences.ids(layout.brief().units(), UnitSpec::id);
@@ -58,7 +59,8 @@ public final class PieceImport {
             String task = row.task() == null ? null : task(row.task(), tasks);
             for (int i = 1; i <= row.quantity(); i++) {
                 String id = free(row.quantity() == 1 ? kind : kind + "-" + i, specs.keySet());
-                String name = row.quantity() == 1 ? row.kind().name() : row.kind().name() + " " + i;
+                String name =
+                        row.quantity() == 1 ? row.kind().name() : row.kind().name() + " " + i;
                 specs.put(
                         id,
                         new PieceSpec(
@@ -78,7 +80,9 @@ public final class PieceImport {
                 return task.id();
             }
         }
-        String plain = name.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
+        String plain = name.toLowerCase(java.util.Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "-")
+                .replaceAll("^-+|-+$", "");
         String id = free(plain.isEmpty() ? "task" : plain, tasks.keySet());
         tasks.put(id, new Task(id, name, null, null, null));
         return id;

@@ -50,7 +50,8 @@ public final class Interiors {
             UnitSpec unit = place == null ? null : units.get(place.unit());
             Held held = place == null || unit == null ? null : held(spec, piece, place, layout.item(unit));
             if (held instanceof InRack in) {
-                racks.computeIfAbsent(in.place().unit(), key -> new ArrayList<>()).add(in);
+                racks.computeIfAbsent(in.place().unit(), key -> new ArrayList<>())
+                        .add(in);
             } else if (held instanceof InPlace in) {
                 stowages.computeIfAbsent(in.place().unit(), key -> new ArrayList<>())
                         .add(in);
@@ -82,9 +83,7 @@ public final class Interiors {
         Posture posture = place.posture();
         if (loose != null && at != null && posture != null) {
             Optional<Stowage> stowage = item.stowage(place.place());
-            return stowage.isPresent()
-                    ? new InPlace(spec, piece, loose, place, stowage.get(), at, posture)
-                    : null;
+            return stowage.isPresent() ? new InPlace(spec, piece, loose, place, stowage.get(), at, posture) : null;
         }
         return null;
     }

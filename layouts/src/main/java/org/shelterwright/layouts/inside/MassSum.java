@@ -60,8 +60,7 @@ final class MassSum {
         MassBasis basis = data.basis();
         worst = basis.compareTo(worst) < 0 ? basis : worst;
         Double stated = data.growthShare();
-        OptionalDouble growth =
-                stated != null ? OptionalDouble.of(stated) : rules.value(Figure.growth(basis));
+        OptionalDouble growth = stated != null ? OptionalDouble.of(stated) : rules.value(Figure.growth(basis));
         if (growth.isEmpty()) {
             growthMissing = basis;
         }
@@ -89,7 +88,8 @@ final class MassSum {
         }
         Point centre = centreMissing
                 ? null
-                : new Point((int) Math.round(x / grownKg), (int) Math.round(y / grownKg), (int) Math.round(z / grownKg));
+                : new Point(
+                        (int) Math.round(x / grownKg), (int) Math.round(y / grownKg), (int) Math.round(z / grownKg));
         MassBasis basis =
                 growthMissing != null ? growthMissing : uncertaintyMissing != null ? uncertaintyMissing : worst;
         return new MassData(

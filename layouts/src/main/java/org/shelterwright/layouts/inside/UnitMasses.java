@@ -52,7 +52,9 @@ public final class UnitMasses {
         for (UnitSpec unit : layout.brief().units()) {
             for (Held held : interiors.held(unit.id())) {
                 String task = held.spec().takenOut() ? held.spec().task() : null;
-                String at = task == null ? null : inventory.task(task).map(Task::unit).orElse(null);
+                String at = task == null
+                        ? null
+                        : inventory.task(task).map(Task::unit).orElse(null);
                 if (at != null) {
                     arriving.computeIfAbsent(at, key -> new ArrayList<>()).add(held);
                 }

@@ -38,13 +38,14 @@ public record Contents(Map<String, Piece> kinds, Map<String, PiecePlace> places)
             kinds.put(
                     spec.kind(),
                     catalog.piece(spec.kind())
-                            .orElseThrow(() -> new IllegalArgumentException("The kind \"" + spec.kind() + "\" of piece \""
-                                    + spec.id() + "\" is not in the catalog."
-                                    + NearestName.hint(
-                                            spec.kind(),
-                                            catalog.pieces().stream()
-                                                    .map(Piece::id)
-                                                    .toList()))));
+                            .orElseThrow(() ->
+                                    new IllegalArgumentException("The kind \"" + spec.kind() + "\" of piece \""
+                                            + spec.id() + "\" is not in the catalog."
+                                            + NearestName.hint(
+                                                    spec.kind(),
+                                                    catalog.pieces().stream()
+                                                            .map(Piece::id)
+                                                            .toList()))));
         }
         return kinds.isEmpty() ? NONE : new Contents(kinds, Map.of());
     }

@@ -32,8 +32,8 @@ public record Layout(
         @Nullable BoltDownOrder boltDown,
         Contents contents) {
     public Layout {
-        placements = ordered(
-                placements, brief.units().stream().map(UnitSpec::id).toList(), "The layout places a unit");
+        placements =
+                ordered(placements, brief.units().stream().map(UnitSpec::id).toList(), "The layout places a unit");
         routes = ordered(routes, brief.wires().stream().map(Wire::id).toList(), "The layout routes a wire");
         acceptances = List.copyOf(acceptances);
         for (String id : contents.places().keySet()) {

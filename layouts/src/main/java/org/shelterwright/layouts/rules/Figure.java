@@ -99,7 +99,10 @@ public enum Figure {
     LIFT_PEOPLE("bolt-down.lift-people", "", "Most people at one lift"),
     TEAM_OF_TWO("bolt-down.team-of-two", "share", "Share of the sum of what two people lift that they lift together"),
     TEAM_OF_MORE("bolt-down.team-of-more", "share", "The same of three people and more"),
-    TEAM_HOLD("bolt-down.team-hold", "mm", "Distance of the hands from the ankles where several hold a unit at its edges"),
+    TEAM_HOLD(
+            "bolt-down.team-hold",
+            "mm",
+            "Distance of the hands from the ankles where several hold a unit at its edges"),
     STEP_PLATFORM("bolt-down.step-platform", "mm", "Height of the step platform for what is lifted above 1.5 m"),
     TROLLEY_RATING("bolt-down.trolley-rating", "kg", "Mass that the floor trolley takes"),
     HOIST_RATING("bolt-down.hoist-rating", "kg", "Mass that the hoist or lifting table takes"),
@@ -127,7 +130,9 @@ public enum Figure {
     STOWAGE_REACH_AT_ONCE("stowage.reach-at-once", "mm", "Farthest that what is needed at once lies from its task"),
     STOWAGE_REACH_SOON("stowage.reach-soon", "mm", "Farthest that what is needed soon lies from its task"),
     STOWAGE_ORDER_SLACK(
-            "stowage.order-slack", "mm", "How much farther from its task what is used first may lie than what is used later"),
+            "stowage.order-slack",
+            "mm",
+            "How much farther from its task what is used first may lie than what is used later"),
     STOWAGE_ROOM_LOW("stowage.room-low", "°C", "Lowest temperature in places that are as warm as the room"),
     STOWAGE_ROOM_HIGH("stowage.room-high", "°C", "Highest temperature in places that are as warm as the room"),
     OUTLINE_MARGIN("transport.outline-margin", "mm", "Least distance of a load from the outline, each side and above"),
@@ -139,8 +144,10 @@ public enum Figure {
     DOOR_PLAY_WIDE("transport.door-play-wide", "mm", "What a doorway must be wider than what passes"),
     DOOR_PLAY_HIGH("transport.door-play-high", "mm", "What a doorway must be higher than what passes"),
     HALF_LENGTH_SHARE("transport.half-length-share", "share", "Greatest share of a load on half of the length"),
-    LOAD_OFF_ALONG("transport.off-along", "share", "Greatest distance of a load's centre from mid-length, of the length"),
-    LOAD_OFF_ACROSS("transport.off-across", "share", "Greatest distance of a load's centre from the middle, of the width"),
+    LOAD_OFF_ALONG(
+            "transport.off-along", "share", "Greatest distance of a load's centre from mid-length, of the length"),
+    LOAD_OFF_ACROSS(
+            "transport.off-across", "share", "Greatest distance of a load's centre from the middle, of the width"),
     TIE_DOWN_FACTOR("transport.tie-down-factor", "", "Safety factor of friction by tie-downs"),
     LASHING_LEAST_ANGLE("transport.lashing-least-angle", "°", "Least angle of a direct lashing to the floor"),
     LASHING_MOST_ANGLE("transport.lashing-most-angle", "°", "Greatest angle of a direct lashing to the floor"),

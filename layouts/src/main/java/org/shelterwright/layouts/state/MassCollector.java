@@ -66,7 +66,8 @@ final class MassCollector {
         }
         for (PlacedUnit unit : scene.units()) {
             Item item = unit.item();
-            String entry = (scene.interiors().held(unit.id()).isEmpty() ? "item " : "the interior of item ") + item.id();
+            String entry =
+                    (scene.interiors().held(unit.id()).isEmpty() ? "item " : "the interior of item ") + item.id();
             MassData onRoad = unit.mass(Situation.ON_THE_ROAD);
             boolean known = known(Holder.BODY, onRoad, unit.spec(), unit.name(), entry);
             int firstFill = fills.size();

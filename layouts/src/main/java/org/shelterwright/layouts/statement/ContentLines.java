@@ -49,14 +49,21 @@ final class ContentLines {
         for (Held held : riding) {
             When there = held.spec().takenOut() && when == When.ALWAYS ? When.ON_THE_ROAD : when;
             if (!held.spec().takenOut() || there == When.ON_THE_ROAD) {
-                lines.add(line(unit, held.piece().name(), held.name(), held.piece().mass(), held.centre(), pose, there));
+                lines.add(line(
+                        unit, held.piece().name(), held.name(), held.piece().mass(), held.centre(), pose, there));
             }
         }
         if (when != When.ON_THE_ROAD) {
             for (Held held : UnitMasses.usedAt(scene.layout(), scene.interiors(), unit.id())) {
                 Point top = UnitMasses.workTop(item);
                 lines.add(line(
-                        unit, held.piece().name() + ", in use", held.name(), held.piece().mass(), top, pose, When.ON_STATION));
+                        unit,
+                        held.piece().name() + ", in use",
+                        held.name(),
+                        held.piece().mass(),
+                        top,
+                        pose,
+                        When.ON_STATION));
             }
         }
     }

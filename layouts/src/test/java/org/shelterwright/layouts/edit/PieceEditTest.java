@@ -1,5 +1,8 @@
 package org.shelterwright.layouts.edit;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -11,8 +14,6 @@ import org.shelterwright.layouts.layout.Contents;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.PiecePlace;
 import org.shelterwright.layouts.trial.TrialPiece;
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 /** Edits of what is inside the units. */
 class PieceEditTest {
@@ -85,10 +86,12 @@ class PieceEditTest {
 
     @Test
     void removingAUnitTakesItsPiecesOut() {
-        Layout without = new RemoveUnit(FilledPost.UNIT).apply(layout.withAsked(
-                layout.brief().withInventory(new Inventory(
-                        List.of(), List.of(PieceSpec.of("radio", "Radio", "radio")))),
-                layout.parts()));
+        Layout without = new RemoveUnit(FilledPost.UNIT)
+                .apply(layout.withAsked(
+                        layout.brief()
+                                .withInventory(
+                                        new Inventory(List.of(), List.of(PieceSpec.of("radio", "Radio", "radio")))),
+                        layout.parts()));
 
         assertThat(without.contents().places()).isEmpty();
         assertThat(without.brief().listed().pieces()).hasSize(1);

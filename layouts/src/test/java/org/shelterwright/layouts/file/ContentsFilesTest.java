@@ -1,5 +1,8 @@
 package org.shelterwright.layouts.file;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -8,22 +11,23 @@ import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.Places;
 import org.shelterwright.catalog.json.Problem;
 import org.shelterwright.layouts.layout.Layout;
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 /** The contents of a layout in its file, and what is said of bad ones. */
 class ContentsFilesTest {
-    private static final String TEXT =
-            new String(LayoutFiles.bytes(FilledPost.layout()), StandardCharsets.UTF_8);
+    private static final String TEXT = new String(LayoutFiles.bytes(FilledPost.layout()), StandardCharsets.UTF_8);
 
     private static Layout read(String text) {
-        return LayoutFiles.read(new InputFile("post.json", text.getBytes(StandardCharsets.UTF_8))).layout();
+        return LayoutFiles.read(new InputFile("post.json", text.getBytes(StandardCharsets.UTF_8)))
+                .layout();
     }
 
     private static void refused(String text, String sentence) {
-        assertThatThrownBy(() -> read(text)).isInstanceOfSatisfying(InputException.class, e -> assertThat(e.problems())
-                .extracting(Problem::sentence)
-                .contains(sentence));
+        assertThatThrownBy(() -> read(text))
+                .isInstanceOfSatisfying(
+                        InputException.class,
+                        e -> assertThat(e.problems())
+                                .extracting(Problem::sentence)
+                                .contains(sentence));
     }
 
     @Test
@@ -65,9 +69,12 @@ class ContentsFilesTest {
     @Test
     void aPlaceGivesUnitsOrACorner() {
         assertThatThrownBy(() -> read(TEXT.replace("\"lowest\": 3", "\"kept\": true")))
-                .isInstanceOfSatisfying(InputException.class, e -> assertThat(e.problems())
-                        .extracting(Problem::sentence)
-                        .anyMatch(one -> one.contains("must give either its lowest height unit, or the corner and the posture")));
+                .isInstanceOfSatisfying(
+                        InputException.class,
+                        e -> assertThat(e.problems())
+                                .extracting(Problem::sentence)
+                                .anyMatch(one -> one.contains(
+                                        "must give either its lowest height unit, or the corner and the posture")));
     }
 
     @Test
@@ -79,10 +86,13 @@ class ContentsFilesTest {
 
     @Test
     void aPieceAtAnUnknownUnitIsRefused() {
-        assertThatThrownBy(() -> read(TEXT.replace("\"within\": \"" + FilledPost.UNIT + "\"", "\"within\": \"nowhere\"")))
-                .isInstanceOfSatisfying(InputException.class, e -> assertThat(e.problems())
-                        .extracting(Problem::sentence)
-                        .anyMatch(one -> one.startsWith("The unit \"nowhere\" is not known.")));
+        assertThatThrownBy(
+                        () -> read(TEXT.replace("\"within\": \"" + FilledPost.UNIT + "\"", "\"within\": \"nowhere\"")))
+                .isInstanceOfSatisfying(
+                        InputException.class,
+                        e -> assertThat(e.problems())
+                                .extracting(Problem::sentence)
+                                .anyMatch(one -> one.startsWith("The unit \"nowhere\" is not known.")));
     }
 
     @Test
@@ -94,8 +104,8 @@ class ContentsFilesTest {
 
     @Test
     void aBriefWithAKindThatTheCatalogLacksIsRefused() {
-        Findings findings = BriefCheck.of(
-                FilledPost.layout().brief(), Places.none("brief"), SmallPost.CATALOG, List.of());
+        Findings findings =
+                BriefCheck.of(FilledPost.layout().brief(), Places.none("brief"), SmallPost.CATALOG, List.of());
 
         assertThat(findings.problems())
                 .extracting(Problem::sentence)

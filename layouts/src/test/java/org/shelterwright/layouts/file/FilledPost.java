@@ -29,12 +29,11 @@ import org.shelterwright.layouts.trial.TrialPiece;
 /** The small post with pieces in its rack. */
 public final class FilledPost {
     /** The unit that holds them. */
-    public static final String UNIT =
-            SmallPost.brief().units().stream()
-                    .filter(unit -> unit.item().equals(SmallPost.RACK.id()))
-                    .findFirst()
-                    .orElseThrow()
-                    .id();
+    public static final String UNIT = SmallPost.brief().units().stream()
+            .filter(unit -> unit.item().equals(SmallPost.RACK.id()))
+            .findFirst()
+            .orElseThrow()
+            .id();
 
     /** The rack of the small post with a bay of 20 U and a drawer. */
     public static final Item RACK = rack();
@@ -56,7 +55,8 @@ public final class FilledPost {
                 Airflow.FRONT_TO_REAR,
                 200.0,
                 List.of(new PowerStrip("strip A", "230 V ac", 10, 6)));
-        Stowage drawer = new Stowage("drawer", Box.ofMm(50, 50, 50, 350, 350, 200), 10, null, null, "latch", null, null);
+        Stowage drawer =
+                new Stowage("drawer", Box.ofMm(50, 50, 50, 350, 350, 200), 10, null, null, "latch", null, null);
         return new Item(
                 old.id(),
                 old.name(),
@@ -95,9 +95,17 @@ public final class FilledPost {
         Layout old = SmallPost.layout();
         Map<String, Item> items = new LinkedHashMap<>(old.parts().items());
         items.put(RACK.id(), RACK);
-        Parts parts = new Parts(old.parts().body(), old.parts().carrier(), old.parts().trailer(), items);
-        Piece radio = TrialPiece.racked("radio", 2, 250).kg(8.0).cables(Face.REAR, 30, 20).watts(50).build();
-        Piece lamp = TrialPiece.loose("lamp", 120, 80, 80).goods("3", "5.1").bears(-10.0, 50.0).build();
+        Parts parts =
+                new Parts(old.parts().body(), old.parts().carrier(), old.parts().trailer(), items);
+        Piece radio = TrialPiece.racked("radio", 2, 250)
+                .kg(8.0)
+                .cables(Face.REAR, 30, 20)
+                .watts(50)
+                .build();
+        Piece lamp = TrialPiece.loose("lamp", 120, 80, 80)
+                .goods("3", "5.1")
+                .bears(-10.0, 50.0)
+                .build();
         Inventory inventory = new Inventory(
                 List.of(new Task("watch", "Watch", UNIT, null, null)),
                 List.of(

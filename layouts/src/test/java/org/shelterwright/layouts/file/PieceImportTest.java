@@ -1,12 +1,13 @@
 package org.shelterwright.layouts.file;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.table.PieceList;
 import org.shelterwright.layouts.brief.PieceSpec;
 import org.shelterwright.layouts.layout.Layout;
-import static org.assertj.core.api.Assertions.assertThat;
 
 /** A list of pieces joins the inventory of a layout. */
 class PieceImportTest {
@@ -23,9 +24,16 @@ class PieceImportTest {
         assertThat(result.layout().brief().listed().pieces())
                 .extracting(PieceSpec::id)
                 .containsExactly("radio", "lamp", "lamp-2-1", "lamp-2-2");
-        assertThat(result.layout().brief().listed().piece("lamp-2-1").orElseThrow().task()).isEqualTo("watch");
+        assertThat(result.layout()
+                        .brief()
+                        .listed()
+                        .piece("lamp-2-1")
+                        .orElseThrow()
+                        .task())
+                .isEqualTo("watch");
         assertThat(result.layout().contents().places()).hasSize(2);
-        assertThat(LayoutFiles.read(new InputFile("l.json", LayoutFiles.bytes(result.layout()))).layout())
+        assertThat(LayoutFiles.read(new InputFile("l.json", LayoutFiles.bytes(result.layout())))
+                        .layout())
                 .isEqualTo(result.layout());
     }
 

@@ -1,5 +1,8 @@
 package org.shelterwright.layouts.inside;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,8 +40,6 @@ import org.shelterwright.layouts.trial.Trial;
 import org.shelterwright.layouts.trial.TrialBody;
 import org.shelterwright.layouts.trial.TrialItem;
 import org.shelterwright.layouts.trial.TrialPiece;
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 /** The mass and the centre of units follow from their content, in both situations; held against a plain sum. */
 class ContentsMassTest {
@@ -66,7 +67,11 @@ class ContentsMassTest {
                     add(sum, kind.mass(), at(kind, place, item), item, pose);
                 }
                 String where = out && place != null
-                        ? layout.brief().listed().task(piece.task()).orElseThrow().unit()
+                        ? layout.brief()
+                                .listed()
+                                .task(piece.task())
+                                .orElseThrow()
+                                .unit()
                         : null;
                 if (spec.id().equals(where)) {
                     add(sum, kind.mass(), top(item), item, pose);
@@ -80,8 +85,10 @@ class ContentsMassTest {
         return item.supports().stream()
                 .filter(support -> !support.under())
                 .findFirst()
-                .map(support -> support.area().at(support.height(), support.height()).centre())
-                .orElse(new Point(item.size().x() / 2, item.size().y() / 2, item.size().z()));
+                .map(support ->
+                        support.area().at(support.height(), support.height()).centre())
+                .orElse(new Point(
+                        item.size().x() / 2, item.size().y() / 2, item.size().z()));
     }
 
     /** Racks of the samples look along x of their item. */
@@ -144,9 +151,7 @@ class ContentsMassTest {
         Layout emptied = layout.withContents(layout.contents().without("blank-2-5"));
         PiecePlace before = emptied.contents().places().get("switch-1");
         PiecePlace gap = layout.contents().places().get("blank-2-5");
-        Layout moved = new PutPiece(
-                        PiecePlace.inRack("switch-1", "rack-2", gap.place(), gap.lowest()))
-                .apply(emptied);
+        Layout moved = new PutPiece(PiecePlace.inRack("switch-1", "rack-2", gap.place(), gap.lowest())).apply(emptied);
 
         double[] old = ofUnits(CHECKER.scene(emptied), Situation.ON_THE_ROAD);
         double[] now = ofUnits(CHECKER.scene(moved), Situation.ON_THE_ROAD);
@@ -216,7 +221,10 @@ class ContentsMassTest {
                         TrialItem.of("crate", 300, 300, 300).stowage(place).interior(new Interior(empty, List.of())),
                         0,
                         0)
-                .piece(PieceSpec.of("bag", "Bag", "bag"), bag, PiecePlace.stowed("bag", "crate", "box", Point.ORIGIN, Posture.AS_IS))
+                .piece(
+                        PieceSpec.of("bag", "Bag", "bag"),
+                        bag,
+                        PiecePlace.stowed("bag", "crate", "box", Point.ORIGIN, Posture.AS_IS))
                 .scene();
 
         MassData mass = scene.units().get(0).mass(Situation.ON_THE_ROAD);

@@ -139,8 +139,7 @@ public final class TrialPiece {
     public Piece build() {
         MassData mass = new MassData(massKg, size.box().centre(), MassBasis.WEIGHED, 0.0, 0.0, null);
         RackMount mount = racked
-                ? new RackMount(
-                        units, frontDepth, support, faces, airflow, slide, null, securedBy, access, blank)
+                ? new RackMount(units, frontDepth, support, faces, airflow, slide, null, securedBy, access, blank)
                 : null;
         Loose loose = racked ? null : new Loose(fragile, upright, leastC, mostC, goods, urgency, grip);
         return new Piece(id, id, size, mass, mount, loose, power, null);

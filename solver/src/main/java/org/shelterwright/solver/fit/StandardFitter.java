@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.shelterwright.layouts.check.Checker;
-import org.shelterwright.solver.inside.Stower;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.MomentLimits;
 import org.shelterwright.solver.fit.repair.LedgerRepair;
+import org.shelterwright.solver.inside.Stower;
 
 /**
  * Finds places by greedy construction, annealing and local search in several independent lanes, and offers only layouts
@@ -50,8 +50,7 @@ public final class StandardFitter implements Fitter {
         return fit(stowed, choice, new Ordering(checker, asked.start().boltDown()), observer, stop);
     }
 
-    private FitResult fit(
-            FitRequest request, Choice choice, Ordering ordering, FitObserver observer, StopSignal stop) {
+    private FitResult fit(FitRequest request, Choice choice, Ordering ordering, FitObserver observer, StopSignal stop) {
         Pulse pulse = new Pulse(observer);
         FitProblem problem = FitProblem.of(checker.scene(WiredOptions.bare(request.start())));
         MomentLimits limits = new MomentLimits(checker.book());
@@ -60,8 +59,7 @@ public final class StandardFitter implements Fitter {
         List<Choice.Found> found = found(problem, bests);
         List<FitOption> options = choice.choose(found, request.alternatives());
         if (worthMending(options)) {
-            options =
-                    choice.choose(mended(problem, options, found, request, stop), request.alternatives());
+            options = choice.choose(mended(problem, options, found, request, stop), request.alternatives());
         }
         options = ordering.of(new WiredOptions(checker).routed(options));
         pulse.tell(true);

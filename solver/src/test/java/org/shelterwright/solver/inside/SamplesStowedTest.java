@@ -1,5 +1,7 @@
 package org.shelterwright.solver.inside;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,7 +21,6 @@ import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Subject;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.samples.Samples;
-import static org.assertj.core.api.Assertions.assertThat;
 
 /**
  * The contents of the stored sample layouts. With {@code -Dsamples.stow=true} they are found anew, with the catalog as it is, and
@@ -47,7 +48,8 @@ class SamplesStowedTest {
     void everyPieceIsPlacedAndEveryRowIsAssessedAndHolds(String sample) throws IOException {
         Stowing stowing = stowed(sample);
         if (Boolean.getBoolean("samples.stow")) {
-            Path file = Path.of("../layouts/src/main/resources/org/shelterwright/layouts/samples/" + sample + ".layout.json");
+            Path file = Path.of(
+                    "../layouts/src/main/resources/org/shelterwright/layouts/samples/" + sample + ".layout.json");
             Files.write(file, LayoutFiles.bytes(stowing.layout()));
         }
 
@@ -57,7 +59,8 @@ class SamplesStowedTest {
 
         assertThat(stowing.toPlace()).isEmpty();
         assertThat(rows).hasSizeGreaterThan(31);
-        assertThat(rows).filteredOn(row -> row.verdict() == Verdict.BROKEN || row.verdict() == Verdict.NOT_ASSESSED)
+        assertThat(rows)
+                .filteredOn(row -> row.verdict() == Verdict.BROKEN || row.verdict() == Verdict.NOT_ASSESSED)
                 .extracting(Row::finding)
                 .isEmpty();
         assertThat(stowing.ledger().rows())

@@ -1,5 +1,7 @@
 package org.shelterwright.solver.inside;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.catalog.item.Interior;
@@ -9,7 +11,6 @@ import org.shelterwright.catalog.item.StowageKind;
 import org.shelterwright.catalog.source.MassBasis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
-import org.shelterwright.catalog.space.QuarterTurn;
 import org.shelterwright.layouts.brief.PieceSpec;
 import org.shelterwright.layouts.brief.Task;
 import org.shelterwright.layouts.check.Checker;
@@ -24,7 +25,6 @@ import org.shelterwright.layouts.trial.TrialBody;
 import org.shelterwright.layouts.trial.TrialItem;
 import org.shelterwright.layouts.trial.TrialPiece;
 import org.shelterwright.solver.fit.kernel.Dice;
-import static org.assertj.core.api.Assertions.assertThat;
 
 /** Many loose pieces into many places, repeatable, and sound by the ledger. */
 class StowerTest {
@@ -85,7 +85,8 @@ class StowerTest {
                 .filteredOn(row -> row.subject() == Subject.STOWAGE && row.verdict() == Verdict.BROKEN)
                 .extracting(Row::finding)
                 .isEmpty();
-        assertThat(new Stower(CHECKER).arranged(layout, 1).contents()).isEqualTo(stowing.layout().contents());
+        assertThat(new Stower(CHECKER).arranged(layout, 1).contents())
+                .isEqualTo(stowing.layout().contents());
     }
 
     @Test
@@ -94,7 +95,8 @@ class StowerTest {
         PiecePlace kept = PiecePlace.stowed("p7", "locker-9", "drawer 4", Point.ofMm(100, 100, 890), Posture.AS_IS)
                 .withKept(true);
 
-        Stowing stowing = new Stower(CHECKER).stow(layout.withContents(layout.contents().with(kept)), 1);
+        Stowing stowing =
+                new Stower(CHECKER).stow(layout.withContents(layout.contents().with(kept)), 1);
 
         assertThat(stowing.layout().contents().places()).containsEntry("p7", kept);
         assertThat(stowing.toPlace()).isEmpty();
@@ -105,14 +107,18 @@ class StowerTest {
         Layout layout = Trial.in(TrialBody.of(3000, 2000, 2000))
                 .rules("shelter-common")
                 .floor("crate", TrialItem.of("crate", 300, 300, 300), 0, 0)
-                .piece(PieceSpec.of("pole", "Pole", "pole"), TrialPiece.loose("pole", 2000, 50, 50).build(), null)
+                .piece(
+                        PieceSpec.of("pole", "Pole", "pole"),
+                        TrialPiece.loose("pole", 2000, 50, 50).build(),
+                        null)
                 .layout();
 
         Stowing stowing = new Stower(CHECKER).stow(layout, 1);
 
         assertThat(stowing.toPlace()).extracting(PieceSpec::id).containsExactly("pole");
-        assertThat(stowing.ledger().of("stowage.placed")).singleElement().satisfies(row -> assertThat(row.verdict())
-                .isEqualTo(Verdict.BROKEN));
+        assertThat(stowing.ledger().of("stowage.placed"))
+                .singleElement()
+                .satisfies(row -> assertThat(row.verdict()).isEqualTo(Verdict.BROKEN));
     }
 
     @Test

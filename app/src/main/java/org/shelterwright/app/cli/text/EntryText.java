@@ -107,7 +107,11 @@ public final class EntryText {
         });
         piece.stowed().ifPresent(loose -> {
             facts.add("at hand", CatalogLine.word(loose.urgency()));
-            facts.add("stowed", loose.upright() ? loose.fragile() ? "upright, fragile" : "upright" : loose.fragile() ? "fragile" : null);
+            facts.add(
+                    "stowed",
+                    loose.upright()
+                            ? loose.fragile() ? "upright, fragile" : "upright"
+                            : loose.fragile() ? "fragile" : null);
             var goods = loose.goods();
             facts.add("dangerous goods", goods == null ? null : "class " + goods.hazardClass());
         });

@@ -42,7 +42,9 @@ import picocli.CommandLine.Parameters;
             "  shelterwright stow river-post/layout.json --pieces tools.xlsx --out river-post"
         })
 public final class StowVerb extends Verb {
-    @Parameters(paramLabel = "FILE", description = "Layout or brief (JSON), or a sample: sample:river-post, sample:water-lab.")
+    @Parameters(
+            paramLabel = "FILE",
+            description = "Layout or brief (JSON), or a sample: sample:river-post, sample:water-lab.")
     private String file = "";
 
     @Option(names = "--out", paramLabel = "FOLDER", required = true, description = "Folder to write the layout into.")

@@ -46,7 +46,16 @@ record TwinRow(
             rows.add(scene.unit(spec.id())
                     .map(unit -> placed(unit, scene, situation, findings))
                     .orElseGet(() -> new TwinRow(
-                            spec.id(), spec.name(), item.name(), "to place", "", "", "", "", mass(scene.filled(spec, situation).mass()), findings)));
+                            spec.id(),
+                            spec.name(),
+                            item.name(),
+                            "to place",
+                            "",
+                            "",
+                            "",
+                            "",
+                            mass(scene.filled(spec, situation).mass()),
+                            findings)));
         }
         return rows;
     }

@@ -47,7 +47,8 @@ final class AirPath extends BayLimit {
         if (!unknown.isEmpty()) {
             rows.add(missing(draft, "airflow", unknown));
         } else if (moved && flow == null) {
-            rows.add(draft.mend("Give the airflow of the bay in item " + bay.unit().item().id() + ".")
+            rows.add(draft.mend("Give the airflow of the bay in item "
+                            + bay.unit().item().id() + ".")
                     .notAssessed("Which way air goes through " + bay.name() + " is not stated."));
         } else {
             boolean level = flow == Airflow.FRONT_TO_REAR || flow == Airflow.REAR_TO_FRONT;
@@ -55,9 +56,10 @@ final class AirPath extends BayLimit {
             rows.add(
                     against.isEmpty() && open == 0
                             ? draft.held("Air goes one way through " + bay.name() + ".")
-                            : draft.mend(against.isEmpty()
-                                            ? "Close the open units with blanking panels."
-                                            : "Turn them round, or put them into a rack whose air goes their way.")
+                            : draft.mend(
+                                            against.isEmpty()
+                                                    ? "Close the open units with blanking panels."
+                                                    : "Turn them round, or put them into a rack whose air goes their way.")
                                     .atMost(against.size() + open, 0, "", sentence(bay, against, open)));
         }
     }

@@ -16,11 +16,7 @@ import org.shelterwright.layouts.state.MassModel;
  */
 final class BayMass extends BayLimit {
     BayMass() {
-        super(
-                "racks.mass",
-                "Mass in the rack",
-                Severity.HARD,
-                Source.stated("Catalog", "rating of the bay"));
+        super("racks.mass", "Mass in the rack", Severity.HARD, Source.stated("Catalog", "rating of the bay"));
     }
 
     @Override
@@ -32,7 +28,8 @@ final class BayMass extends BayLimit {
         if (!missing.isEmpty()) {
             rows.add(missing(draft, "mass", missing));
         } else if (rating == null) {
-            rows.add(draft.mend("Give ratingKg of the bay in item " + bay.unit().item().id() + ".")
+            rows.add(draft.mend("Give ratingKg of the bay in item "
+                            + bay.unit().item().id() + ".")
                     .notAssessed("What the bay of " + bay.name() + " bears is not stated."));
         } else {
             double kg = bay.pieces().stream()

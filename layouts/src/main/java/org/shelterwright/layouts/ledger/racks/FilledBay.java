@@ -31,17 +31,19 @@ public record FilledBay(PlacedUnit unit, RackBay bay, List<InRack> pieces) {
 
     private static All find(Scene scene) {
         List<FilledBay> found = new ArrayList<>();
-        scene.interiors().racks().forEach((id, pieces) -> scene.unit(id).ifPresent(unit -> {
-            for (RackBay bay : unit.item().bays()) {
-                List<InRack> own = pieces.stream()
-                        .filter(piece -> piece.bay().name().equals(bay.name()))
-                        .sorted(Comparator.comparingInt(InRack::lowest).thenComparing(InRack::id))
-                        .toList();
-                if (!own.isEmpty()) {
-                    found.add(new FilledBay(unit, bay, own));
-                }
-            }
-        }));
+        scene.interiors()
+                .racks()
+                .forEach((id, pieces) -> scene.unit(id).ifPresent(unit -> {
+                    for (RackBay bay : unit.item().bays()) {
+                        List<InRack> own = pieces.stream()
+                                .filter(piece -> piece.bay().name().equals(bay.name()))
+                                .sorted(Comparator.comparingInt(InRack::lowest).thenComparing(InRack::id))
+                                .toList();
+                        if (!own.isEmpty()) {
+                            found.add(new FilledBay(unit, bay, own));
+                        }
+                    }
+                }));
         return new All(List.copyOf(found));
     }
 

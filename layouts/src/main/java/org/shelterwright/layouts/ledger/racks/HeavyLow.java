@@ -48,8 +48,8 @@ final class HeavyLow extends BayLimit {
             }
         }
         if (highest == null) {
-            rows.add(draft(rows, bay).held("No piece in " + bay.name() + " weighs "
-                    + Amounts.kg(heavy.getAsDouble()) + " or more."));
+            rows.add(draft(rows, bay)
+                    .held("No piece in " + bay.name() + " weighs " + Amounts.kg(heavy.getAsDouble()) + " or more."));
             return;
         }
         double at = highest.centreHeight() / (double) Lengths.MM;

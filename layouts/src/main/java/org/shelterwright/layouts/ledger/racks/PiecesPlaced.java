@@ -38,12 +38,16 @@ final class PiecesPlaced extends NamedLimit implements Limit.OfWhole {
         List<String> open = new ArrayList<>();
         interiors.rackedToPlace().forEach(spec -> open.add(spec.name()));
         List<String> units = new ArrayList<>();
-        interiors.racks().forEach((unit, pieces) -> pieces.stream()
-                .filter(piece -> piece.spec().within() != null && !unit.equals(piece.spec().within()))
-                .forEach(piece -> {
-                    open.add(piece.name() + " (in " + unit + ", not in " + piece.spec().within() + ")");
-                    units.add(unit);
-                }));
+        interiors
+                .racks()
+                .forEach((unit, pieces) -> pieces.stream()
+                        .filter(piece -> piece.spec().within() != null
+                                && !unit.equals(piece.spec().within()))
+                        .forEach(piece -> {
+                            open.add(piece.name() + " (in " + unit + ", not in "
+                                    + piece.spec().within() + ")");
+                            units.add(unit);
+                        }));
         if (open.isEmpty()) {
             rows.add(rows.draft(this).held("Every rack-mounted piece has its place."));
             return;
@@ -51,7 +55,10 @@ final class PiecesPlaced extends NamedLimit implements Limit.OfWhole {
         rows.add(rows.draft(this)
                 .units(units.stream().distinct().toList())
                 .mend("Put them into a bay with free height units, or take them out of the inventory.")
-                .atMost(open.size(), 0, "pieces", Wording.count(open.size(), "piece") + " to place: "
-                        + Wording.list(open) + "."));
+                .atMost(
+                        open.size(),
+                        0,
+                        "pieces",
+                        Wording.count(open.size(), "piece") + " to place: " + Wording.list(open) + "."));
     }
 }

@@ -2,7 +2,6 @@ package org.shelterwright.layouts.ledger.racks;
 
 import org.shelterwright.catalog.piece.RackSupport;
 import org.shelterwright.catalog.rack.RackStandard;
-import org.shelterwright.catalog.source.Source;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Size;
 import org.shelterwright.layouts.inside.InRack;

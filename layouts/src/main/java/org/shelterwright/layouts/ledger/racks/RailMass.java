@@ -32,7 +32,8 @@ final class RailMass extends BayLimit {
         if (!missing.isEmpty()) {
             rows.add(missing(draft, "mass", missing));
         } else if (rating == null) {
-            rows.add(draft.mend("Give railKg of the bay in item " + bay.unit().item().id() + ".")
+            rows.add(draft.mend("Give railKg of the bay in item "
+                            + bay.unit().item().id() + ".")
                     .notAssessed("What one upright of " + bay.name() + " bears is not stated."));
         } else {
             RailLoads loads = RailLoads.of(bay, model);
@@ -42,8 +43,8 @@ final class RailMass extends BayLimit {
                             loads.kg(most),
                             rating,
                             "kg",
-                            "The " + RailLoads.name(most) + " of " + bay.name() + " bears "
-                                    + Amounts.kg(loads.kg(most)) + " of " + Amounts.kg(rating) + "."));
+                            "The " + RailLoads.name(most) + " of " + bay.name() + " bears " + Amounts.kg(loads.kg(most))
+                                    + " of " + Amounts.kg(rating) + "."));
         }
     }
 }

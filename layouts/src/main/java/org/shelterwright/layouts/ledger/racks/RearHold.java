@@ -47,8 +47,7 @@ final class RearHold extends BayLimit {
             boolean wants = support == RackSupport.FRONT_AND_REAR || support == RackSupport.SHELF;
             if (support == null || kg.isEmpty()) {
                 unknown.add(piece.name());
-            } else if (wants && bay.bay().railDepth() == null
-                    || !wants && kg.getAsDouble() >= from.getAsDouble()) {
+            } else if (wants && bay.bay().railDepth() == null || !wants && kg.getAsDouble() >= from.getAsDouble()) {
                 hanging.add(piece.name());
             }
         }

@@ -27,7 +27,8 @@ final class SlidesSecured extends BayLimit {
     @Override
     void assess(Scene scene, FilledBay bay, Rows rows) {
         List<String> open = bay.pieces().stream()
-                .filter(piece -> piece.mount().slideTravel() != null && piece.mount().securedBy() == null)
+                .filter(piece ->
+                        piece.mount().slideTravel() != null && piece.mount().securedBy() == null)
                 .map(InRack::name)
                 .toList();
         RowDraft draft = draft(rows, bay).state(Wording.situation(Situation.ON_THE_ROAD));

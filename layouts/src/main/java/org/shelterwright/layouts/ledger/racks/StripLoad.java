@@ -21,11 +21,7 @@ import org.shelterwright.layouts.scene.Scene;
  */
 final class StripLoad extends BayLimit {
     StripLoad() {
-        super(
-                "racks.strip",
-                "Power strip",
-                Severity.HARD,
-                Source.stated("Catalog", "rating and sockets of the strip"));
+        super("racks.strip", "Power strip", Severity.HARD, Source.stated("Catalog", "rating and sockets of the strip"));
     }
 
     @Override
@@ -70,8 +66,8 @@ final class StripLoad extends BayLimit {
                         sum,
                         strip.ratingA(),
                         "A",
-                        "The " + name + " bears " + Amounts.number(sum, 1) + " A of " + Amounts.number(strip.ratingA(), 1)
-                                + " A."));
+                        "The " + name + " bears " + Amounts.number(sum, 1) + " A of "
+                                + Amounts.number(strip.ratingA(), 1) + " A."));
         rows.add(rows.draft(this, "Sockets, " + name)
                 .units(bay.unit())
                 .mend("Plug a piece into another strip.")

@@ -72,8 +72,7 @@ public record SlidOut(double use, List<String> missing) {
             double pull = forces.pullN()[i];
             double shear = forces.shearN(i);
             HeldFixing fixing = fixings.get(i);
-            use = Math.max(
-                    use, Math.max(fixing.boltUse(pull, shear, Basis.PROOF), fixing.hardPointUse(pull, shear)));
+            use = Math.max(use, Math.max(fixing.boltUse(pull, shear, Basis.PROOF), fixing.hardPointUse(pull, shear)));
         }
         return new SlidOut(use, List.of());
     }

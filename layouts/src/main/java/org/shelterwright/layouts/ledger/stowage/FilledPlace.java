@@ -28,16 +28,18 @@ public record FilledPlace(PlacedUnit unit, Stowage stowage, List<InPlace> pieces
 
     private static All find(Scene scene) {
         List<FilledPlace> found = new ArrayList<>();
-        scene.interiors().stowages().forEach((id, pieces) -> scene.unit(id).ifPresent(unit -> {
-            for (Stowage stowage : unit.item().stowages()) {
-                List<InPlace> own = pieces.stream()
-                        .filter(piece -> piece.stowage().name().equals(stowage.name()))
-                        .toList();
-                if (!own.isEmpty()) {
-                    found.add(new FilledPlace(unit, stowage, own));
-                }
-            }
-        }));
+        scene.interiors()
+                .stowages()
+                .forEach((id, pieces) -> scene.unit(id).ifPresent(unit -> {
+                    for (Stowage stowage : unit.item().stowages()) {
+                        List<InPlace> own = pieces.stream()
+                                .filter(piece -> piece.stowage().name().equals(stowage.name()))
+                                .toList();
+                        if (!own.isEmpty()) {
+                            found.add(new FilledPlace(unit, stowage, own));
+                        }
+                    }
+                }));
         return new All(List.copyOf(found));
     }
 

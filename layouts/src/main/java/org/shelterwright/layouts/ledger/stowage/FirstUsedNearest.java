@@ -99,7 +99,8 @@ final class FirstUsedNearest extends NamedLimit implements Limit.OfWhole {
                         slack,
                         "mm",
                         first.piece().name() + " in the " + first.place().name() + " is used before "
-                                + later.piece().name() + " in the " + later.place().name() + ", and lies "
+                                + later.piece().name() + " in the "
+                                + later.place().name() + ", and lies "
                                 + Amounts.number(most, 0) + " mm farther from " + task.name() + "; at most "
                                 + Amounts.number(slack, 0) + " mm.");
     }

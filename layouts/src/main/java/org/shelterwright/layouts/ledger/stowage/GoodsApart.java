@@ -33,36 +33,40 @@ final class GoodsApart extends NamedLimit implements Limit.OfWhole {
 
     @Override
     public void assess(Scene scene, Rows rows) {
-        scene.interiors().stowages().forEach((id, all) -> scene.unit(id).ifPresent(unit -> {
-            List<InPlace> goods =
-                    all.stream().filter(piece -> piece.loose().goods() != null).toList();
-            if (goods.isEmpty()) {
-                return;
-            }
-            List<String> pairs = new ArrayList<>();
-            for (int i = 0; i < goods.size(); i++) {
-                for (int j = 0; j < i; j++) {
-                    DangerousGoods a = goods.get(j).loose().goods();
-                    DangerousGoods b = goods.get(i).loose().goods();
-                    if (a != null && b != null && a.apart(b)) {
-                        pairs.add(goods.get(j).name() + " (class " + a.hazardClass() + ") and "
-                                + goods.get(i).name() + " (class " + b.hazardClass() + ")");
+        scene.interiors()
+                .stowages()
+                .forEach((id, all) -> scene.unit(id).ifPresent(unit -> {
+                    List<InPlace> goods = all.stream()
+                            .filter(piece -> piece.loose().goods() != null)
+                            .toList();
+                    if (goods.isEmpty()) {
+                        return;
                     }
-                }
-            }
-            RowDraft draft = rows.draft(this, title() + ", " + unit.name())
-                    .units(unit)
-                    .place(unit.outline(Situation.ON_THE_ROAD));
-            rows.add(
-                    pairs.isEmpty()
-                            ? draft.held("The dangerous goods in " + unit.name() + " may lie beside each other.")
-                            : draft.mend("Put one of them into another unit.")
-                                    .atMost(
-                                            pairs.size(),
-                                            0,
-                                            "pairs",
-                                            Wording.list(pairs) + " must not lie beside each other in " + unit.name()
-                                                    + "."));
-        }));
+                    List<String> pairs = new ArrayList<>();
+                    for (int i = 0; i < goods.size(); i++) {
+                        for (int j = 0; j < i; j++) {
+                            DangerousGoods a = goods.get(j).loose().goods();
+                            DangerousGoods b = goods.get(i).loose().goods();
+                            if (a != null && b != null && a.apart(b)) {
+                                pairs.add(goods.get(j).name() + " (class " + a.hazardClass() + ") and "
+                                        + goods.get(i).name() + " (class " + b.hazardClass() + ")");
+                            }
+                        }
+                    }
+                    RowDraft draft = rows.draft(this, title() + ", " + unit.name())
+                            .units(unit)
+                            .place(unit.outline(Situation.ON_THE_ROAD));
+                    rows.add(
+                            pairs.isEmpty()
+                                    ? draft.held(
+                                            "The dangerous goods in " + unit.name() + " may lie beside each other.")
+                                    : draft.mend("Put one of them into another unit.")
+                                            .atMost(
+                                                    pairs.size(),
+                                                    0,
+                                                    "pairs",
+                                                    Wording.list(pairs) + " must not lie beside each other in "
+                                                            + unit.name() + "."));
+                }));
     }
 }

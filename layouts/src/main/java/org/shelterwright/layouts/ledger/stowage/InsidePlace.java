@@ -44,8 +44,8 @@ final class InsidePlace extends PlaceLimit {
                                         most / (double) Lengths.MM,
                                         0,
                                         "mm",
-                                        worst.name() + " stands out of the " + place.name() + " by "
-                                                + Wording.mm(most) + "."));
+                                        worst.name() + " stands out of the " + place.name() + " by " + Wording.mm(most)
+                                                + "."));
     }
 
     private static int out(Box piece, Box inside) {

@@ -17,11 +17,7 @@ import org.shelterwright.layouts.scene.Scene;
  */
 final class NoOverlap extends PlaceLimit {
     NoOverlap() {
-        super(
-                "stowage.overlap",
-                "Pieces that overlap",
-                Severity.HARD,
-                Source.stated("Catalog", "sizes of the pieces"));
+        super("stowage.overlap", "Pieces that overlap", Severity.HARD, Source.stated("Catalog", "sizes of the pieces"));
     }
 
     @Override

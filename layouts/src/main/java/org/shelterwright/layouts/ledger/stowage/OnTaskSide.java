@@ -45,7 +45,9 @@ final class OnTaskSide extends NamedLimit implements Limit.OfWhole {
             for (FilledPlace place : FilledPlace.of(scene)) {
                 for (InPlace piece : place.pieces()) {
                     if (task.id().equals(piece.spec().task())) {
-                        int y = place.placed(piece.box(), Situation.ON_STATION).centre().y();
+                        int y = place.placed(piece.box(), Situation.ON_STATION)
+                                .centre()
+                                .y();
                         if (side == Face.LEFT ? y < middle : y > middle) {
                             off.add(piece.name());
                             units.add(place.unit().id());
@@ -53,8 +55,8 @@ final class OnTaskSide extends NamedLimit implements Limit.OfWhole {
                     }
                 }
             }
-            RowDraft draft = rows.draft(this, title() + ", " + task.name())
-                    .state(Wording.situation(Situation.ON_STATION));
+            RowDraft draft =
+                    rows.draft(this, title() + ", " + task.name()).state(Wording.situation(Situation.ON_STATION));
             String word = side == Face.LEFT ? "left" : "right";
             rows.add(
                     off.isEmpty()
@@ -65,7 +67,8 @@ final class OnTaskSide extends NamedLimit implements Limit.OfWhole {
                                             off.size(),
                                             0,
                                             "pieces",
-                                            Wording.list(off) + " of " + task.name() + (off.size() == 1 ? " rides" : " ride")
+                                            Wording.list(off) + " of " + task.name()
+                                                    + (off.size() == 1 ? " rides" : " ride")
                                                     + " on the other side than the " + word + "."));
         }
     }

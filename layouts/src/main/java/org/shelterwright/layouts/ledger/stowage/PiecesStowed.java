@@ -37,12 +37,16 @@ final class PiecesStowed extends NamedLimit implements Limit.OfWhole {
         List<String> open = new ArrayList<>();
         interiors.looseToPlace().forEach(spec -> open.add(spec.name()));
         List<String> units = new ArrayList<>();
-        interiors.stowages().forEach((unit, pieces) -> pieces.stream()
-                .filter(piece -> piece.spec().within() != null && !unit.equals(piece.spec().within()))
-                .forEach(piece -> {
-                    open.add(piece.name() + " (in " + unit + ", not in " + piece.spec().within() + ")");
-                    units.add(unit);
-                }));
+        interiors
+                .stowages()
+                .forEach((unit, pieces) -> pieces.stream()
+                        .filter(piece -> piece.spec().within() != null
+                                && !unit.equals(piece.spec().within()))
+                        .forEach(piece -> {
+                            open.add(piece.name() + " (in " + unit + ", not in "
+                                    + piece.spec().within() + ")");
+                            units.add(unit);
+                        }));
         if (open.isEmpty()) {
             rows.add(rows.draft(this).held("Every loose piece has its place."));
             return;

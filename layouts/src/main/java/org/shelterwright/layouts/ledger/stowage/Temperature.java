@@ -32,7 +32,8 @@ final class Temperature extends PlaceLimit {
                 .filter(piece -> piece.loose().leastC() != null || piece.loose().mostC() != null)
                 .toList();
         if (tender.isEmpty()) {
-            rows.add(draft(rows, place).held("No piece in the " + place.name() + " states temperatures that it bears."));
+            rows.add(
+                    draft(rows, place).held("No piece in the " + place.name() + " states temperatures that it bears."));
             return;
         }
         Double ownLeast = place.stowage().leastC();
@@ -60,8 +61,7 @@ final class Temperature extends PlaceLimit {
         String range = Amounts.number(least, 1) + " to " + Amounts.number(most, 1) + " °C";
         rows.add(
                 worst == null
-                        ? draft(rows, place)
-                                .held("Every piece in the " + place.name() + " bears its " + range + ".")
+                        ? draft(rows, place).held("Every piece in the " + place.name() + " bears its " + range + ".")
                         : draft(rows, place, worst)
                                 .mend("Put it into a place that is kept cold or warm.")
                                 .atMost(

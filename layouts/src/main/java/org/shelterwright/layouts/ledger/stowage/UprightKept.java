@@ -33,7 +33,8 @@ final class UprightKept extends PlaceLimit {
                                         laid.size(),
                                         0,
                                         "pieces",
-                                        Wording.list(laid) + " in the " + place.name() + (laid.size() == 1 ? " is" : " are")
+                                        Wording.list(laid) + " in the " + place.name()
+                                                + (laid.size() == 1 ? " is" : " are")
                                                 + " laid over, and must stand upright."));
     }
 }

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
-import org.shelterwright.catalog.space.Box;
 import org.shelterwright.layouts.brief.Inventory;
 import org.shelterwright.layouts.brief.PieceSpec;
 import org.shelterwright.layouts.brief.Task;
@@ -51,7 +51,8 @@ public final class Ways {
 
     /** Distance in the plan from the middle of a cuboid of a unit, in the frame of its item (mm). */
     public static double mm(PlacedUnit unit, Box box, Point spot) {
-        Point at = unit.pose(Situation.ON_STATION).apply(box, unit.item().size()).centre();
+        Point at =
+                unit.pose(Situation.ON_STATION).apply(box, unit.item().size()).centre();
         return Math.hypot(at.x() - (double) spot.x(), at.y() - (double) spot.y()) / Lengths.MM;
     }
 

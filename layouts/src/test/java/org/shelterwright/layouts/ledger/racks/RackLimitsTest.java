@@ -1,5 +1,8 @@
 package org.shelterwright.layouts.ledger.racks;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -23,15 +26,12 @@ import org.shelterwright.layouts.trial.Trial;
 import org.shelterwright.layouts.trial.TrialBody;
 import org.shelterwright.layouts.trial.TrialItem;
 import org.shelterwright.layouts.trial.TrialPiece;
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 /** The limits of racks, in a bay of 20 U with its lowest unit 100 mm above the floor. */
 class RackLimitsTest {
     private static final Fasteners FASTENERS = Fasteners.builtIn();
 
-    private final List<PowerStrip> strips =
-            new ArrayList<>(List.of(new PowerStrip("strip A", "230 V ac", 4, 2)));
+    private final List<PowerStrip> strips = new ArrayList<>(List.of(new PowerStrip("strip A", "230 V ac", 4, 2)));
     private Integer railDepth = 500_000;
     private boolean asked;
     private Double ratingKg = 100.0;
@@ -94,7 +94,10 @@ class RackLimitsTest {
     @Test
     void aPieceWithoutAPlaceOrInAnotherUnitIsBroken() {
         in("radio", TrialPiece.racked("radio", 2, 300), 1);
-        trial.piece(PieceSpec.of("logger", "Logger", "logger"), TrialPiece.racked("logger", 1, 300).build(), null);
+        trial.piece(
+                PieceSpec.of("logger", "Logger", "logger"),
+                TrialPiece.racked("logger", 1, 300).build(),
+                null);
 
         assertThat(row("placed").finding()).isEqualTo("1 piece to place: Logger.");
         assertThat(row("placed").verdict()).isEqualTo(Verdict.BROKEN);
@@ -132,7 +135,8 @@ class RackLimitsTest {
 
     @Test
     void theMassOfTheBayIsTheSumOfItsPieces() {
-        in("a", TrialPiece.racked("a", 2, 300).kg(60.0), 1).in("b", TrialPiece.racked("b", 2, 300).kg(40.5), 3);
+        in("a", TrialPiece.racked("a", 2, 300).kg(60.0), 1)
+                .in("b", TrialPiece.racked("b", 2, 300).kg(40.5), 3);
 
         Row row = row("mass");
 
@@ -171,7 +175,8 @@ class RackLimitsTest {
     /** 20 U are 889 mm; two pieces of 2 U at the bottom and the top have their common centre at mid height. */
     @Test
     void theCommonCentreIsWeighed() {
-        in("a", TrialPiece.racked("a", 2, 300).kg(10.0), 1).in("b", TrialPiece.racked("b", 2, 300).kg(10.0), 19);
+        in("a", TrialPiece.racked("a", 2, 300).kg(10.0), 1)
+                .in("b", TrialPiece.racked("b", 2, 300).kg(10.0), 19);
 
         Row row = row("centre");
 
@@ -225,7 +230,8 @@ class RackLimitsTest {
     /** 460 W at 230 V and power factor 1 are 2 A. */
     @Test
     void theStripBearsTheSumOfTheCurrents() {
-        in("a", TrialPiece.racked("a", 2, 300).watts(460), 1).in("b", TrialPiece.racked("b", 2, 300).watts(230), 3);
+        in("a", TrialPiece.racked("a", 2, 300).watts(460), 1)
+                .in("b", TrialPiece.racked("b", 2, 300).watts(230), 3);
 
         List<Row> rows = rows("strip");
 
@@ -256,8 +262,7 @@ class RackLimitsTest {
         in("a", TrialPiece.racked("a", 2, 300).watts(501), 1);
 
         assertThat(row("power-stated").verdict()).isEqualTo(Verdict.BROKEN);
-        assertThat(row("power-stated").finding())
-                .isEqualTo("The pieces in Rack draw 501 W; the supplies count 500 W.");
+        assertThat(row("power-stated").finding()).isEqualTo("The pieces in Rack draw 501 W; the supplies count 500 W.");
     }
 
     /** 1 kW warms 300 m3/h by 10 K (common practice); exactly 1 005 W with 1.2 kg/m3 and 1.005 kJ/(kg K). */
@@ -279,7 +284,8 @@ class RackLimitsTest {
 
     @Test
     void blankingPanelsCloseThem() {
-        in("a", TrialPiece.racked("a", 18, 300), 1).in("c", TrialPiece.racked("c", 2, 10).blank(), 19);
+        in("a", TrialPiece.racked("a", 18, 300), 1)
+                .in("c", TrialPiece.racked("c", 2, 10).blank(), 19);
 
         assertThat(row("air-path").verdict()).isEqualTo(Verdict.MET);
     }

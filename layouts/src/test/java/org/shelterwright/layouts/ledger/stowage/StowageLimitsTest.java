@@ -1,5 +1,8 @@
 package org.shelterwright.layouts.ledger.stowage;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.catalog.item.Interior;
@@ -21,8 +24,6 @@ import org.shelterwright.layouts.trial.Trial;
 import org.shelterwright.layouts.trial.TrialBody;
 import org.shelterwright.layouts.trial.TrialItem;
 import org.shelterwright.layouts.trial.TrialPiece;
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 /** The limits of stowage, in a drawer of 500 x 400 x 200 mm of a locker that stands 1 m from the rear wall. */
 class StowageLimitsTest {
@@ -38,7 +39,8 @@ class StowageLimitsTest {
     }
 
     private StowageLimitsTest in(PieceSpec spec, TrialPiece piece, int x, int y, int z, Posture posture) {
-        trial.piece(spec, piece.build(), PiecePlace.stowed(spec.id(), "locker", "drawer", Point.ofMm(x, y, z), posture));
+        trial.piece(
+                spec, piece.build(), PiecePlace.stowed(spec.id(), "locker", "drawer", Point.ofMm(x, y, z), posture));
         return this;
     }
 
@@ -65,7 +67,10 @@ class StowageLimitsTest {
 
     @Test
     void aPieceWithoutAPlaceIsNamed() {
-        trial.piece(PieceSpec.of("lamp", "Lamp", "lamp"), TrialPiece.loose("lamp", 100, 100, 100).build(), null);
+        trial.piece(
+                PieceSpec.of("lamp", "Lamp", "lamp"),
+                TrialPiece.loose("lamp", 100, 100, 100).build(),
+                null);
 
         assertThat(row("placed").finding()).isEqualTo("1 piece to stow: Lamp.");
         assertThat(row("placed").verdict()).isEqualTo(Verdict.BROKEN);
@@ -150,7 +155,8 @@ class StowageLimitsTest {
                 .in("b", TrialPiece.loose("b", 100, 100, 50).kg(4.5), 200, 50, 100);
 
         assertThat(row("mass").demand()).isEqualTo(10.5);
-        assertThat(row("mass").finding()).isEqualTo("The pieces in the drawer of Locker weigh 10.5 kg; it bears 10 kg.");
+        assertThat(row("mass").finding())
+                .isEqualTo("The pieces in the drawer of Locker weigh 10.5 kg; it bears 10 kg.");
     }
 
     @Test
@@ -198,20 +204,33 @@ class StowageLimitsTest {
     void whatIsNeededAtOnceLiesWithinReachOfItsTask() {
         trial.task(new Task("work", "Work", "bench", null, null));
         trial.floor("bench", TrialItem.of("bench", 600, 600, 800), 4000, 0);
-        in(used("kit", "work", null), TrialPiece.loose("kit", 100, 100, 50).urgency(Urgency.AT_ONCE), 50, 50, 100, Posture.AS_IS);
+        in(
+                used("kit", "work", null),
+                TrialPiece.loose("kit", 100, 100, 50).urgency(Urgency.AT_ONCE),
+                50,
+                50,
+                100,
+                Posture.AS_IS);
 
         Row row = row("at-hand");
 
         assertThat(row.demand()).isCloseTo(Math.hypot(4300 - 1100, 300 - 100), within(1e-6));
         assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
-        assertThat(row.finding()).isEqualTo("kit in the drawer of Locker lies 3206 mm from where Work needs it at once;"
-                + " at most 2500 mm.");
+        assertThat(row.finding())
+                .isEqualTo("kit in the drawer of Locker lies 3206 mm from where Work needs it at once;"
+                        + " at most 2500 mm.");
     }
 
     @Test
     void aTaskWithoutAPlaceIsNotAssessed() {
         trial.task(new Task("work", "Work", null, null, null));
-        in(used("kit", "work", null), TrialPiece.loose("kit", 100, 100, 50).urgency(Urgency.AT_ONCE), 50, 50, 100, Posture.AS_IS);
+        in(
+                used("kit", "work", null),
+                TrialPiece.loose("kit", 100, 100, 50).urgency(Urgency.AT_ONCE),
+                50,
+                50,
+                100,
+                Posture.AS_IS);
 
         assertThat(row("at-hand").verdict()).isEqualTo(Verdict.NOT_ASSESSED);
         assertThat(row("at-hand").finding()).isEqualTo("Where the task Work is done is not stated or not placed.");

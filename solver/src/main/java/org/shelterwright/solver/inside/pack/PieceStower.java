@@ -51,7 +51,8 @@ public final class PieceStower {
         }
     }
 
-    private record Wanted(PieceSpec spec, Piece piece, Loose loose, Parcel parcel, double kg, Map<Room, Double> costs) {}
+    private record Wanted(
+            PieceSpec spec, Piece piece, Loose loose, Parcel parcel, double kg, Map<Room, Double> costs) {}
 
     /** The places of all loose pieces that found any, kept ones included. */
     public List<PiecePlace> stow(long seed) {
@@ -72,10 +73,11 @@ public final class PieceStower {
             }
         }
         List<Wanted> order = new ArrayList<>(wanted);
-        order.sort(Comparator.comparingInt((Wanted one) -> Math.min(4, one.costs().size()))
-                .thenComparing(one -> Suiting.urgency(one.spec(), one.loose()))
-                .thenComparingInt(one -> used(one.spec()))
-                .thenComparingDouble(one -> -one.parcel().volume()));
+        order.sort(
+                Comparator.comparingInt((Wanted one) -> Math.min(4, one.costs().size()))
+                        .thenComparing(one -> Suiting.urgency(one.spec(), one.loose()))
+                        .thenComparingInt(one -> used(one.spec()))
+                        .thenComparingDouble(one -> -one.parcel().volume()));
         Map<String, PiecePlace> found = new LinkedHashMap<>();
         for (Wanted one : order) {
             Room room = put(one, dice);

@@ -41,7 +41,9 @@ public final class PlacePacker {
 
     /** The axes at whose sides fingers may go, by the way out of the place. */
     public static List<Axis> gripAxes(Face way) {
-        return way.axis() == Axis.X ? List.of(Axis.Y) : way.axis() == Axis.Y ? List.of(Axis.X) : List.of(Axis.Y, Axis.X);
+        return way.axis() == Axis.X
+                ? List.of(Axis.Y)
+                : way.axis() == Axis.Y ? List.of(Axis.X) : List.of(Axis.Y, Axis.X);
     }
 
     public List<Packed> packed() {
@@ -168,8 +170,9 @@ public final class PlacePacker {
                         size.x() + (gripAxis == Axis.X ? grip : 0),
                         size.y() + (gripAxis == Axis.Y ? grip : 0),
                         size.z()));
-        Box room = Box.between(new Point(xs[0], ys[0], zs[0]), new Point(
-                Math.max(xs[0], high.x()), Math.max(ys[0], high.y()), Math.max(zs[0], high.z())));
+        Box room = Box.between(
+                new Point(xs[0], ys[0], zs[0]),
+                new Point(Math.max(xs[0], high.x()), Math.max(ys[0], high.y()), Math.max(zs[0], high.z())));
         for (Packed one : packed) {
             Box box = one.box();
             int gap = Math.max(one.parcel().grip(), parcel.grip());
@@ -227,7 +230,9 @@ public final class PlacePacker {
 
     private boolean fits(Parcel parcel, Box box) {
         for (Packed one : packed) {
-            if (box.overlaps(one.box()) || tooNear(parcel, box, one) || one.parcel().fragile() && onTop(box, one.box())) {
+            if (box.overlaps(one.box())
+                    || tooNear(parcel, box, one)
+                    || one.parcel().fragile() && onTop(box, one.box())) {
                 return false;
             }
             if (parcel.fragile() && onTop(one.box(), box)) {
@@ -267,8 +272,10 @@ public final class PlacePacker {
         double held = 0;
         for (Packed one : packed) {
             if (onTop(box, one.box())) {
-                double x = Math.min(box.x1(), one.box().x1()) - (double) Math.max(box.x0(), one.box().x0());
-                double y = Math.min(box.y1(), one.box().y1()) - (double) Math.max(box.y0(), one.box().y0());
+                double x = Math.min(box.x1(), one.box().x1())
+                        - (double) Math.max(box.x0(), one.box().x0());
+                double y = Math.min(box.y1(), one.box().y1())
+                        - (double) Math.max(box.y0(), one.box().y0());
                 held += x * y;
             }
         }

@@ -16,10 +16,11 @@ import org.shelterwright.solver.fit.kernel.Dice;
 public final class Repacking {
     private static final List<Comparator<Parcel>> ORDERS = List.of(
             Comparator.comparingDouble((Parcel one) -> -one.volume()),
-            Comparator.comparingDouble((Parcel one) -> -(double) one.size().x() * one.size().y()),
+            Comparator.comparingDouble(
+                    (Parcel one) -> -(double) one.size().x() * one.size().y()),
             Comparator.comparingInt((Parcel one) -> -one.size().z()),
-            Comparator.comparingInt(
-                    (Parcel one) -> -Math.max(one.size().x(), Math.max(one.size().y(), one.size().z()))));
+            Comparator.comparingInt((Parcel one) -> -Math.max(
+                    one.size().x(), Math.max(one.size().y(), one.size().z()))));
 
     private static final int MOST_TOUCHING = 10;
 

@@ -61,19 +61,24 @@ final class Suiting {
     double cost(PieceSpec spec, Piece piece, Loose loose, PlacedUnit unit, Stowage stowage) {
         String within = spec.within();
         boolean named = within != null && within.equals(unit.id());
-        boolean weighed = unit.item().interior() != null && unit.item().interior().empty() != null;
+        boolean weighed =
+                unit.item().interior() != null && unit.item().interior().empty() != null;
         if (within != null && !named || !named && !weighed || !bears(loose, stowage)) {
             return NEVER;
         }
         double cost = stowage.lock() == null ? NO_LOCK : 0;
-        Box box = unit.pose(Situation.ON_STATION).apply(stowage.inside(), unit.item().size());
+        Box box = unit.pose(Situation.ON_STATION)
+                .apply(stowage.inside(), unit.item().size());
         Double kg = piece.mass().massKg();
         cost += HEIGHT_WEIGHT * box.z0() / Lengths.MM * (kg == null ? 0 : kg) / 10;
         Optional<Task> task = ways.task(spec);
         if (task.isPresent()) {
             Optional<Point> spot = ways.spot(task.get());
             double mm = spot.isPresent() ? Ways.mm(unit, stowage.inside(), spot.get()) : 0;
-            double half = (stowage.inside().x1() - stowage.inside().x0() + stowage.inside().y1() - stowage.inside().y0())
+            double half = (stowage.inside().x1()
+                            - stowage.inside().x0()
+                            + stowage.inside().y1()
+                            - stowage.inside().y0())
                     / 4.0
                     / Lengths.MM;
             cost += mm;
@@ -133,8 +138,7 @@ final class Suiting {
 
     boolean goodsMay(PlacedUnit unit, Loose loose) {
         DangerousGoods own = loose.goods();
-        return own == null
-                || goods.getOrDefault(unit.id(), List.of()).stream().noneMatch(own::apart);
+        return own == null || goods.getOrDefault(unit.id(), List.of()).stream().noneMatch(own::apart);
     }
 
     void took(PieceSpec spec, Loose loose, PlacedUnit unit, Stowage stowage) {

@@ -125,8 +125,13 @@ public final class RackArranger {
         double keptKg = 0;
         for (PiecePlace place : kept) {
             PieceSpec spec = layout.brief().listed().piece(place.piece()).orElseThrow();
-            Held held = place.unit().equals(ref.unit().id()) && place.place().equals(ref.bay().name())
-                    ? Interiors.held(spec, layout.contents().kind(spec), place, ref.unit().item())
+            Held held = place.unit().equals(ref.unit().id())
+                            && place.place().equals(ref.bay().name())
+                    ? Interiors.held(
+                            spec,
+                            layout.contents().kind(spec),
+                            place,
+                            ref.unit().item())
                     : null;
             if (held instanceof InRack in) {
                 keptKg += worstKg(in.piece());

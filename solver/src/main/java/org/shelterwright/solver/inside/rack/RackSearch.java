@@ -41,8 +41,7 @@ final class RackSearch {
                         .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE_ACCEPTANCE))
                         .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
                         .withTerminationConfig(new TerminationConfig().withScoreCalculationCountLimit(moves)));
-        RackPlan solved =
-                SolverFactory.<RackPlan>create(config).buildSolver().solve(new RackPlan(problem, start));
+        RackPlan solved = SolverFactory.<RackPlan>create(config).buildSolver().solve(new RackPlan(problem, start));
         List<Seat> found = solved.seats();
         return problem.cost(found) < problem.cost(start) ? found : start;
     }
@@ -53,8 +52,9 @@ final class RackSearch {
         for (int i = 0; i < problem.pieces().size(); i++) {
             order.add(i);
         }
-        order.sort(Comparator.comparingLong((Integer i) -> -problem.pieces().get(i).grams())
-                .thenComparingInt(i -> i));
+        order.sort(
+                Comparator.comparingLong((Integer i) -> -problem.pieces().get(i).grams())
+                        .thenComparingInt(i -> i));
         boolean[][] taken = new boolean[problem.bays().size()][];
         for (int b = 0; b < taken.length; b++) {
             taken[b] = problem.bays().get(b).blocked().clone();

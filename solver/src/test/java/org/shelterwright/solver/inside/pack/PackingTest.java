@@ -1,5 +1,7 @@
 package org.shelterwright.solver.inside.pack;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -9,7 +11,6 @@ import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Size;
 import org.shelterwright.solver.fit.kernel.Dice;
-import static org.assertj.core.api.Assertions.assertThat;
 
 /** Packing measured on boxes that are cut from a place, so that nothing need be wasted. */
 class PackingTest {
@@ -56,10 +57,12 @@ class PackingTest {
             Dice dice = Dice.of(seed, 1);
             List<Parcel> parcels = parcels(cut(DRAWER, 3 + seed % 6, dice));
 
-            List<Packed> packed =
-                    new Repacking(DRAWER, Face.TOP, 0.75).pack(List.of(), parcels, dice, 60).packed();
+            List<Packed> packed = new Repacking(DRAWER, Face.TOP, 0.75)
+                    .pack(List.of(), parcels, dice, 60)
+                    .packed();
 
-            double filled = packed.stream().mapToDouble(one -> one.box().volumeM3()).sum() / DRAWER.volumeM3();
+            double filled =
+                    packed.stream().mapToDouble(one -> one.box().volumeM3()).sum() / DRAWER.volumeM3();
             sum += filled;
             whole += packed.size() == parcels.size() ? 1 : 0;
             assertSound(packed, 0.75, seed);
@@ -75,7 +78,11 @@ class PackingTest {
         for (int seed = 0; seed < 20; seed++) {
             Dice dice = Dice.of(seed, 2);
             List<Parcel> parcels = parcels(cut(DRAWER, 8, dice));
-            whole += new Repacking(larger, Face.TOP, 0.75).pack(List.of(), parcels, dice, 60).packed().size() == 8
+            whole += new Repacking(larger, Face.TOP, 0.75)
+                                    .pack(List.of(), parcels, dice, 60)
+                                    .packed()
+                                    .size()
+                            == 8
                     ? 1
                     : 0;
         }
@@ -86,9 +93,14 @@ class PackingTest {
         for (Packed a : packed) {
             assertThat(DRAWER.contains(a.box())).as("seed %d", seed).isTrue();
             assertThat(a.posture().apply(a.parcel().size()))
-                    .isEqualTo(new Size(a.box().extent(Axis.X), a.box().extent(Axis.Y), a.box().extent(Axis.Z)));
+                    .isEqualTo(new Size(
+                            a.box().extent(Axis.X),
+                            a.box().extent(Axis.Y),
+                            a.box().extent(Axis.Z)));
             for (Packed b : packed) {
-                assertThat(a != b && a.box().overlaps(b.box())).as("seed %d", seed).isFalse();
+                assertThat(a != b && a.box().overlaps(b.box()))
+                        .as("seed %d", seed)
+                        .isFalse();
             }
         }
     }
@@ -105,7 +117,9 @@ class PackingTest {
 
         // 25 + 3 x (100 + 25) = 400, and a fourth would need 525 of 500 mm.
         assertThat(packed).isEqualTo(3);
-        assertThat(packer.packed().get(1).box().y0() - packer.packed().get(0).box().y1()).isEqualTo(25_000);
+        assertThat(packer.packed().get(1).box().y0()
+                        - packer.packed().get(0).box().y1())
+                .isEqualTo(25_000);
     }
 
     @Test
@@ -113,7 +127,9 @@ class PackingTest {
         Box small = Box.ofMm(0, 0, 0, 100, 100, 200);
         PlacePacker packer = new PlacePacker(small, Axis.Y, 0.75);
 
-        assertThat(packer.add(new Parcel("glass", Size.ofMm(100, 100, 50), true, true, 0))).isTrue();
-        assertThat(packer.add(new Parcel("b", Size.ofMm(100, 100, 50), true, false, 0))).isFalse();
+        assertThat(packer.add(new Parcel("glass", Size.ofMm(100, 100, 50), true, true, 0)))
+                .isTrue();
+        assertThat(packer.add(new Parcel("b", Size.ofMm(100, 100, 50), true, false, 0)))
+                .isFalse();
     }
 }

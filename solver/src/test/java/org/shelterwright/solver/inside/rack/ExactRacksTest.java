@@ -1,12 +1,13 @@
 package org.shelterwright.solver.inside.rack;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.solver.fit.kernel.Dice;
 import org.shelterwright.solver.inside.rack.RackProblem.Seat;
-import static org.assertj.core.api.Assertions.assertThat;
 
 /** The exact arrangement against trying everything, and the search against the exact arrangement, over fixed seeds. */
 class ExactRacksTest {
@@ -28,7 +29,13 @@ class ExactRacksTest {
         for (int b = 0; b < bays; b++) {
             int units = b == bays - 1 ? Math.max(1, left) : Math.max(1, left / 2);
             left -= units;
-            rooms.add(new RackBayRoom("unit", "bay " + b, units, new boolean[units], 30_000 + dice.below(60_000), dice.below(2) * RackCost.OPEN));
+            rooms.add(new RackBayRoom(
+                    "unit",
+                    "bay " + b,
+                    units,
+                    new boolean[units],
+                    30_000 + dice.below(60_000),
+                    dice.below(2) * RackCost.OPEN));
         }
         boolean twins = seed % 4 == 0;
         for (int i = 0; i < count; i++) {
@@ -42,7 +49,8 @@ class ExactRacksTest {
             for (int b = 0; b < bays; b++) {
                 costs[b] = new long[Math.max(0, rooms.get(b).units() - heights[i] + 1)];
                 for (int u = 0; u < costs[b].length; u++) {
-                    costs[b][u] = RackCost.moment(grams, u * 44_450 + 22_000) + (dice.below(5) == 0 ? RackCost.MEDIUM : 0);
+                    costs[b][u] =
+                            RackCost.moment(grams, u * 44_450 + 22_000) + (dice.below(5) == 0 ? RackCost.MEDIUM : 0);
                 }
             }
             pieces.add(new RackPiece("p" + i, kinds(pieces), heights[i], grams, costs));
@@ -107,7 +115,9 @@ class ExactRacksTest {
             List<Seat> found = new RackSearch(problem).seats(seed, 20_000);
 
             assertThat(problem.cost(found)).as("seed %d", seed).isBetween(exact, RackCost.NEVER - 1);
-            assertThat(new RackSearch(problem).seats(seed, 20_000)).as("seed %d", seed).isEqualTo(found);
+            assertThat(new RackSearch(problem).seats(seed, 20_000))
+                    .as("seed %d", seed)
+                    .isEqualTo(found);
             same += problem.cost(found) == exact ? 1 : 0;
         }
         assertThat(same).as("cases in which the search is exact").isGreaterThanOrEqualTo(cases * 2 / 3);
