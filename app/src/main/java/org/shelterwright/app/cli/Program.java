@@ -16,6 +16,7 @@ import org.shelterwright.app.cli.verb.RouteVerb;
 import org.shelterwright.app.cli.verb.StowVerb;
 import org.shelterwright.app.cli.verb.StudyVerb;
 import org.shelterwright.app.cli.verb.Verb;
+import org.shelterwright.app.cli.verb.WeighVerb;
 import org.shelterwright.app.cli.workshop.ExitStatus;
 import org.shelterwright.app.cli.workshop.Storage;
 import org.shelterwright.app.cli.workshop.Workshop;
@@ -79,6 +80,7 @@ public final class Program {
                 .addSubcommand(new StowVerb(workshop, terminal))
                 .addSubcommand(new RouteVerb(workshop, terminal))
                 .addSubcommand(new BoltDownVerb(workshop, terminal))
+                .addSubcommand(new WeighVerb(workshop, terminal))
                 .addSubcommand(new ReportVerb(workshop, terminal))
                 .addSubcommand(new LoadVerb(workshop, terminal))
                 .addSubcommand("study", StudyVerb.with(workshop, terminal))

@@ -60,7 +60,8 @@ final class EndView {
         shapes.add(Lines.of(Pen.of(0.35, Role.LINES.colour()), spot(-2.1, 0), spot(2.1, 0)));
         if (load.car().kind().wagon()) {
             for (int side : new int[] {-1, 1}) {
-                shapes.add(Polygon.of(box(side * 0.76 - 0.07, 0, side * 0.76 + 0.07, 0.92), Tint.STEEL.end(), CarPaper.EDGE));
+                shapes.add(Polygon.of(
+                        box(side * 0.76 - 0.07, 0, side * 0.76 + 0.07, 0.92), Tint.STEEL.end(), CarPaper.EDGE));
             }
             shapes.add(Polygon.of(box(-0.9, 0.35, 0.9, 0.55), Tint.STEEL.side(), CarPaper.EDGE));
         }
@@ -95,7 +96,9 @@ final class EndView {
             corners.add(spot(-CarPaper.m(step.halfWidth()), CarPaper.m(step.height())));
         }
         for (int i = steps.size() - 1; i >= 0; i--) {
-            corners.add(spot(CarPaper.m(steps.get(i).halfWidth()), CarPaper.m(steps.get(i).height())));
+            corners.add(spot(
+                    CarPaper.m(steps.get(i).halfWidth()),
+                    CarPaper.m(steps.get(i).height())));
         }
         shapes.addAll(CarPaper.fence(corners));
         shapes.add(Lines.of(CarPaper.CENTROID, spot(0, 0), spot(0, CarPaper.m(outline.highest()) + 0.15)));
@@ -124,12 +127,13 @@ final class EndView {
         shapes.add(Lines.of(pen, place, text.plus(-side, -1)));
         shapes.add(new Circle(place, 1.1, null, pen));
         shapes.add(Lettering.in(
-                        Lettering.bold(
-                                Lengths.rounded(fit.clearance(), 0).replace('-', Numerals.MINUS), text, 2.5),
+                        Lettering.bold(Lengths.rounded(fit.clearance(), 0).replace('-', Numerals.MINUS), text, 2.5),
                         pen.colour())
                 .with(fit.left() ? Align.END : Align.START));
         shapes.add(Lettering.muted(
-                        "seen from the rear, mm; dashed: thrown in the curve", new Spot(middle, ground + 5), CarPaper.SMALL)
+                        "seen from the rear, mm; dashed: thrown in the curve",
+                        new Spot(middle, ground + 5),
+                        CarPaper.SMALL)
                 .with(Align.MIDDLE));
     }
 

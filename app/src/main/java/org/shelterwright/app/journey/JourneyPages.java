@@ -65,13 +65,13 @@ final class JourneyPages {
         flow.heading("Leg by leg, what goes and what governs");
         Columns columns = new Columns(typeface, TABLE);
         columns.head(flow);
-        for (JourneyLedger.Cell cell : issue.ledger().table(issue.scene().legs())) {
+        for (JourneyLedger.Group cell : issue.ledger().grouped(issue.scene().legs())) {
             Row row = cell.governing();
             columns.row(
                     flow,
                     List.of(
                             cell.leg().number() + " " + cell.leg().leg().mode().word(),
-                            issue.journey().nameOf(cell.unit()),
+                            issue.names(cell.units()),
                             row.verdict().word(),
                             row.title(),
                             RowText.use(row),
@@ -98,7 +98,9 @@ final class JourneyPages {
             shapes.addAll(VerdictSign.shapes(worst, new Spot(middle - 12, y - 5.2), 2));
             shapes.add(Lettering.bold((i + 1) + " " + leg.mode().word(), new Spot(middle - 8.4, y - 4), 2.2));
             shapes.add(Lettering.muted(
-                            leg.distanceKm() == null ? leg.name() : Numerals.of(leg.distanceKm(), 0) + " km, " + leg.name(),
+                            leg.distanceKm() == null
+                                    ? leg.name()
+                                    : Numerals.of(leg.distanceKm(), 0) + " km, " + leg.name(),
                             new Spot(middle, y + 4.6),
                             CarPaper.SMALL)
                     .with(Align.MIDDLE));
@@ -122,12 +124,15 @@ final class JourneyPages {
         RowBlock block = new RowBlock(typeface, names);
         block.head(flow);
         double close = issue.scene().legs().get(leg.number() - 1).rules().valueOr(Figure.CLOSE_SHARE, 0.9);
-        List<Row> rows =
-                leg.ledger().rows().stream().filter(row -> !row.doesNotApply()).toList();
+        List<Row> rows = Shortened.of(leg.ledger().rows());
         RowGroup.of(rows).forEach(group -> block.add(flow, group, "", close));
         flow.gap(2);
-        rows.stream().filter(row -> row.verdict() != Verdict.MET).forEach(row -> flow.paragraph(
-                row.mend() == null ? row.finding() : row.finding() + " " + row.mend()));
+        flow.paragraph(
+                "Every limit that is not met, and of each other one the tightest row; all rows stand in the table of the"
+                        + " ledger.");
+        rows.stream()
+                .filter(row -> row.verdict() != Verdict.MET)
+                .forEach(row -> flow.paragraph(row.mend() == null ? row.finding() : row.finding() + " " + row.mend()));
     }
 
     /** Many are on one car, whose name comes last. */

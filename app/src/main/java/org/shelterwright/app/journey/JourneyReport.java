@@ -52,10 +52,18 @@ public final class JourneyReport {
         documents.clear();
         legs(issue);
         loads(issue);
-        add(3, "packing-lists.pdf", "Packing lists and unloading order, car by car", pdf(issue, "Packing lists", new PackingPages(typeface, issue).pages()));
+        add(
+                3,
+                "packing-lists.pdf",
+                "Packing lists and unloading order, car by car",
+                pdf(issue, "Packing lists", new PackingPages(typeface, issue).pages()));
         Table positions = JourneyTables.positions(issue);
         add(3, "positions.csv", "Positions as a table", Csv.write(positions));
-        add(4, "placards.pdf", "Placards of mass and centre, one a piece", pdf(issue, "Placards", new PlacardPages(typeface, issue).pages()));
+        add(
+                4,
+                "placards.pdf",
+                "Placards of mass and centre, one a piece",
+                pdf(issue, "Placards", new PlacardPages(typeface, issue).pages()));
         Table lashings = JourneyTables.lashings(issue);
         add(5, "lashings.csv", "Lashings as a table", Csv.write(lashings));
         List<Table> tables = new ArrayList<>(
@@ -63,7 +71,11 @@ public final class JourneyReport {
         if (!ways.isEmpty()) {
             Table table = JourneyTables.ways(issue, ways);
             tables.add(table);
-            add(6, "ways-to-go.pdf", "Ways to go: each piece on each car", pdf(issue, "Ways to go", new WaysPages(typeface, issue, ways).pages()));
+            add(
+                    6,
+                    "ways-to-go.pdf",
+                    "Ways to go: each piece on each car",
+                    pdf(issue, "Ways to go", new WaysPages(typeface, issue, ways).pages()));
             add(6, "ways-to-go.csv", "Ways to go as a table", Csv.write(table));
         }
         add(7, "journey.xlsx", "All tables as a workbook", Xlsx.write(tables));
@@ -100,12 +112,16 @@ public final class JourneyReport {
 
     private byte[] pdf(JourneyIssue issue, String what, List<Drawing> pages) {
         return pdf.write(
-                issue.name() + ", " + what.toLowerCase(Locale.ROOT), issue.particulars().date(), pages);
+                issue.name() + ", " + what.toLowerCase(Locale.ROOT),
+                issue.particulars().date(),
+                pages);
     }
 
     private List<Document> withContents(JourneyIssue issue) {
         StringBuilder text = new StringBuilder();
-        line(text, issue.name() + ": documents of the journey \"" + issue.journey().id() + "\"");
+        line(
+                text,
+                issue.name() + ": documents of the journey \"" + issue.journey().id() + "\"");
         line(text, "");
         line(text, "Verdict        " + issue.verdicts());
         line(text, "Date of check  " + issue.particulars().date());
@@ -113,8 +129,10 @@ public final class JourneyReport {
         line(text, "Owner          " + issue.particulars().owner());
         line(text, "Made with      " + issue.madeWith());
         line(text, "");
-        int width = documents.stream().mapToInt(one -> one.file().length()).max().orElse(0) + 2;
-        documents.forEach(one -> line(text, one.file() + " ".repeat(width - one.file().length()) + one.line()));
+        int width =
+                documents.stream().mapToInt(one -> one.file().length()).max().orElse(0) + 2;
+        documents.forEach(one ->
+                line(text, one.file() + " ".repeat(width - one.file().length()) + one.line()));
         line(text, "");
         line(text, Issue.CAUTION);
         List<Document> all = new ArrayList<>();

@@ -67,8 +67,19 @@ final class JourneyTables {
         return new Table(
                 "Ledger",
                 List.of(
-                        "leg", "verdict", "limit", "title", "what", "state", "demand", "capacity", "use", "unit",
-                        "finding", "mend", "source"),
+                        "leg",
+                        "verdict",
+                        "limit",
+                        "title",
+                        "what",
+                        "state",
+                        "demand",
+                        "capacity",
+                        "use",
+                        "unit",
+                        "finding",
+                        "mend",
+                        "source"),
                 rows);
     }
 
@@ -97,7 +108,17 @@ final class JourneyTables {
         return new Table(
                 "Positions",
                 List.of(
-                        "leg", "load", "car", "what", "x", "y", "z", "turned °", "mass kg", "centre x", "centre y",
+                        "leg",
+                        "load",
+                        "car",
+                        "what",
+                        "x",
+                        "y",
+                        "z",
+                        "turned °",
+                        "mass kg",
+                        "centre x",
+                        "centre y",
                         "centre z"),
                 rows);
     }
@@ -108,7 +129,8 @@ final class JourneyTables {
             for (PlacedLoad load : leg.loads()) {
                 Map<String, Double> forces = new LinkedHashMap<>();
                 Holds.of(leg, load)
-                        .forEach(holds -> holds.forces().forEach((rope, n) -> forces.put(rope.lashing().key(), n)));
+                        .forEach(holds -> holds.forces()
+                                .forEach((rope, n) -> forces.put(rope.lashing().key(), n)));
                 for (Rope rope : Rope.of(leg, load)) {
                     Double force = forces.get(rope.lashing().key());
                     rows.add(Arrays.asList(
@@ -130,8 +152,18 @@ final class JourneyTables {
         return new Table(
                 "Lashings",
                 List.of(
-                        "leg", "load", "key", "kind", "what", "eye", "anchor", "second anchor", "angle °", "length mm",
-                        "force kN", "bears kN"),
+                        "leg",
+                        "load",
+                        "key",
+                        "kind",
+                        "what",
+                        "eye",
+                        "anchor",
+                        "second anchor",
+                        "angle °",
+                        "length mm",
+                        "force kN",
+                        "bears kN"),
                 rows);
     }
 
@@ -149,8 +181,6 @@ final class JourneyTables {
                     way.governing().mend()));
         }
         return new Table(
-                "Ways to go",
-                List.of("what", "car", "mode", "verdict", "governing", "use", "finding", "mend"),
-                rows);
+                "Ways to go", List.of("what", "car", "mode", "verdict", "governing", "use", "finding", "mend"), rows);
     }
 }

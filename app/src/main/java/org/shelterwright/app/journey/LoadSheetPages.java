@@ -41,7 +41,8 @@ import org.shelterwright.layouts.transport.scene.PlacedPiece;
 /** The load sheet of one car on one leg: drawing, positions, wheels, lashings, limits, cautions. */
 final class LoadSheetPages {
     private static final List<Column> POSITIONS = List.of(
-            new Column("What", "", 55, false),
+            new Column("No.", "", 9, true),
+            new Column("What", "", 46, false),
             new Column("From the rear", "mm", 23, true),
             new Column("From the right", "mm", 23, true),
             new Column("Mass", "kg", 18, true),
@@ -65,7 +66,9 @@ final class LoadSheetPages {
             new Column("Force", "kN", 11, true),
             new Column("Bears", "kN", 11, true));
     private static final List<Column> MATERIAL = List.of(
-            new Column("Material", "", 120, false), new Column("Number", "", 25, true), new Column("Keys", "", 30, false));
+            new Column("Material", "", 120, false),
+            new Column("Number", "", 25, true),
+            new Column("Keys", "", 30, false));
 
     private final Typeface typeface;
     private final JourneyIssue issue;
@@ -106,29 +109,39 @@ final class LoadSheetPages {
         flow.pair(
                 "Leg",
                 asked.name() + ", " + asked.from() + " to " + asked.to()
-                        + (asked.distanceKm() == null ? "" : ", " + Numerals.of(asked.distanceKm(), 0) + " km by " + asked.mode().word()));
+                        + (asked.distanceKm() == null
+                                ? ""
+                                : ", " + Numerals.of(asked.distanceKm(), 0) + " km by "
+                                        + asked.mode().word()));
         String letters = load.car().letters();
-        flow.pair("Car", load.car().name() + (letters == null ? "" : ", class " + letters) + " (" + load.car().id() + ")");
+        flow.pair(
+                "Car",
+                load.car().name() + (letters == null ? "" : ", class " + letters) + " ("
+                        + load.car().id() + ")");
         flow.pair(
                 "Load",
                 Numerals.of(load.massKg(), 0) + " kg, " + load.pieces().size() + " pieces; empty car "
                         + Numerals.of(load.car().tareKg(), 0) + " kg");
         leg.outline().ifPresent(outline -> flow.pair("Outline", outline.name() + curve(asked)));
-        leg.lineCategory().ifPresent(line -> flow.pair(
-                "Line category",
-                line.name() + ": " + Numerals.of(line.axleKg(), 0) + " kg an axle, "
-                        + Numerals.of(line.perMetreKg(), 0) + " kg a metre"));
+        leg.lineCategory()
+                .ifPresent(line -> flow.pair(
+                        "Line category",
+                        line.name() + ": " + Numerals.of(line.axleKg(), 0) + " kg an axle, "
+                                + Numerals.of(line.perMetreKg(), 0) + " kg a metre"));
         flow.pair(
                 "Held against",
                 leg.rules().loadCases().isEmpty()
                         ? "no load case is set"
                         : String.join(
                                 "; ",
-                                leg.rules().loadCases().stream().map(LoadSheetPages::words).toList()));
+                                leg.rules().loadCases().stream()
+                                        .map(LoadSheetPages::words)
+                                        .toList()));
         if (load.load().handBrake() != null && load.load().gear() != null) {
             flow.pair(
                     "Hand brakes and gears",
-                    "hand brakes " + load.load().handBrake().word() + ", gears " + load.load().gear().word());
+                    "hand brakes " + load.load().handBrake().word() + ", gears "
+                            + load.load().gear().word());
         }
         if (asked.note() != null) {
             flow.pair("Note", asked.note());
@@ -151,22 +164,27 @@ final class LoadSheetPages {
         flow.heading("Drawing");
         flow.add(
                 height,
-                top -> new LongView(typeface, leg, load, new Bounds(flow.left(), top, flow.right(), top + height)).shapes());
+                top -> new LongView(typeface, leg, load, new Bounds(flow.left(), top, flow.right(), top + height))
+                        .shapes());
     }
 
     private void positions() {
         flow.heading("Positions");
         Columns columns = new Columns(typeface, POSITIONS);
         columns.head(flow);
+        int number = 1;
         for (PlacedPiece piece : load.pieces()) {
             Point centre = piece.centre();
             columns.row(
                     flow,
                     List.of(
+                            Integer.toString(number++),
                             piece.name() + (piece.stand().pinned() ? " (pinned)" : ""),
                             Numerals.mm(piece.box().x0()),
                             Numerals.mm(piece.box().y0()),
-                            piece.shape().massKg() == null ? "?" : Numerals.of(piece.shape().massKg(), 0),
+                            piece.shape().massKg() == null
+                                    ? "?"
+                                    : Numerals.of(piece.shape().massKg(), 0),
                             centre == null ? "?" : whole(centre.x()),
                             centre == null ? "?" : whole(centre.y()),
                             centre == null ? "?" : whole(centre.z())),
@@ -176,6 +194,7 @@ final class LoadSheetPages {
             columns.row(
                     flow,
                     List.of(
+                            "",
                             "All",
                             "",
                             "",
@@ -207,7 +226,8 @@ final class LoadSheetPages {
                             Numerals.of(Math.min(999, group.sideRatio()), 2) + " : 1"),
                     false);
         }
-        flow.paragraph("Heavier to lighter end: " + Numerals.of(Math.min(999, statics.get().ratio()), 2) + " : 1.");
+        flow.paragraph("Heavier to lighter end: "
+                + Numerals.of(Math.min(999, statics.get().ratio()), 2) + " : 1.");
     }
 
     private void outline() {
@@ -237,12 +257,14 @@ final class LoadSheetPages {
         flow.paragraph("At " + Numerals.mm(at.at()) + " mm from the rear end of the floor"
                 + (at.throwUm() == 0
                         ? "."
-                        : "; a curve of " + Numerals.of(Objects.requireNonNull(leg.leg().curveM()), 0) + " m throws it by "
+                        : "; a curve of "
+                                + Numerals.of(Objects.requireNonNull(leg.leg().curveM()), 0) + " m throws it by "
                                 + Numerals.of(at.throwUm() / 1000.0, 0) + " mm to either side.")
                 + " Clearance " + Numerals.of(at.clearance() / 1000.0, 0) + " mm.");
         flow.add(
                 height,
-                top -> new EndView(load, piece, outline, at, new Bounds(flow.left(), top + 1, flow.right(), top + height))
+                top -> new EndView(
+                                load, piece, outline, at, new Bounds(flow.left(), top + 1, flow.right(), top + height))
                         .shapes());
     }
 
@@ -267,21 +289,27 @@ final class LoadSheetPages {
                     List.of(
                             rope.lashing().key(),
                             issue.names(rope.lashing().what()),
-                            rope.direct() ? String.valueOf(rope.lashing().eye()) : "over, at "
-                                    + Numerals.mm(rope.top().x()) + ", from " + rope.lashing().anchor(),
+                            rope.direct()
+                                    ? String.valueOf(rope.lashing().eye())
+                                    : "over, at " + Numerals.mm(rope.top().x()) + ", from "
+                                            + rope.lashing().anchor(),
                             rope.direct() ? rope.lashing().anchor() : String.valueOf(second),
                             Numerals.of(rope.angle(), 0),
                             Numerals.of(rope.length() / 1000, 0),
                             force == null ? "?" : Numerals.of(force / 1000, 1),
                             rope.bearsN() == null ? "?" : Numerals.of(rope.bearsN() / 1000, 0)),
                     false);
-            material.computeIfAbsent(rope.kind().name(), key -> new ArrayList<>()).add(rope.lashing().key());
+            material.computeIfAbsent(rope.kind().name(), key -> new ArrayList<>())
+                    .add(rope.lashing().key());
         }
+        flow.need(12 + 5 * material.size());
         flow.gap(3);
         Columns list = new Columns(typeface, MATERIAL);
         list.head(flow);
         material.forEach((kind, keys) -> list.row(
-                flow, List.of(kind, Integer.toString(keys.size()), keys.get(0) + " to " + keys.get(keys.size() - 1)), false));
+                flow,
+                List.of(kind, Integer.toString(keys.size()), keys.get(0) + " to " + keys.get(keys.size() - 1)),
+                false));
         load.load().blocks().stream()
                 .filter(block -> block.way() == Block.Way.CHOCKS)
                 .forEach(block -> list.row(
@@ -299,16 +327,20 @@ final class LoadSheetPages {
         }
         flow.heading("Blocks");
         if (load.load().packed()) {
-            flow.paragraph("Packed from wall to wall: fill every gap with dunnage or air bags so that nothing can stir.");
+            flow.paragraph(
+                    "Packed from wall to wall: fill every gap with dunnage or air bags so that nothing can stir.");
         }
         for (Block block : load.load().blocks()) {
-            flow.paragraph(issue.names(List.of(block.what())) + ": " + block.way().word() + ", "
+            flow.paragraph(issue.names(List.of(block.what())) + ": "
+                    + block.way().word() + ", "
                     + String.join(
                             ", ",
                             block.toward().stream()
                                     .map(face -> face.name().toLowerCase(Locale.ROOT))
                                     .toList())
-                    + (block.way() == Block.Way.STOP || block.way() == Block.Way.SPIGOTS ? "" : ", " + block.count() + " each")
+                    + (block.way() == Block.Way.STOP || block.way() == Block.Way.SPIGOTS
+                            ? ""
+                            : ", " + block.count() + " each")
                     + ".");
         }
     }
@@ -320,13 +352,14 @@ final class LoadSheetPages {
         RowBlock block = new RowBlock(typeface, names);
         block.head(flow);
         double close = leg.rules().valueOr(Figure.CLOSE_SHARE, 0.9);
-        List<Row> rows = ledger.ledger().rows().stream()
-                .filter(row -> !row.doesNotApply() && row.units().contains(load.id()))
-                .toList();
+        List<Row> rows = Shortened.of(ledger.ledger().rows().stream()
+                .filter(row -> row.units().contains(load.id()))
+                .toList());
         RowGroup.of(rows).forEach(group -> block.add(flow, group, "", close));
         flow.gap(2);
-        rows.stream().filter(row -> row.verdict() != Verdict.MET).forEach(row -> flow.paragraph(
-                row.mend() == null ? row.finding() : row.finding() + " " + row.mend()));
+        rows.stream()
+                .filter(row -> row.verdict() != Verdict.MET)
+                .forEach(row -> flow.paragraph(row.mend() == null ? row.finding() : row.finding() + " " + row.mend()));
     }
 
     private void cautions() {
@@ -337,12 +370,14 @@ final class LoadSheetPages {
                 "Masses and centres are calculated; weigh before the first journey. Check tyre pressures: soft tyres slacken"
                         + " lashings."));
         if (load.load().lashings().stream().anyMatch(lashing -> lashing.direct())) {
-            cautions.add("Tighten by hand evenly on both sides, then one more half turn. Over-tightening tears eyes out. Wire"
-                    + " hooks and lock turnbuckles; load binders do not take the place of turnbuckles.");
+            cautions.add(
+                    "Tighten by hand evenly on both sides, then one more half turn. Over-tightening tears eyes out. Wire"
+                            + " hooks and lock turnbuckles; load binders do not take the place of turnbuckles.");
         }
         if (leg.leg().mode() == Mode.RAIL) {
-            cautions.add("Keep the brake wheel, couplings and side doors free. Drop sides and ends are latched. Look at all"
-                    + " lashings again after the first hour and at each stop that allows it.");
+            cautions.add(
+                    "Keep the brake wheel, couplings and side doors free. Drop sides and ends are latched. Look at all"
+                            + " lashings again after the first hour and at each stop that allows it.");
             cautions.add("The railway accepts the load and its outline; a wagon on another route needs a new check.");
         }
         if (leg.leg().mode() == Mode.ROAD) {

@@ -38,6 +38,7 @@ final class LongView {
     private static final double TYRE = 0.42;
     private static final double BETWEEN = 9;
     private static final double UNDER = 10;
+    private static final double LEAST_NAMED = 18;
 
     private final Typeface typeface;
     private final LegScene leg;
@@ -58,17 +59,22 @@ final class LongView {
         double over = overhang(load.car());
         this.rear = -over;
         this.scale = scale(load, paper.width());
-        this.left = paper.x0() + (paper.width() - scale * (CarPaper.m(load.car().deck().length()) + 2 * over)) / 2;
+        this.left = paper.x0()
+                + (paper.width() - scale * (CarPaper.m(load.car().deck().length()) + 2 * over)) / 2;
         this.rail = paper.y0() + 4 + scale * (deckHeight(load.car()) + top(load));
         this.floor = rail - scale * deckHeight(load.car());
-        this.middle = rail + UNDER + BETWEEN + scale * CarPaper.m(load.car().deck().width()) / 2;
+        this.middle =
+                rail + UNDER + BETWEEN + scale * CarPaper.m(load.car().deck().width()) / 2;
     }
 
     /** Height on paper (mm) for a width. */
     static double height(PlacedLoad load, double width) {
         double scale = scale(load, width);
         return 4
-                + scale * (deckHeight(load.car()) + top(load) + CarPaper.m(load.car().deck().width()))
+                + scale
+                        * (deckHeight(load.car())
+                                + top(load)
+                                + CarPaper.m(load.car().deck().width()))
                 + UNDER
                 + BETWEEN
                 + 14;
@@ -76,13 +82,17 @@ final class LongView {
 
     private static double scale(PlacedLoad load, double width) {
         double length = CarPaper.m(load.car().deck().length()) + 2 * overhang(load.car());
-        double beyond = load.hull().map(hull -> CarPaper.m(hull.x1() - load.car().deck().length())).orElse(0.0);
+        double beyond = load.hull()
+                .map(hull -> CarPaper.m(hull.x1() - load.car().deck().length()))
+                .orElse(0.0);
         return Math.min(20, (width - 2) / (length + Math.max(0, beyond)));
     }
 
     private static double overhang(TransitCar car) {
         Integer over = car.lengthOver();
-        return over == null ? 0.3 : Math.max(0.1, Math.min(1.5, CarPaper.m(over - car.deck().length()) / 2));
+        return over == null
+                ? 0.3
+                : Math.max(0.1, Math.min(1.5, CarPaper.m(over - car.deck().length()) / 2));
     }
 
     private static double deckHeight(TransitCar car) {
@@ -110,7 +120,8 @@ final class LongView {
     private void side() {
         frame();
         List<PlacedPiece> far = load.pieces().stream()
-                .sorted(Comparator.comparingInt((PlacedPiece piece) -> -piece.box().y0())
+                .sorted(Comparator.comparingInt(
+                                (PlacedPiece piece) -> -piece.box().y0())
                         .thenComparing(PlacedPiece::id))
                 .toList();
         far.forEach(this::sideOf);
@@ -138,23 +149,31 @@ final class LongView {
     private void frame() {
         TransitCar car = load.car();
         double length = CarPaper.m(car.deck().length());
-        shapes.add(Lines.of(Pen.of(0.35, Role.LINES.colour()), new Spot(x(rear), rail), new Spot(x(length - rear), rail)));
+        shapes.add(
+                Lines.of(Pen.of(0.35, Role.LINES.colour()), new Spot(x(rear), rail), new Spot(x(length - rear), rail)));
         if (!car.wheels().isEmpty()) {
             for (WheelGroup group : car.wheels()) {
                 for (double wheel : places(group)) {
                     shapes.add(new Circle(
-                            new Spot(x(wheel), rail - scale * WHEEL), scale * WHEEL, Tint.RUBBER.side(), CarPaper.EDGE));
+                            new Spot(x(wheel), rail - scale * WHEEL),
+                            scale * WHEEL,
+                            Tint.RUBBER.side(),
+                            CarPaper.EDGE));
                 }
             }
             shapes.add(Polygon.of(
-                    CarPaper.box(x(rear), floor, x(length - rear), floor + scale * 0.42), Tint.STEEL.end(), CarPaper.EDGE));
+                    CarPaper.box(x(rear), floor, x(length - rear), floor + scale * 0.42),
+                    Tint.STEEL.end(),
+                    CarPaper.EDGE));
         }
         shapes.add(Polygon.of(
                 CarPaper.box(x(0), floor, x(length), floor + scale * 0.12), Tint.TIMBER.side(), CarPaper.SILHOUETTE));
         Integer clear = car.deck().clearHeight();
         if (clear != null) {
             shapes.add(Polygon.of(
-                    CarPaper.box(x(0), floor - scale * CarPaper.m(clear), x(length), floor), null, CarPaper.SILHOUETTE));
+                    CarPaper.box(x(0), floor - scale * CarPaper.m(clear), x(length), floor),
+                    null,
+                    CarPaper.SILHOUETTE));
         }
     }
 
@@ -170,14 +189,16 @@ final class LongView {
     private void sideOf(PlacedPiece piece) {
         for (int place : piece.axlePlaces()) {
             shapes.add(new Circle(
-                    new Spot(x(CarPaper.m(place)), floor - scale * TYRE), scale * TYRE, Tint.RUBBER.side(), CarPaper.EDGE));
+                    new Spot(x(CarPaper.m(place)), floor - scale * TYRE),
+                    scale * TYRE,
+                    Tint.RUBBER.side(),
+                    CarPaper.EDGE));
         }
         List<Box> solids = piece.solids();
         for (int i = 0; i < solids.size(); i++) {
             Box box = solids.get(i);
             shapes.add(Polygon.of(
-                    CarPaper.box(
-                            x(CarPaper.m(box.x0())), z(box.z1()), x(CarPaper.m(box.x1())), z(box.z0())),
+                    CarPaper.box(x(CarPaper.m(box.x0())), z(box.z1()), x(CarPaper.m(box.x1())), z(box.z0())),
                     CarPaper.tint(piece, i).side(),
                     i == solids.size() - 1 ? CarPaper.SILHOUETTE : CarPaper.EDGE));
         }
@@ -189,7 +210,8 @@ final class LongView {
         Wrap wrap = new Wrap(typeface, Typeface.sizeOf(CarPaper.SMALL), Weight.MEDIUM);
         List<String> lines = wrap.lines(piece.name(), face.width() - 1.6);
         int most = (int) Math.floor((face.height() - 1) / 3.2);
-        if (lines.size() > most || face.width() < 7) {
+        if (lines.size() > most || face.width() < LEAST_NAMED) {
+            number(piece, new Spot(face.x0() + 2.2, face.y0() + 3.2));
             return;
         }
         double y = face.y0() + 3.2;
@@ -203,6 +225,14 @@ final class LongView {
         }
     }
 
+    /** Its number in the table of positions. */
+    private void number(PlacedPiece piece, Spot at) {
+        shapes.add(Lettering.in(
+                Lettering.bold(Integer.toString(load.pieces().indexOf(piece) + 1), at, CarPaper.SMALL)
+                        .with(Align.MIDDLE),
+                Role.ON_TOP.colour()));
+    }
+
     private void chocks() {
         for (Block block : load.load().blocks()) {
             PlacedPiece piece = load.piece(block.what()).orElse(null);
@@ -214,10 +244,7 @@ final class LongView {
                     double near = x(CarPaper.m(place)) + way * scale * TYRE * 0.72;
                     double far = near + way * scale * 0.36;
                     shapes.add(new Polygon(
-                            List.of(
-                                    new Spot(near, floor - scale * 0.24),
-                                    new Spot(far, floor),
-                                    new Spot(near, floor)),
+                            List.of(new Spot(near, floor - scale * 0.24), new Spot(far, floor), new Spot(near, floor)),
                             Tint.PLY.end(),
                             CarPaper.EDGE));
                 }
@@ -256,9 +283,10 @@ final class LongView {
             return;
         }
         for (CarStatics.GroupLoad group : statics.groups()) {
-            String text = group.group().name() + ", "
-                    + String.format(Locale.ROOT, "%.1f", group.kg() / 1000) + Numerals.GAP + "t";
-            Label label = Lettering.bold(text, new Spot(x(CarPaper.m(group.group().x())), rail + UNDER + 1.2), 2)
+            String text = group.group().name() + ", " + String.format(Locale.ROOT, "%.1f", group.kg() / 1000)
+                    + Numerals.GAP + "t";
+            Label label = Lettering.bold(
+                            text, new Spot(x(CarPaper.m(group.group().x())), rail + UNDER + 1.2), 2)
                     .with(Align.MIDDLE);
             shapes.add(label);
         }
@@ -268,30 +296,36 @@ final class LongView {
         TransitCar car = load.car();
         double length = CarPaper.m(car.deck().length());
         double half = CarPaper.m(car.deck().width()) / 2;
-        shapes.add(Polygon.of(
-                CarPaper.box(x(0), y(-half), x(length), y(half)), Tint.TIMBER.top(), CarPaper.SILHOUETTE));
-        car.chockRails().forEach(rail -> shapes.add(Polygon.of(
-                CarPaper.box(
-                        x(CarPaper.m(rail.area().x0())),
-                        across(rail.area().y0()),
-                        x(CarPaper.m(rail.area().x1())),
-                        across(rail.area().y1())),
-                null,
-                CarPaper.FINE)));
+        shapes.add(
+                Polygon.of(CarPaper.box(x(0), y(-half), x(length), y(half)), Tint.TIMBER.top(), CarPaper.SILHOUETTE));
+        car.chockRails()
+                .forEach(rail -> shapes.add(Polygon.of(
+                        CarPaper.box(
+                                x(CarPaper.m(rail.area().x0())),
+                                across(rail.area().y0()),
+                                x(CarPaper.m(rail.area().x1())),
+                                across(rail.area().y1())),
+                        null,
+                        CarPaper.FINE)));
         List<PlacedPiece> up = load.pieces().stream()
-                .sorted(Comparator.comparingInt((PlacedPiece piece) -> piece.box().z1())
+                .sorted(Comparator.comparingInt(
+                                (PlacedPiece piece) -> piece.box().z1())
                         .thenComparing(PlacedPiece::id))
                 .toList();
         up.forEach(this::topOf);
         for (Provision anchor : car.anchors()) {
             shapes.add(new Circle(
-                    new Spot(x(CarPaper.m(anchor.at().x())), across(anchor.at().y())), 0.45, Role.RAISED.colour(), CarPaper.EDGE));
+                    new Spot(x(CarPaper.m(anchor.at().x())), across(anchor.at().y())),
+                    0.45,
+                    Role.RAISED.colour(),
+                    CarPaper.EDGE));
         }
         Rope.of(leg, load).forEach(this::ropeAbove);
         shapes.add(Lines.of(CarPaper.CENTROID, new Spot(x(rear), middle), new Spot(x(length - rear), middle)));
         double foot = middle + scale * half + 4.5;
         shapes.add(Lettering.muted("rear", new Spot(x(0), foot), CarPaper.SMALL));
-        shapes.add(Lettering.muted("front", new Spot(x(length), foot), CarPaper.SMALL).with(Align.END));
+        shapes.add(Lettering.muted("front", new Spot(x(length), foot), CarPaper.SMALL)
+                .with(Align.END));
         shapes.add(Lettering.muted(
                         "from the right and from above, scale " + scaleText() + ", mm from the rear end of the floor",
                         new Spot(x(length / 2), foot),
@@ -304,11 +338,7 @@ final class LongView {
         for (int i = 0; i < solids.size(); i++) {
             Box box = solids.get(i);
             shapes.add(Polygon.of(
-                    CarPaper.box(
-                            x(CarPaper.m(box.x0())),
-                            across(box.y0()),
-                            x(CarPaper.m(box.x1())),
-                            across(box.y1())),
+                    CarPaper.box(x(CarPaper.m(box.x0())), across(box.y0()), x(CarPaper.m(box.x1())), across(box.y1())),
                     CarPaper.tint(piece, i).top(),
                     i == solids.size() - 1 ? CarPaper.SILHOUETTE : CarPaper.EDGE));
         }
@@ -316,6 +346,8 @@ final class LongView {
         if (centre != null) {
             shapes.addAll(CarPaper.centre(new Spot(x(CarPaper.m(centre.x())), across(centre.y()))));
         }
+        Box box = solids.get(solids.size() - 1);
+        number(piece, new Spot(x(CarPaper.m(box.x0())) + 2.2, across(box.y1()) + 3.2));
     }
 
     private void ropeAbove(Rope rope) {

@@ -72,7 +72,9 @@ final class PackingPages {
                             Integer.toString(number++),
                             piece.name(),
                             Numerals.mm(size.x()) + " × " + Numerals.mm(size.y()) + " × " + Numerals.mm(size.z()),
-                            piece.shape().massKg() == null ? "?" : Numerals.of(piece.shape().massKg(), 0),
+                            piece.shape().massKg() == null
+                                    ? "?"
+                                    : Numerals.of(piece.shape().massKg(), 0),
                             destination(leg, piece),
                             ""),
                     false);
@@ -119,7 +121,8 @@ final class PackingPages {
         List<String> names = new ArrayList<>();
         for (LegScene leg : issue.scene().legs()) {
             if (leg.loads().contains(load)) {
-                names.add("leg " + leg.number() + ", " + leg.leg().from() + " to " + leg.leg().to());
+                names.add("leg " + leg.number() + ", " + leg.leg().from() + " to "
+                        + leg.leg().to());
             }
         }
         return "Goes on " + String.join("; ", names);
@@ -128,6 +131,10 @@ final class PackingPages {
     private String destination(LegScene leg, PlacedPiece piece) {
         String to = issue.journey().piece(piece.id()).map(Piece::destination).orElse(null);
         List<LegScene> legs = issue.scene().legs();
-        return to == null ? legs.isEmpty() ? leg.leg().to() : legs.get(legs.size() - 1).leg().to() : to;
+        return to == null
+                ? legs.isEmpty()
+                        ? leg.leg().to()
+                        : legs.get(legs.size() - 1).leg().to()
+                : to;
     }
 }

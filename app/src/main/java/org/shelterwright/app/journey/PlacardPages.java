@@ -30,6 +30,7 @@ import org.shelterwright.layouts.transport.scene.PlacedPiece;
 /** One placard a piece, to be fixed to it: mass, size, centre of mass, points for lashings and slings with what they bear. */
 final class PlacardPages {
     private static final double LEFT = 22;
+    private static final double TYRE = 0.42;
     private static final Pen FRAME = Pen.of(0.9, Role.TEXT.colour());
     private static final Pen EYE = Pen.of(0.35, Role.ACCENT.colour());
 
@@ -60,15 +61,22 @@ final class PlacardPages {
         shapes.add(Lettering.bold(piece.name(), new Spot(LEFT, 32), 9));
         Double mass = piece.shape().massKg();
         shapes.add(Lettering.bold(
-                mass == null ? "Mass not known: weigh it" : Numerals.of(mass, 0) + Numerals.GAP + "kg", new Spot(LEFT, 54), 14));
+                mass == null ? "Mass not known: weigh it" : Numerals.of(mass, 0) + Numerals.GAP + "kg",
+                new Spot(LEFT, 54),
+                14));
         if (mass != null) {
             shapes.add(Lettering.muted(
-                    "calculated as it travels, ± " + Numerals.of(piece.shape().uncertaintyKg(), 0) + " kg; weigh before the first lift",
+                    "calculated as it travels, ± " + Numerals.of(piece.shape().uncertaintyKg(), 0)
+                            + " kg; weigh before the first lift",
                     new Spot(LEFT, 62),
                     2.5));
         }
         Box box = piece.box();
-        line(shapes, 74, "Length × width × height", Numerals.mm(box.x1()) + " × " + Numerals.mm(box.y1()) + " × " + Numerals.mm(box.z1()) + " mm");
+        line(
+                shapes,
+                74,
+                "Length × width × height",
+                Numerals.mm(box.x1()) + " × " + Numerals.mm(box.y1()) + " × " + Numerals.mm(box.z1()) + " mm");
         Point centre = piece.centre();
         line(
                 shapes,
@@ -102,7 +110,9 @@ final class PlacardPages {
             return "none: lift on forks or in a net, tie down over the top";
         }
         return tie + " for lashings" + least(piece, Provision.Use.LIFTING) + "; "
-                + (lifting == 0 ? "none for lifting: do not lift" : lifting + " for lifting" + least(piece, Provision.Use.TIE_DOWN));
+                + (lifting == 0
+                        ? "none for lifting: do not lift"
+                        : lifting + " for lifting" + least(piece, Provision.Use.TIE_DOWN));
     }
 
     /** The least rating of points that are not only for another use. */
@@ -126,6 +136,14 @@ final class PlacardPages {
         double side = paper.x0();
         double end = side + scale * CarPaper.m(box.x1()) + gap;
         List<Box> solids = piece.solids();
+        for (int place : piece.axlePlaces()) {
+            double radius = scale * TYRE;
+            shapes.add(new Circle(
+                    new Spot(side + scale * CarPaper.m(place), ground - radius),
+                    radius,
+                    Tint.RUBBER.side(),
+                    CarPaper.EDGE));
+        }
         for (int i = 0; i < solids.size(); i++) {
             Box one = solids.get(i);
             Tint tint = CarPaper.tint(piece, i);
@@ -148,9 +166,18 @@ final class PlacardPages {
         }
         for (Provision eye : piece.eyes()) {
             double y = ground - scale * CarPaper.m(eye.at().z());
-            shapes.add(new Circle(new Spot(side + scale * CarPaper.m(eye.at().x()), y), 1.1, Role.RAISED.colour(), EYE));
             shapes.add(new Circle(
-                    new Spot(end + scale * (CarPaper.m(box.y1()) - CarPaper.m(eye.at().y())), y), 1.1, Role.RAISED.colour(), EYE));
+                    new Spot(side + scale * CarPaper.m(eye.at().x()), y), 1.1, Role.RAISED.colour(), EYE));
+            shapes.add(new Circle(
+                    new Spot(
+                            end
+                                    + scale
+                                            * (CarPaper.m(box.y1())
+                                                    - CarPaper.m(eye.at().y())),
+                            y),
+                    1.1,
+                    Role.RAISED.colour(),
+                    EYE));
         }
         Point centre = piece.centre();
         if (centre != null) {
@@ -159,6 +186,7 @@ final class PlacardPages {
             shapes.addAll(CarPaper.centre(new Spot(end + scale * (CarPaper.m(box.y1()) - CarPaper.m(centre.y())), y)));
         }
         shapes.add(Lettering.muted("right side, front to the right", new Spot(side, ground + 4), 2));
-        shapes.add(Lettering.muted("from the rear", new Spot(end, ground + 4), 2).with(Align.START));
+        shapes.add(
+                Lettering.muted("from the rear", new Spot(end, ground + 4), 2).with(Align.START));
     }
 }

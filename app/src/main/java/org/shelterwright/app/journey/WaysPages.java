@@ -40,9 +40,10 @@ final class WaysPages {
 
     List<Drawing> pages() {
         flow.paragraph(Issue.CAUTION, 0, Weight.MEDIUM);
-        flow.paragraph("Each piece by itself on each car of the catalog, placed and held as proposed, on the journey's leg of that"
-                + " mode or on a plain leg under the usual rules. \"not assessed\" means that a datum of car, way or piece is"
-                + " missing; the governing limit names it.");
+        flow.paragraph(
+                "Each piece by itself on each car of the catalog, placed and held as proposed, on the journey's leg of that"
+                        + " mode or on a plain leg under the usual rules. \"not assessed\" means that a datum of car, way or piece is"
+                        + " missing; the governing limit names it.");
         List<String> last = List.of();
         Columns columns = new Columns(typeface, TABLE);
         for (Way way : ways) {

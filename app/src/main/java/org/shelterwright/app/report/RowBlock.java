@@ -31,8 +31,8 @@ public final class RowBlock {
     private static final double TEXT_LINE = 4.2;
     private static final double WORD = 22;
     private static final double WIDTH = 63;
-    private static final double BAR = 95;
-    private static final double USE = 152;
+    private static final double BAR = 91;
+    private static final double USE = 147;
     private static final double SIGN = 1.9;
 
     private final Typeface typeface;

@@ -89,15 +89,13 @@ public final class ComparisonPages {
     }
 
     private List<Shape> picture(Compared run, Bounds area) {
-        PictureModel model =
-                PictureModel.of(run.scene(), Situation.ON_STATION, Axonometry.FROM_REAR_RIGHT, true);
+        PictureModel model = PictureModel.of(run.scene(), Situation.ON_STATION, Axonometry.FROM_REAR_RIGHT, true);
         Bounds inside = new Bounds(area.x0() + 3, area.y0() + 9, area.x1() - 3, area.y1() - 3);
         Projection projection = Projection.fitting(Axonometry.FROM_REAR_RIGHT, model.points(), inside);
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Polygon.of(area, Role.VIEW.colour(), null));
         shapes.addAll(new OrderedPainting(projection).shapes(model));
-        shapes.addAll(VerdictSign.shapes(
-                run.ledger().worst(), new Spot(area.x0() + 4, area.y0() + 4.4), 1.8));
+        shapes.addAll(VerdictSign.shapes(run.ledger().worst(), new Spot(area.x0() + 4, area.y0() + 4.4), 1.8));
         shapes.add(Lettering.bold(run.name(), new Spot(area.x0() + 8, area.y0() + 5.4), 2.5));
         shapes.add(Lettering.muted(
                 run.scene().body().name() + ", seen from the rear right", new Spot(area.x0(), area.y1() + 4.5), 1.8));
@@ -105,11 +103,15 @@ public final class ComparisonPages {
     }
 
     private void measures() {
-        flow.heading("Settings and measures, and differences from " + runs.get(0).name());
+        flow.heading(
+                "Settings and measures, and differences from " + runs.get(0).name());
         Columns columns = columns();
         columns.head(flow);
         for (String axis : runs.get(0).result().settings().keySet()) {
-            columns.row(flow, cells(axis, run -> String.valueOf(run.result().settings().get(axis))), false);
+            columns.row(
+                    flow,
+                    cells(axis, run -> String.valueOf(run.result().settings().get(axis))),
+                    false);
         }
         columns.row(flow, cells("seed", run -> Long.toString(run.result().seed())), false);
         columns.row(flow, cells("governing limit", ComparisonPages::governing), false);
@@ -187,7 +189,8 @@ public final class ComparisonPages {
             return "does not apply";
         }
         String use = RowText.use(row);
-        return row.verdict().word() + (use.isEmpty() ? "" : ", use " + use)
+        return row.verdict().word()
+                + (use.isEmpty() ? "" : ", use " + use)
                 + (row.verdict() == Verdict.MET ? "" : ": " + row.title());
     }
 
@@ -204,7 +207,8 @@ public final class ComparisonPages {
     }
 
     private void shifts(Compared first, Compared other) {
-        flow.heading("What stands elsewhere in " + other.name() + " than in " + first.name() + " (on station, mm and kg)");
+        flow.heading(
+                "What stands elsewhere in " + other.name() + " than in " + first.name() + " (on station, mm and kg)");
         List<UnitShift> shifts = UnitShift.between(first.scene(), other.scene());
         if (shifts.isEmpty()) {
             flow.paragraph("Nothing.");

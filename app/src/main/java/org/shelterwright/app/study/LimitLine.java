@@ -24,8 +24,8 @@ record LimitLine(String limit, List<@Nullable Row> rows) {
             for (int i = 0; i < compared.size(); i++) {
                 for (Row row : compared.get(i).ledger().rows()) {
                     if (row.verdict() == verdict) {
-                        @Nullable Row[] line =
-                                worst.computeIfAbsent(row.limit(), limit -> new @Nullable Row[compared.size()]);
+                        @Nullable
+                        Row[] line = worst.computeIfAbsent(row.limit(), limit -> new @Nullable Row[compared.size()]);
                         if (line[i] == null) {
                             line[i] = row;
                         }

@@ -17,8 +17,7 @@ import org.shelterwright.layouts.study.results.RunResult;
  * @param figures whether its cells are figures
  * @param cell a text, a number, or {@code null} if there is nothing to say
  */
-public record StudyColumn(
-        String id, String head, boolean figures, Function<RunResult, @Nullable Object> cell) {
+public record StudyColumn(String id, String head, boolean figures, Function<RunResult, @Nullable Object> cell) {
     /** All columns of a study: run, one for each axis, seed, verdict, governing limit, measures. */
     public static List<StudyColumn> of(Study study) {
         List<StudyColumn> columns = new ArrayList<>();
@@ -27,9 +26,11 @@ public record StudyColumn(
                 .forEach(axis -> columns.add(new StudyColumn(
                         axis.id(), axis.id(), false, run -> run.settings().get(axis.id()))));
         columns.add(new StudyColumn("seed", "seed", true, RunResult::seed));
-        columns.add(new StudyColumn("verdict", "verdict", false, run -> run.refused() == null
-                ? run.verdict().word()
-                : "refused"));
+        columns.add(new StudyColumn(
+                "verdict",
+                "verdict",
+                false,
+                run -> run.refused() == null ? run.verdict().word() : "refused"));
         columns.add(count("broken", run -> run.counts().broken()));
         columns.add(count("close", run -> run.counts().close()));
         columns.add(count("not-assessed", run -> run.counts().notAssessed()));

@@ -77,15 +77,21 @@ public final class TradeOff {
 
     private static Scale scale(List<RunResult> runs, Measure measure) {
         return Scale.over(
-                runs.stream().mapToDouble(run -> measure.of(run).orElseThrow()).min().orElseThrow(),
-                runs.stream().mapToDouble(run -> measure.of(run).orElseThrow()).max().orElseThrow());
+                runs.stream()
+                        .mapToDouble(run -> measure.of(run).orElseThrow())
+                        .min()
+                        .orElseThrow(),
+                runs.stream()
+                        .mapToDouble(run -> measure.of(run).orElseThrow())
+                        .max()
+                        .orElseThrow());
     }
 
     private void head(List<Shape> shapes, String title, int shown, int all, int front) {
-        String fitting =
-                new Wrap(typeface, Typeface.sizeOf(3.5), Label.Weight.SEMIBOLD).shortened(title, WIDTH - 28);
+        String fitting = new Wrap(typeface, Typeface.sizeOf(3.5), Label.Weight.SEMIBOLD).shortened(title, WIDTH - 28);
         shapes.add(text(fitting, new Spot(14, 15), 3.5, Role.TEXT).with(Label.Weight.SEMIBOLD));
-        String counts = shown + (shown == 1 ? " run" : " runs")
+        String counts = shown
+                + (shown == 1 ? " run" : " runs")
                 + (shown < all ? " of " + all + "; the others lack a figure" : "")
                 + (front == 0 ? "" : "; the line joins the " + front + " that no other run beats by both");
         shapes.add(text(counts, new Spot(14, 21), 2.2, Role.MUTED));
@@ -96,19 +102,22 @@ public final class TradeOff {
         for (double mark : x.marks()) {
             double at = PLOT.x0() + x.share(mark) * PLOT.width();
             shapes.add(Lines.of(thin, new Spot(at, PLOT.y0()), new Spot(at, PLOT.y1())));
-            shapes.add(text(figure(mark, x), new Spot(at, PLOT.y1() + 5), 2, Role.MUTED).with(Align.MIDDLE));
+            shapes.add(text(figure(mark, x), new Spot(at, PLOT.y1() + 5), 2, Role.MUTED)
+                    .with(Align.MIDDLE));
         }
         for (double mark : y.marks()) {
             double at = PLOT.y1() - y.share(mark) * PLOT.height();
             shapes.add(Lines.of(thin, new Spot(PLOT.x0(), at), new Spot(PLOT.x1(), at)));
-            shapes.add(text(figure(mark, y), new Spot(PLOT.x0() - 2.5, at + 1), 2, Role.MUTED).with(Align.END));
+            shapes.add(text(figure(mark, y), new Spot(PLOT.x0() - 2.5, at + 1), 2, Role.MUTED)
+                    .with(Align.END));
         }
         shapes.add(Lines.of(
                 Pen.of(0.35, colour(Role.LINES)),
                 new Spot(PLOT.x0(), PLOT.y0()),
                 new Spot(PLOT.x0(), PLOT.y1()),
                 new Spot(PLOT.x1(), PLOT.y1())));
-        shapes.add(text(words(across), new Spot(PLOT.x1(), PLOT.y1() + 11), 2.5, Role.TEXT).with(Align.END));
+        shapes.add(text(words(across), new Spot(PLOT.x1(), PLOT.y1() + 11), 2.5, Role.TEXT)
+                .with(Align.END));
         shapes.add(text(words(up), new Spot(PLOT.x0() - 20, PLOT.y0() - 5), 2.5, Role.TEXT));
     }
 
@@ -118,7 +127,8 @@ public final class TradeOff {
 
     private static String words(Measure measure) {
         String unit = measure.unit().isEmpty() ? "" : " (" + measure.unit() + ")";
-        return measure.title() + unit
+        return measure.title()
+                + unit
                 + switch (measure.better()) {
                     case LESS -> ", less is better";
                     case MORE -> ", more is better";

@@ -13,11 +13,7 @@ import org.shelterwright.catalog.space.Point;
  * @param route along which it comes, from outside; each bend has a letter
  * @param measures lengths between two places
  */
-public record Marking(
-        @Nullable String unit,
-        List<List<Box>> ghosts,
-        List<Point> route,
-        List<Measure> measures) {
+public record Marking(@Nullable String unit, List<List<Box>> ghosts, List<Point> route, List<Measure> measures) {
     /** A length between two places, with what is written on it. */
     public record Measure(Point from, Point to, String text) {}
 

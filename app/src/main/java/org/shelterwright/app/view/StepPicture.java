@@ -2,6 +2,7 @@ package org.shelterwright.app.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Circle;
 import org.shelterwright.app.drawing.Drawing;
@@ -49,8 +50,9 @@ public final class StepPicture {
      * Draws a step.
      *
      * @param scene with the units that are in, the marked one included
+     * @param numbers of the steps, by unit id
      */
-    public Drawing of(String title, Scene scene, Axonometry view, Marking marking) {
+    public Drawing of(String title, Scene scene, Axonometry view, Marking marking, Map<String, Integer> numbers) {
         PictureModel model = plain(PictureModel.of(scene, Situation.ON_STATION, view, false));
         List<Point> points = new ArrayList<>(model.points());
         marking.ghosts().forEach(ghost -> ghost.forEach(box -> points.addAll(Block.corners(box))));
@@ -64,7 +66,7 @@ public final class StepPicture {
                 scene.units().stream()
                         .filter(unit -> !unit.id().equals(marking.unit()))
                         .toList(),
-                UnitNumbers.of(scene));
+                numbers);
         shapes.add(new Group("names", naming.shapes()));
         shapes.add(new Group("way in", ghosts(marking, projection)));
         shapes.add(new Group("unit", unit(model, marking, projection)));
@@ -85,8 +87,7 @@ public final class StepPicture {
         List<Trace> kept = model.traces().stream()
                 .filter(trace -> !trace.pen().equals(Weights.RAIL))
                 .toList();
-        return new PictureModel(
-                model.ground(), model.shell(), model.facets(), kept, model.blocks(), model.cutAway());
+        return new PictureModel(model.ground(), model.shell(), model.facets(), kept, model.blocks(), model.cutAway());
     }
 
     private static List<Shape> ghosts(Marking marking, Projection projection) {
@@ -95,7 +96,9 @@ public final class StepPicture {
             for (Box box : ghost) {
                 for (Face face : Block.seen(projection.view())) {
                     shapes.add(new Polygon(
-                            projection.spots(Block.corners(box, face)), Role.ACCENT.colour().with(0.1), GHOST));
+                            projection.spots(Block.corners(box, face)),
+                            Role.ACCENT.colour().with(0.1),
+                            GHOST));
                 }
             }
         }
@@ -106,8 +109,12 @@ public final class StepPicture {
     private static List<Shape> unit(PictureModel model, Marking marking, Projection projection) {
         List<Shape> shapes = new ArrayList<>();
         List<Block> own = new ArrayList<>();
-        model.blocks().stream().filter(block -> block.owner().equals(marking.unit())).forEach(own::add);
-        model.cutAway().stream().filter(block -> block.owner().equals(marking.unit())).forEach(own::add);
+        model.blocks().stream()
+                .filter(block -> block.owner().equals(marking.unit()))
+                .forEach(own::add);
+        model.cutAway().stream()
+                .filter(block -> block.owner().equals(marking.unit()))
+                .forEach(own::add);
         for (Pen pen : List.of(Pen.of(2, Role.PANEL.colour()), Pen.of(0.95, Role.ACCENT.colour()))) {
             for (Block block : own) {
                 for (Face face : Block.seen(projection.view())) {
@@ -149,8 +156,7 @@ public final class StepPicture {
         for (int i = 0; i < line.size() - 1; i++) {
             Spot at = line.get(i);
             shapes.add(new Circle(at, 2.2, Role.ACCENT.colour(), Pen.of(0.4, Role.PANEL.colour())));
-            shapes.add(label(
-                    String.valueOf((char) ('a' + i)), at.plus(0, 1.1), Role.ON_ACCENT, Weight.SEMIBOLD, TEXT));
+            shapes.add(label(String.valueOf((char) ('a' + i)), at.plus(0, 1.1), Role.ON_ACCENT, Weight.SEMIBOLD, TEXT));
         }
         return shapes;
     }
@@ -166,8 +172,7 @@ public final class StepPicture {
             shapes.add(new Circle(to, 0.75, Role.TEXT.colour(), null));
         }
         for (Marking.Measure measure : marking.measures()) {
-            Spot middle =
-                    projection.spot(measure.from()).towards(projection.spot(measure.to()), 0.5);
+            Spot middle = projection.spot(measure.from()).towards(projection.spot(measure.to()), 0.5);
             double width = typeface.width(measure.text(), TEXT, Weight.SEMIBOLD) + 2.6;
             Bounds box = Bounds.around(middle, width, 5);
             shapes.add(Polygon.of(box, Role.RAISED.colour(), Pen.of(0.3, Role.TEXT.colour())));

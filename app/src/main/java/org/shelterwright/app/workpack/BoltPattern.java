@@ -56,8 +56,8 @@ final class BoltPattern {
                 Role.TRACK.colour(),
                 Pen.of(0.35, Role.EDGE.colour())));
         for (int i = 0; i + 1 < spots.size(); i += 2) {
-            shapes.add(Lines.of(
-                    Pen.of(0.25, Role.ACCENT.colour()).with(LineType.DASHED), spots.get(i), spots.get(i + 1)));
+            shapes.add(
+                    Lines.of(Pen.of(0.25, Role.ACCENT.colour()).with(LineType.DASHED), spots.get(i), spots.get(i + 1)));
         }
         for (int i = 0; i < spots.size(); i++) {
             shapes.add(new Circle(spots.get(i), RING, Role.RAISED.colour(), Pen.of(0.35, Role.TEXT.colour())));

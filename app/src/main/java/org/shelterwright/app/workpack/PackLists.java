@@ -21,12 +21,20 @@ final class PackLists {
         List<List<@Nullable Object>> rows = new ArrayList<>();
         for (BoltDownStep step : plan.steps()) {
             rows.add(Arrays.asList(
-                    step.number(), step.unit().name(), step.unit().item().name(), 1, step.unit().item().mass().massKg()));
+                    step.number(),
+                    step.unit().name(),
+                    step.unit().item().name(),
+                    1,
+                    step.unit().item().mass().massKg()));
             for (Bolting one : step.boltings()) {
                 int count = one.places().size();
                 rows.add(Arrays.asList(step.number(), step.unit().name(), "bolt " + bolt(one), count, null));
                 rows.add(Arrays.asList(
-                        step.number(), step.unit().name(), "washer for " + one.thread() + ", under each head", count, null));
+                        step.number(),
+                        step.unit().name(),
+                        "washer for " + one.thread() + ", under each head",
+                        count,
+                        null));
             }
         }
         return new Table("Pick list", List.of("step", "for", "part", "pieces", "mass kg"), rows);
@@ -60,6 +68,7 @@ final class PackLists {
 
     private static String bolt(Bolting one) {
         String grade = one.grade();
-        return one.thread() + (grade == null ? ", grade not stated" : ", grade " + grade) + ", length as the joint needs";
+        return one.thread() + (grade == null ? ", grade not stated" : ", grade " + grade)
+                + ", length as the joint needs";
     }
 }

@@ -124,7 +124,12 @@ public final class PaperPack {
         Columns shown = new Columns(typeface, columns);
         shown.head(flow);
         for (List<?> row : table.rows()) {
-            shown.row(flow, row.stream().map(cell -> cell == null ? "" : cell.toString()).toList(), false);
+            shown.row(
+                    flow,
+                    row.stream()
+                            .map(cell -> cell == null ? "" : cell.toString())
+                            .toList(),
+                    false);
         }
     }
 
@@ -179,7 +184,8 @@ public final class PaperPack {
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Polygon.of(
                 new Bounds(x, y, x + LABEL_WIDTH, y + LABEL_HEIGHT), null, Pen.of(0.25, Role.TEXT.colour())));
-        String name = new Wrap(typeface, Typeface.sizeOf(2.8), Weight.SEMIBOLD).shortened(texts.get(0), LABEL_WIDTH - 5);
+        String name =
+                new Wrap(typeface, Typeface.sizeOf(2.8), Weight.SEMIBOLD).shortened(texts.get(0), LABEL_WIDTH - 5);
         shapes.add(Lettering.bold(name, new Spot(x + 2.5, y + 5.5), 2.8));
         double line = y + 9;
         List<String> lines =

@@ -55,9 +55,9 @@ final class StepCard {
         shapes.clear();
         String title = step.unit().name() + (step.boltings().isEmpty() ? " in" : " in and bolted down");
         shapes.add(Lettering.muted(head.name() + ", work pack", new Spot(LEFT, 15), 2.2));
-        shapes.add(Lettering.bold("Step " + step.number() + " of " + plan.steps().size(), new Spot(LEFT, 23), 4));
-        shapes.add(Lettering.muted(
-                        who + ", about " + Numerals.of(step.minutes(), 0) + " min", new Spot(RIGHT, 15), 2.2)
+        shapes.add(
+                Lettering.bold("Step " + step.number() + " of " + plan.steps().size(), new Spot(LEFT, 23), 4));
+        shapes.add(Lettering.muted(who + ", about " + Numerals.of(step.minutes(), 0) + " min", new Spot(RIGHT, 15), 2.2)
                 .with(Align.END));
         String shown = new Wrap(typeface, Typeface.sizeOf(3.6), Weight.SEMIBOLD).shortened(title, 118);
         shapes.add(Lettering.bold(shown, new Spot(RIGHT, 23), 3.6).with(Align.END));
@@ -76,9 +76,15 @@ final class StepCard {
         List<String> moves = StepWords.way(step.passage());
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < moves.size(); i++) {
-            text.append(i == 0 ? "" : ";  ").append((char) ('a' + i)).append("\u2009 ").append(moves.get(i));
+            text.append(i == 0 ? "" : ";  ")
+                    .append((char) ('a' + i))
+                    .append("\u2009 ")
+                    .append(moves.get(i));
         }
-        return paragraph(text.toString(), LEFT, top, RIGHT - LEFT, Weight.MEDIUM);
+        double y = paragraph(text.toString(), LEFT, top, RIGHT - LEFT, Weight.MEDIUM);
+        shapes.add(Lettering.muted(
+                "Ringed numbers are the steps of what is in already; lengths in mm.", new Spot(LEFT, y + 2.6), 1.7));
+        return y + 3;
     }
 
     private double cautions(BoltDownStep step, double top) {
@@ -219,7 +225,8 @@ final class StepCard {
         if (measured) {
             Bounds field = new Bounds(x + width - 24, top, x + width - 3, top + 6.5);
             shapes.add(Polygon.of(field, Role.RAISED.colour(), SOFT));
-            shapes.add(Lettering.muted(check.unit(), new Spot(field.x1() - 1.2, field.y1() - 2), 1.8).with(Align.END));
+            shapes.add(Lettering.muted(check.unit(), new Spot(field.x1() - 1.2, field.y1() - 2), 1.8)
+                    .with(Align.END));
         }
         return Math.max(y, top + 7.5) + 0.8;
     }

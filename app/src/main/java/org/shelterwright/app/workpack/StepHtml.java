@@ -45,6 +45,7 @@ final class StepHtml {
         strip(html);
         html.raw("<div class=\"picture\">").raw(drawn(scenes.picture(step))).raw("</div>");
         way(html, step);
+        html.element("p", "class=\"small\"", "Ringed numbers are the steps of what is in already; lengths in mm.");
         if (!step.cautions().isEmpty()) {
             html.raw("<div class=\"warn\" role=\"note\"><h3>Caution</h3>")
                     .list("ul", "", step.cautions())
@@ -57,8 +58,9 @@ final class StepHtml {
         html.raw("</div>");
         sign(html, step);
         nav(html, step);
-        return html.raw("<footer>").element("span", "", head.caution()).element(
-                        "span", "", "layout " + head.id() + ", checked " + head.date())
+        return html.raw("<footer>")
+                .element("span", "", head.caution())
+                .element("span", "", "layout " + head.id() + ", checked " + head.date())
                 .raw("</footer></section>\n")
                 .toString();
     }
@@ -76,7 +78,10 @@ final class StepHtml {
         html.raw("<ol class=\"way\">");
         List<String> moves = StepWords.way(step.passage());
         for (int i = 0; i < moves.size(); i++) {
-            html.raw("<li>").element("b", "", String.valueOf((char) ('a' + i))).text(moves.get(i)).raw("</li>");
+            html.raw("<li>")
+                    .element("b", "", String.valueOf((char) ('a' + i)))
+                    .text(moves.get(i))
+                    .raw("</li>");
         }
         html.raw("</ol>");
     }
@@ -174,20 +179,26 @@ final class StepHtml {
         String hold = step.hold();
         if (hold != null) {
             html.element("p", "class=\"hold\"", hold)
-                    .raw("<div class=\"people\"><label>Released by (second person)<br><input class=\"second\"></label></div>");
+                    .raw(
+                            "<div class=\"people\"><label>Released by (second person)<br><input class=\"second\"></label></div>");
         }
         html.raw("<p class=\"signed\" hidden></p></div>");
     }
 
     private void nav(Html html, BoltDownStep step) {
         int number = step.number();
-        String before = number == 1 ? "All steps" : (number - 1) + ", " + plan.steps().get(number - 2).unit().name();
+        String before = number == 1
+                ? "All steps"
+                : (number - 1) + ", " + plan.steps().get(number - 2).unit().name();
         boolean last = number == plan.steps().size();
-        String next = last ? "All steps" : (number + 1) + ", " + plan.steps().get(number).unit().name();
+        String next = last
+                ? "All steps"
+                : (number + 1) + ", " + plan.steps().get(number).unit().name();
         html.raw("<div class=\"nav\"><button type=\"button\" data-go=\"" + (number - 1) + "\">‹ ")
                 .text(before)
-                .raw("</button><button type=\"button\" class=\"chief do-sign\"></button><button type=\"button\" data-go=\""
-                        + (last ? 0 : number + 1) + "\">")
+                .raw(
+                        "</button><button type=\"button\" class=\"chief do-sign\"></button><button type=\"button\" data-go=\""
+                                + (last ? 0 : number + 1) + "\">")
                 .text(next)
                 .raw(" ›</button><button type=\"button\" class=\"undo\" hidden>Take the signature back</button></div>");
     }
@@ -196,6 +207,7 @@ final class StepHtml {
     private String drawn(Drawing drawing) {
         String text = new String(svg.write(drawing), StandardCharsets.UTF_8);
         String markup = text.substring(text.indexOf("<svg"));
-        return markup.replaceFirst(" width=\"[^\"]*\" height=\"[^\"]*\"", " role=\"img\"").strip();
+        return markup.replaceFirst(" width=\"[^\"]*\" height=\"[^\"]*\"", " role=\"img\"")
+                .strip();
     }
 }

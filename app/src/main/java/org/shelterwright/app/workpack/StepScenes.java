@@ -38,7 +38,13 @@ public final class StepScenes {
     /** The picture of a step: the units up to it, its way, its dimensions. */
     public Drawing picture(BoltDownStep step) {
         return picture.of(
-                "Step " + step.number() + ", " + step.unit().name(), upTo(step), view(step), marking(step));
+                "Step " + step.number() + ", " + step.unit().name(), upTo(step), view(step), marking(step), numbers());
+    }
+
+    private Map<String, Integer> numbers() {
+        Map<String, Integer> numbers = new LinkedHashMap<>();
+        plan.steps().forEach(step -> numbers.put(step.unit().id(), step.number()));
+        return numbers;
     }
 
     /** What is in when a step is done. */
@@ -69,7 +75,8 @@ public final class StepScenes {
                 route.add(foot);
             }
             boolean outermost = i == legs.size() - 1;
-            boolean turns = i > 0 && stages.get(i).quarters() != stages.get(i - 1).quarters();
+            boolean turns =
+                    i > 0 && stages.get(i).quarters() != stages.get(i - 1).quarters();
             if (i > 0 && (outermost || turns)) {
                 ghosts.add(legs.get(i));
             }

@@ -54,13 +54,14 @@ public final class TabletPack {
                 .raw(fonts())
                 .raw(resource("pack.css"))
                 .raw("</style></head><body>\n")
-                .raw("<header class=\"top\"><div class=\"tools\"><button type=\"button\" data-go=\"0\">All steps</button>"
-                        + "<label>Your name <input id=\"name\" autocomplete=\"name\"></label>"
-                        + "<span id=\"signed\"></span></div><div class=\"tools\"><span id=\"told\" role=\"status\"></span>"
-                        + "<button type=\"button\" id=\"print\">Print</button>"
-                        + "<button type=\"button\" id=\"import\">Take over a record</button>"
-                        + "<button type=\"button\" id=\"export\">Export the record</button>"
-                        + "<input id=\"file\" type=\"file\" accept=\".json,application/json\" hidden></div></header>\n<main>\n");
+                .raw(
+                        "<header class=\"top\"><div class=\"tools\"><button type=\"button\" data-go=\"0\">All steps</button>"
+                                + "<label>Your name <input id=\"name\" autocomplete=\"name\"></label>"
+                                + "<span id=\"signed\"></span></div><div class=\"tools\"><span id=\"told\" role=\"status\"></span>"
+                                + "<button type=\"button\" id=\"print\">Print</button>"
+                                + "<button type=\"button\" id=\"import\">Take over a record</button>"
+                                + "<button type=\"button\" id=\"export\">Export the record</button>"
+                                + "<input id=\"file\" type=\"file\" accept=\".json,application/json\" hidden></div></header>\n<main>\n");
         overview(html);
         for (BoltDownStep step : plan.steps()) {
             html.raw(steps.page(step, who(step)));
@@ -97,8 +98,9 @@ public final class TabletPack {
                                         + " if anything moved.",
                                 "Stop and ask when a measure is out of its tolerance, a hole is not where it should be, or a"
                                         + " torque is not known."))
-                .raw("</div><h2 class=\"list\">Steps</h2><table><thead><tr><th class=\"n\">Step</th><th>Unit</th><th>Through</th>"
-                        + "<th>Who</th><th class=\"n\">min</th><th>State</th><th></th></tr></thead><tbody>");
+                .raw(
+                        "</div><h2 class=\"list\">Steps</h2><table><thead><tr><th class=\"n\">Step</th><th>Unit</th><th>Through</th>"
+                                + "<th>Who</th><th class=\"n\">min</th><th>State</th><th></th></tr></thead><tbody>");
         for (BoltDownStep step : plan.steps()) {
             var opening = step.passage().opening();
             html.raw("<tr><td class=\"n\">" + step.number() + "</td>")
@@ -179,8 +181,12 @@ public final class TabletPack {
         for (Weight weight : Weight.values()) {
             int number = weight == Weight.REGULAR ? 400 : weight == Weight.MEDIUM ? 500 : 600;
             try (InputStream in = Typeface.file(weight)) {
-                css.append("@font-face{font-family:\"").append(Typeface.FAMILY).append("\";font-weight:").append(number);
-                css.append(";src:url(data:font/ttf;base64,").append(Base64.getEncoder().encodeToString(in.readAllBytes()));
+                css.append("@font-face{font-family:\"")
+                        .append(Typeface.FAMILY)
+                        .append("\";font-weight:")
+                        .append(number);
+                css.append(";src:url(data:font/ttf;base64,")
+                        .append(Base64.getEncoder().encodeToString(in.readAllBytes()));
                 css.append(") format(\"truetype\")}\n");
             } catch (IOException e) {
                 throw new UncheckedIOException(e);

@@ -21,6 +21,7 @@ class HelpTextTest {
                 "check",
                 "route",
                 "bolt-down",
+                "weigh",
                 "report",
                 "load",
                 "study",

@@ -39,7 +39,7 @@ class ProgramTest {
         assertThat(ran.status()).isEqualTo(2);
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err().strip())
-                .isEqualTo("Say what to do: fit, check, route, bolt-down, report, load, study, desk or catalog. See: shelterwright --help");
+                .isEqualTo("Say what to do: fit, check, route, bolt-down, weigh, report, load, study, desk or catalog. See: shelterwright --help");
     }
 
     @Test

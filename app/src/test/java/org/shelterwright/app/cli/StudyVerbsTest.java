@@ -94,8 +94,7 @@ class StudyVerbsTest {
     void tellsHowManyRunsThereAreBeforeItBegins() {
         assertThat(run.err().lines())
                 .containsExactly(
-                        "Post study: 10 runs of 1000 moves.",
-                        "  2 (body) x 3 (battery) x 2 seeds, less 2 left out");
+                        "Post study: 10 runs of 1000 moves.", "  2 (body) x 3 (battery) x 2 seeds, less 2 left out");
         Ran count = Ran.of("study", "run", study(), "--count");
         assertThat(count.outLines()).isEqualTo(run.err().lines().toList());
         assertThat(count.status()).isZero();
@@ -109,12 +108,16 @@ class StudyVerbsTest {
         assertThat(run.status()).isEqualTo(1);
         assertThat(run.outLines().get(0)).startsWith("Post study: 10 of 10 runs done, 10 of them now, in ");
         assertThat(run.outLines().get(1)).endsWith(", 2 cannot be laid out at all.");
-        assertThat(run.out()).contains("4 files written to " + done, "study.json", "results.jsonl", "runs.csv", "runs.xlsx");
+        assertThat(run.out())
+                .contains("4 files written to " + done, "study.json", "results.jsonl", "runs.csv", "runs.xlsx");
         List<String> csv = Files.readAllLines(done.resolve("runs.csv"));
         assertThat(csv).hasSize(11);
-        assertThat(csv.get(0)).startsWith("run,body,battery,seed,verdict,broken,close,not assessed,met,governing limit,");
+        assertThat(csv.get(0))
+                .startsWith("run,body,battery,seed,verdict,broken,close,not assessed,met,governing limit,");
         assertThat(csv.get(1)).startsWith("1,short,as-listed,1,");
-        assertThat(csv.get(5)).startsWith("5,short,tall,1,refused,,").contains("\"The unit \"\"battery-1\"\" cannot be placed: ");
+        assertThat(csv.get(5))
+                .startsWith("5,short,tall,1,refused,,")
+                .contains("\"The unit \"\"battery-1\"\" cannot be placed: ");
     }
 
     @Test
@@ -151,9 +154,11 @@ class StudyVerbsTest {
 
         assertThat(ran.status()).isEqualTo(1);
         assertThat(ran.err()).contains("Stopping: what is done is kept; start again to go on.");
-        assertThat(ran.outLines().get(0)).startsWith("Post study: 0 of 10 runs done, 0 of them now, in ")
+        assertThat(ran.outLines().get(0))
+                .startsWith("Post study: 0 of 10 runs done, 0 of them now, in ")
                 .endsWith(" Start again to do the 10 left.");
-        assertThat(run(study(), "--out", out).outLines().get(0)).startsWith("Post study: 10 of 10 runs done, 10 of them now");
+        assertThat(run(study(), "--out", out).outLines().get(0))
+                .startsWith("Post study: 10 of 10 runs done, 10 of them now");
     }
 
     @Test
@@ -171,7 +176,15 @@ class StudyVerbsTest {
     @Test
     void showsChosenRunsInOrder() {
         Ran ran = Ran.of(
-                "study", "show", done, "--where", "body=long", "--sort", "mass", "--descending", "--columns",
+                "study",
+                "show",
+                done,
+                "--where",
+                "body=long",
+                "--sort",
+                "mass",
+                "--descending",
+                "--columns",
                 "run,battery,seed,mass");
 
         assertThat(ran.status()).isEqualTo(1);
@@ -188,8 +201,7 @@ class StudyVerbsTest {
     void showsTheFrontOfTwoMeasuresAndDrawsIt() {
         Path out = folder.resolve("front");
 
-        Ran ran = Ran.of(
-                "study", "show", done, "--front", "mass,free", "--out", out, "--date", "2026-03-01", "--json");
+        Ran ran = Ran.of("study", "show", done, "--front", "mass,free", "--out", out, "--date", "2026-03-01", "--json");
 
         JsonNode json = ran.json();
         assertThat(json.get("results").valueStream().map(one -> one.get("run").asInt()))
@@ -197,7 +209,9 @@ class StudyVerbsTest {
                 .containsExactly(1, 2, 7, 8);
         assertThat(json.get("files").valueStream().map(JsonNode::asString))
                 .containsExactly("runs.csv", "runs.xlsx", "trade-off-mass-free.svg", "trade-off-mass-free.pdf");
-        assertThat(out.resolve("trade-off-mass-free.svg")).content().contains("Mass of the filled body (kg), less is better");
+        assertThat(out.resolve("trade-off-mass-free.svg"))
+                .content()
+                .contains("Mass of the filled body (kg), less is better");
     }
 
     @Test
@@ -234,22 +248,45 @@ class StudyVerbsTest {
 
     @Test
     void badInputIsToldInASentence() {
-        assertRefused("--where: The setting \"longer\" is not known. Did you mean \"long\"?", "show", done, "--where", "body=longer");
-        assertRefused("--where: \"body\" must name an axis and a setting: body=box-4200.", "show", done, "--where", "body");
-        assertRefused("--where: The axis \"bady\" is not known. Did you mean \"body\"?", "show", done, "--where", "bady=x");
-        assertRefused("--sort: The column \"mas\" is not known. Did you mean \"mass\"?", "show", done, "--sort", "mas");
-        assertRefused("--verdict: The verdict \"mett\" is not known. Did you mean \"met\"?", "show", done, "--verdict", "mett");
-        assertRefused("--front: Name two measures, such as mass,free, not 1.", "show", done, "--front", "mass");
-        assertRefused("--front: The measure \"frree\" is not known. Did you mean \"free\"?", "show", done, "--front", "mass,frree");
         assertRefused(
-                done + ": There is no front by \"centre-x\": neither more nor less of it is better. Take another measure.",
-                "show", done, "--front", "mass,centre-x");
+                "--where: The setting \"longer\" is not known. Did you mean \"long\"?",
+                "show",
+                done,
+                "--where",
+                "body=longer");
+        assertRefused(
+                "--where: \"body\" must name an axis and a setting: body=box-4200.", "show", done, "--where", "body");
+        assertRefused(
+                "--where: The axis \"bady\" is not known. Did you mean \"body\"?", "show", done, "--where", "bady=x");
+        assertRefused("--sort: The column \"mas\" is not known. Did you mean \"mass\"?", "show", done, "--sort", "mas");
+        assertRefused(
+                "--verdict: The verdict \"mett\" is not known. Did you mean \"met\"?",
+                "show",
+                done,
+                "--verdict",
+                "mett");
+        assertRefused("--front: Name two measures, such as mass,free, not 1.", "show", done, "--front", "mass");
+        assertRefused(
+                "--front: The measure \"frree\" is not known. Did you mean \"free\"?",
+                "show",
+                done,
+                "--front",
+                "mass,frree");
+        assertRefused(
+                done
+                        + ": There is no front by \"centre-x\": neither more nor less of it is better. Take another measure.",
+                "show",
+                done,
+                "--front",
+                "mass,centre-x");
         assertRefused("--threads: This is 0, but must be from 1 to 1024.", "run", study(), "--threads", 0);
-        assertRefused("sample:rivr-post: There is no such study. Did you mean \"river-post\"?", "run", "sample:rivr-post");
+        assertRefused(
+                "sample:rivr-post: There is no such study. Did you mean \"river-post\"?", "run", "sample:rivr-post");
         Path empty = folder.resolve("empty");
         assertThat(empty.toFile().mkdir()).isTrue();
         assertRefused(empty + ": No study was run into this folder: it holds no file study.json.", "show", empty);
-        assertRefused(done + ": There is no run 11: the study has the runs 1 to 10.", "open", done, 11, "--out", "x.json");
+        assertRefused(
+                done + ": There is no run 11: the study has the runs 1 to 10.", "open", done, 11, "--out", "x.json");
     }
 
     private static void assertRefused(String sentence, Object... arguments) {

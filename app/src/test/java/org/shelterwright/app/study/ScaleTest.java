@@ -17,10 +17,12 @@ class ScaleTest {
             Scale scale = Scale.over(least, most);
 
             double power = Math.pow(10, Math.floor(Math.log10(scale.step()) + 1e-9));
-            assertThat(scale.step() / power).as("seed %d", seed).satisfiesAnyOf(
-                    factor -> assertThat(factor).isCloseTo(1, within(1e-6)),
-                    factor -> assertThat(factor).isCloseTo(2, within(1e-6)),
-                    factor -> assertThat(factor).isCloseTo(5, within(1e-6)));
+            assertThat(scale.step() / power)
+                    .as("seed %d", seed)
+                    .satisfiesAnyOf(
+                            factor -> assertThat(factor).isCloseTo(1, within(1e-6)),
+                            factor -> assertThat(factor).isCloseTo(2, within(1e-6)),
+                            factor -> assertThat(factor).isCloseTo(5, within(1e-6)));
             assertThat(scale.marks()).as("seed %d", seed).hasSizeBetween(2, 9);
             assertThat(scale.share(least)).as("seed %d", seed).isBetween(-1e-6, 1 + 1e-6);
             assertThat(scale.share(most)).as("seed %d", seed).isBetween(-1e-6, 1 + 1e-6);

@@ -30,8 +30,8 @@ public final class TransitCarOddities {
         } else if (!ship && car.deck().width() > WIDE) {
             found.add(Oddity.doubtful(
                     "deck",
-                    "The deck of car " + car.id() + " is " + Lengths.format(car.deck().width())
-                            + " mm wide, more than 4 m. Is it right?"));
+                    "The deck of car " + car.id() + " is "
+                            + Lengths.format(car.deck().width()) + " mm wide, more than 4 m. Is it right?"));
         }
         for (WheelGroup group : car.wheels()) {
             Double ratingKg = group.axleRatingKg();

@@ -115,13 +115,7 @@ final class TurnFlood {
             if (between[2 * i] >= low && between[2 * i + 1] <= high) {
                 int x = Math.min(Math.max(node.x(), between[2 * i]), between[2 * i + 1]);
                 int target = Flood.holding(rows.intervals(to), between[2 * i], between[2 * i + 1]);
-                enter(
-                        node.layer(),
-                        to,
-                        target,
-                        x,
-                        node.gone() + Math.abs((long) x - node.x()) + across,
-                        number);
+                enter(node.layer(), to, target, x, node.gone() + Math.abs((long) x - node.x()) + across, number);
             }
         }
     }
@@ -139,13 +133,7 @@ final class TurnFlood {
             for (int layer = 0; layer < layers.size(); layer++) {
                 if (layer != node.layer() && layers.get(layer) != null) {
                     int target = Flood.holding(rows(layer).intervals(node.cell()), free[2 * i], free[2 * i + 1]);
-                    enter(
-                            layer,
-                            node.cell(),
-                            target,
-                            x,
-                            node.gone() + Math.abs((long) x - node.x()) + TURN,
-                            number);
+                    enter(layer, node.cell(), target, x, node.gone() + Math.abs((long) x - node.x()) + TURN, number);
                 }
             }
         }

@@ -39,7 +39,8 @@ public final class WayQuery {
      * @param layers free space by quarters; {@code null} where the turned thing has no room at all
      * @param room where there is room for a turn; {@code null} if nowhere
      */
-    private record Turning(List<@Nullable SlideSpace> layers, @Nullable SlideSpace room) {}
+    private record Turning(
+            List<@Nullable SlideSpace> layers, @Nullable SlideSpace room) {}
 
     /**
      * Prepares the question.
@@ -220,8 +221,7 @@ public final class WayQuery {
                 space.domain());
     }
 
-    private static BitSet frontier(
-            TurnFlood flood, List<@Nullable SlideSpace> layers, SlideSpace room, BitSet gone) {
+    private static BitSet frontier(TurnFlood flood, List<@Nullable SlideSpace> layers, SlideSpace room, BitSet gone) {
         BitSet owners = new BitSet();
         for (int quarters = 0; quarters < layers.size(); quarters++) {
             SlideSpace space = layers.get(quarters);

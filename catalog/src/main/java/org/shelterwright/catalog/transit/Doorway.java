@@ -11,7 +11,11 @@ import org.shelterwright.catalog.space.Millimetres;
  * @param width clear (µm)
  * @param height clear above the floor (µm)
  */
-public record Doorway(String name, Face wall, @Millimetres int width, @Millimetres int height) {
+public record Doorway(
+        String name,
+        Face wall,
+        @Millimetres int width,
+        @Millimetres int height) {
     public Doorway {
         if (width <= 0 || height <= 0) {
             throw new IllegalArgumentException("The doorway " + name + " of " + Lengths.format(width) + " x "

@@ -10,8 +10,7 @@ import org.shelterwright.catalog.source.Source;
  *
  * @param dynamicShare the part of it that counts where the load may stir, as with direct lashings
  */
-public record FrictionTable(
-        String id, String name, double dynamicShare, List<Friction> pairs, Source source) {
+public record FrictionTable(String id, String name, double dynamicShare, List<Friction> pairs, Source source) {
     /** The factor of two materials. */
     public record Friction(Underside load, FloorMaterial floor, double dry, double wet, Source source) {
         public Friction {

@@ -34,7 +34,9 @@ public record Step(@Millimetres int height, @Millimetres int halfWidth) {
      * @param steps from low to high
      */
     public static int leastHalfWidth(List<Step> steps, int low, int high) {
-        if (steps.isEmpty() || low < steps.get(0).height() || high > steps.get(steps.size() - 1).height()) {
+        if (steps.isEmpty()
+                || low < steps.get(0).height()
+                || high > steps.get(steps.size() - 1).height()) {
             return -1;
         }
         int least = Integer.MAX_VALUE;
@@ -59,7 +61,8 @@ public record Step(@Millimetres int height, @Millimetres int halfWidth) {
             return false;
         }
         int height = steps.get(i).height();
-        boolean lowEnd = height == low && i + 1 < steps.size() && steps.get(i + 1).height() == height;
+        boolean lowEnd =
+                height == low && i + 1 < steps.size() && steps.get(i + 1).height() == height;
         boolean highEnd = height == high && i > 0 && steps.get(i - 1).height() == height;
         return lowEnd || highEnd;
     }

@@ -15,8 +15,7 @@ public record Transit(
         List<LineCategories> lineCategories,
         List<FrictionTable> frictions,
         List<WagonClasses> wagonClasses) {
-    public static final Transit NONE =
-            new Transit(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    public static final Transit NONE = new Transit(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     public Transit {
         cars = once("transit car", cars, TransitCar::id);
@@ -48,7 +47,9 @@ public record Transit(
 
     /** The friction of two materials, from the first table that has it. */
     public Optional<FrictionTable.Friction> friction(Underside load, FloorMaterial floor) {
-        return frictions.stream().flatMap(table -> table.of(load, floor).stream()).findFirst();
+        return frictions.stream()
+                .flatMap(table -> table.of(load, floor).stream())
+                .findFirst();
     }
 
     /** The part of friction that counts where a load may stir; 0.75 if no table says. */

@@ -71,8 +71,8 @@ public record WagonRange(
         Integer kmh = null;
         for (String run : runs) {
             Letter letter = found.letters().stream()
-                    .filter(one -> one.letters().equals(run)
-                            && (one.axles() == null || Objects.equals(one.axles(), axles)))
+                    .filter(one ->
+                            one.letters().equals(run) && (one.axles() == null || Objects.equals(one.axles(), axles)))
                     .findFirst()
                     .orElseThrow(() -> new IllegalArgumentException("The wagon class \"" + letters + "\" has \"" + run
                             + "\", which class " + found.letter() + " does not know for " + axles + " axles."));

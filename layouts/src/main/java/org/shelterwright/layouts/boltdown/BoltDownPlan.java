@@ -10,7 +10,6 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Opening;
 import org.shelterwright.catalog.item.MovablePart;
-import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.layouts.handling.Handling;
 import org.shelterwright.layouts.handling.Handlings;
 import org.shelterwright.layouts.layout.BoltDownOrder;
@@ -28,7 +27,8 @@ import org.shelterwright.layouts.ways.UnitWays;
 public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<PlacedUnit> leftOut) {
     private static final double TOLERANCE_MM = 2;
     private static final double TORQUE_SHARE = 0.06;
-    private static final String POWER_ON = "Hold before power-on: all cables checked and signed, by a qualified person.";
+    private static final String POWER_ON =
+            "Hold before power-on: all cables checked and signed, by a qualified person.";
 
     public BoltDownPlan {
         steps = List.copyOf(steps);
@@ -87,8 +87,9 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
                 in.add(one.unit());
                 gone.clear(passage.unit().index());
             }
-            List<PlacedUnit> left =
-                    scene.units().stream().filter(unit -> !in.contains(unit.id())).toList();
+            List<PlacedUnit> left = scene.units().stream()
+                    .filter(unit -> !in.contains(unit.id()))
+                    .toList();
             return new BoltDownPlan(order, steps, left);
         }
 
@@ -150,7 +151,8 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
 
         private static @Nullable String hold(boolean lastPowered, boolean lastByPanel) {
             if (lastByPanel) {
-                String close = "Hold before the panel is closed: everything behind it checked and signed by a second person.";
+                String close =
+                        "Hold before the panel is closed: everything behind it checked and signed by a second person.";
                 return lastPowered ? close + " " + POWER_ON : close;
             }
             return lastPowered ? POWER_ON : null;
@@ -187,7 +189,12 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
                         torque == null ? 0 : Math.max(0.5, TORQUE_SHARE * torque)));
             }
             for (MovablePart part : unit.item().movableParts()) {
-                checks.add(look(unit, "opens-" + part.name(), sentence(part.name()) + " opens and closes fully", ""));
+                checks.add(look(
+                        unit,
+                        "opens-" + part.name(),
+                        sentence(part.name())
+                                + (part.name().endsWith("s") ? " open and close fully" : " opens and closes fully"),
+                        ""));
             }
             for (CableTask cable : cables) {
                 if (cable.closed()) {
@@ -203,7 +210,8 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
             }
             Opening opening = passage.opening();
             if (opening != null) {
-                checks.add(look(unit, "door", sentence(opening.name()) + " still opens fully", "the way out stays free"));
+                checks.add(
+                        look(unit, "door", sentence(opening.name()) + " still opens fully", "the way out stays free"));
             }
             return checks;
         }
@@ -233,7 +241,8 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
                         .max()
                         .orElse(0);
                 tools.add("ratchet");
-                tools.add(most > 0 ? "torque wrench to " + number(Math.ceil(most / 10) * 10) + " N·m" : "torque wrench");
+                tools.add(
+                        most > 0 ? "torque wrench to " + number(Math.ceil(most / 10) * 10) + " N·m" : "torque wrench");
                 tools.add("paint marker");
             }
             if (boltings.stream()
@@ -248,7 +257,9 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
         }
 
         private double minutesIn(Passage passage, @Nullable Handling handling) {
-            double hoist = handling != null && handling.means() == Handling.Means.HOIST ? minutes(Figure.MINUTES_PER_HOIST) : 0;
+            double hoist = handling != null && handling.means() == Handling.Means.HOIST
+                    ? minutes(Figure.MINUTES_PER_HOIST)
+                    : 0;
             return minutes(Figure.MINUTES_IN) + hoist + minutes(Figure.MINUTES_PER_METRE) * passage.length() * 1e-6;
         }
 

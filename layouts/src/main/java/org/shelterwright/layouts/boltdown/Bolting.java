@@ -134,7 +134,9 @@ public record Bolting(
             int row = (joint.placed().at().along(grid.across()) - grid.first().along(grid.across())) / grid.rowPitch();
             return grid.name() + (grid.rows() > 1 ? ", row " + (row + 1) : "") + ", hole " + (hole + 1);
         }
-        return hardPoint == null ? held.into() : held.into() + ", drill at " + drill(hardPoint, joint.placed().at());
+        return hardPoint == null
+                ? held.into()
+                : held.into() + ", drill at " + drill(hardPoint, joint.placed().at());
     }
 
     private static String drill(HardPoint zone, Point at) {

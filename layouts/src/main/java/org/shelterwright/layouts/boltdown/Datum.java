@@ -23,7 +23,9 @@ import org.shelterwright.layouts.scene.Scene;
 public record Datum(Face from, int length, Point start, Point end) {
     /** The dimension in words, such as "2400 from the rear wall". */
     public String text() {
-        return length == 0 ? "against " + Wording.surface(from) : Lengths.format(length) + " from " + Wording.surface(from);
+        return length == 0
+                ? "against " + Wording.surface(from)
+                : Lengths.format(length) + " from " + Wording.surface(from);
     }
 
     /** Two dimensions in plan, from the rear and the right wall or from one that it touches; and its height if it is not on the floor. */

@@ -19,7 +19,8 @@ public final class PlanKey {
         text.append(step.unit().id()).append('|').append(step.unit().pose(Situation.ON_STATION));
         for (Bolting bolting : step.boltings()) {
             text.append('|').append(bolting.text()).append('|').append(bolting.finalNm());
-            bolting.places().forEach(place -> text.append('|').append(place.at()).append(place.into()));
+            bolting.places()
+                    .forEach(place -> text.append('|').append(place.at()).append(place.into()));
         }
         return hash(text);
     }

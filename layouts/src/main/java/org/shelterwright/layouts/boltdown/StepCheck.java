@@ -13,7 +13,13 @@ import org.jspecify.annotations.Nullable;
  * @param tolerance how far off it may be, in that unit
  */
 public record StepCheck(
-        String id, Kind kind, String text, String hint, @Nullable Double expected, String unit, double tolerance) {
+        String id,
+        Kind kind,
+        String text,
+        String hint,
+        @Nullable Double expected,
+        String unit,
+        double tolerance) {
     /** What is done. */
     public enum Kind {
         POSITION,

@@ -69,7 +69,8 @@ public final class StepWords {
             cautions.add("Crushing: nobody between the unit and a wall; blocks under it before hands go under it.");
         }
         if (handling.means() == Handling.Means.HOIST) {
-            cautions.add("Hanging load: nobody under it. Sling and hoist as their marks allow, by a person trained for it.");
+            cautions.add(
+                    "Hanging load: nobody under it. Sling and hoist as their marks allow, by a person trained for it.");
         }
         if (handling.means() == Handling.Means.BY_HAND && handling.people() > 1) {
             cautions.add("Lift together on one person's word; way clear and lit before you lift.");
@@ -106,8 +107,8 @@ public final class StepWords {
         return switch (handling.means()) {
             case BY_HAND -> "By hand, " + people + ": they may lift " + Amounts.kg(handling.limitKg()) + " here";
             case TROLLEY ->
-                "Floor trolley, " + people + "; it takes " + Amounts.kg(handling.limitKg()) + ". Not by hand: one person may lift "
-                        + Amounts.kg(handling.onePersonKg());
+                "Floor trolley, " + people + "; it takes " + Amounts.kg(handling.limitKg())
+                        + ". Not by hand: one person may lift " + Amounts.kg(handling.onePersonKg());
             case HOIST ->
                 "Hoist or lifting table for " + Amounts.kg(handling.limitKg()) + ", " + people
                         + ". Not by hand: one person may lift " + Amounts.kg(handling.onePersonKg());

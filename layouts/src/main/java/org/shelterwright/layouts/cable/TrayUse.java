@@ -52,7 +52,12 @@ public record TrayUse(
             }
         }
         List<TrayUse> uses = new ArrayList<>();
-        users.forEach((place, list) -> sections(place, list, samples.get(place), cables, uses));
+        users.forEach((place, list) -> {
+            Stretch sample = samples.get(place);
+            if (sample != null) {
+                sections(place, list, sample, cables, uses);
+            }
+        });
         return uses;
     }
 

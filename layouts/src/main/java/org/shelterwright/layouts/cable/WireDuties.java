@@ -23,12 +23,10 @@ import org.shelterwright.layouts.scene.Scene;
 final class WireDuties {
     private static final String BODY = "body";
 
-    private final Scene scene;
     private final PowerNet net;
     private final Map<String, WireDuty> duties = new LinkedHashMap<>();
 
     private WireDuties(Scene scene) {
-        this.scene = scene;
         this.net = PowerNet.of(scene);
         scene.brief().wires().forEach(wire -> duties.put(wire.id(), duty(wire)));
     }

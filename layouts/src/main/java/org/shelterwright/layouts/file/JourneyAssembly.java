@@ -100,7 +100,13 @@ final class JourneyAssembly {
         Transit base = catalog.transit();
         changed("transit car", copies.cars(), base.cars(), TransitCar::id, CatalogFormats.TRANSIT_CAR, at.key("cars"));
         changed("outline", copies.outlines(), base.outlines(), Outline::id, CatalogFormats.OUTLINE, at.key("outlines"));
-        changed("lashing", copies.lashings(), base.lashings(), LashingKind::id, CatalogFormats.LASHING, at.key("lashings"));
+        changed(
+                "lashing",
+                copies.lashings(),
+                base.lashings(),
+                LashingKind::id,
+                CatalogFormats.LASHING,
+                at.key("lashings"));
         try {
             return copies.transit().over(base);
         } catch (IllegalArgumentException e) {
@@ -117,7 +123,8 @@ final class JourneyAssembly {
                 if (id.apply(other).equals(id.apply(copy)) && !other.equals(copy)) {
                     findings.doubt(
                             at.index(i),
-                            "The " + kind + " \"" + id.apply(copy) + "\" of the catalog differs from the copy in this journey ("
+                            "The " + kind + " \"" + id.apply(copy)
+                                    + "\" of the catalog differs from the copy in this journey ("
                                     + String.join(", ", format.differingKeys(copy, other))
                                     + "). The copy is used.");
                 }

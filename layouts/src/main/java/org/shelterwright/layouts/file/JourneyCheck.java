@@ -60,7 +60,8 @@ final class JourneyCheck {
             findings.refuse(
                     places,
                     "The journey has " + journey.pieces().size() + " pieces, "
-                            + journey.loads().size() + " loads and " + journey.legs().size() + " legs; at most "
+                            + journey.loads().size() + " loads and "
+                            + journey.legs().size() + " legs; at most "
                             + MOST_PIECES + " pieces and " + MOST_OTHERS + " of the others are taken. Split it.");
             return;
         }
@@ -74,7 +75,11 @@ final class JourneyCheck {
             leg(journey.legs().get(i), places.key("legs").index(i));
         }
         for (String limit : journey.limits().keySet()) {
-            known(limit, BriefReferences.ids(List.of(Figure.values()), Figure::id), "limit", places.key("limits").key(limit));
+            known(
+                    limit,
+                    BriefReferences.ids(List.of(Figure.values()), Figure::id),
+                    "limit",
+                    places.key("limits").key(limit));
         }
         if (findings.problems().isEmpty()) {
             eyes();
@@ -125,9 +130,14 @@ final class JourneyCheck {
             Lashing lashing = load.lashings().get(i);
             Places own = at.key("lashings").index(i);
             if (!keys.add(lashing.key())) {
-                findings.refuse(own.key("key"), "The key \"" + lashing.key() + "\" is given twice. Change one of them.");
+                findings.refuse(
+                        own.key("key"), "The key \"" + lashing.key() + "\" is given twice. Change one of them.");
             }
-            known(lashing.kind(), BriefReferences.ids(parts.transit().lashings(), LashingKind::id), "lashing", own.key("kind"));
+            known(
+                    lashing.kind(),
+                    BriefReferences.ids(parts.transit().lashings(), LashingKind::id),
+                    "lashing",
+                    own.key("kind"));
             all(lashing.what(), placed, "piece on this load", own.key("what"));
             anchor(lashing.anchor(), car, own.key("anchor"));
             String second = lashing.anchor2();
@@ -136,14 +146,19 @@ final class JourneyCheck {
             }
         }
         for (int i = 0; i < load.blocks().size(); i++) {
-            known(load.blocks().get(i).what(), placed, "piece on this load", at.key("blocks").index(i).key("what"));
+            known(
+                    load.blocks().get(i).what(),
+                    placed,
+                    "piece on this load",
+                    at.key("blocks").index(i).key("what"));
         }
     }
 
     private void anchor(String name, TransitCar car, Places at) {
         if (car.anchors().isEmpty()) {
             findings.refuse(
-                    at, "The transit car \"" + car.id() + "\" has no anchor points. Take another car, or block the load.");
+                    at,
+                    "The transit car \"" + car.id() + "\" has no anchor points. Take another car, or block the load.");
             return;
         }
         known(name, BriefReferences.ids(car.anchors(), Provision::name), "anchor point of car " + car.id(), at);
@@ -175,7 +190,8 @@ final class JourneyCheck {
         if (Math.max(Math.abs(low.x()), Math.max(Math.abs(low.y()), Math.abs(low.z()))) > FARTHEST) {
             findings.refuse(
                     at.key("pose").key("at"),
-                    "\"" + stand.what() + "\" lies more than 200 m from its car. Lengths are in millimetres: correct it.");
+                    "\"" + stand.what()
+                            + "\" lies more than 200 m from its car. Lengths are in millimetres: correct it.");
         }
     }
 
@@ -253,11 +269,13 @@ final class JourneyCheck {
                 if (eye == null || piece == null) {
                     continue;
                 }
-                Places at = places.key("loads").index(i).key("lashings").index(j).key("eye");
+                Places at =
+                        places.key("loads").index(i).key("lashings").index(j).key("eye");
                 String from = piece.layout();
-                List<String> eyes = Shapes.of(piece, from == null ? null : parts.layouts().get(from), ruleSets).eyes().stream()
-                        .map(Provision::name)
-                        .toList();
+                List<String> eyes =
+                        Shapes.of(piece, from == null ? null : parts.layouts().get(from), ruleSets).eyes().stream()
+                                .map(Provision::name)
+                                .toList();
                 known(eye, eyes, "eye of piece " + piece.id(), at);
             }
         }

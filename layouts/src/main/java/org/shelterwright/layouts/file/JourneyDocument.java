@@ -57,8 +57,8 @@ public record JourneyDocument(Journey journey, @Nullable Copies copies) {
         /** The hash of the entries as they are. */
         String hash() {
             StringBuilder all = new StringBuilder();
-            layouts.forEach(one -> all.append(one.from())
-                    .append(ContentHash.of(LayoutFormats.LAYOUT.write(one.layout()))));
+            layouts.forEach(
+                    one -> all.append(one.from()).append(ContentHash.of(LayoutFormats.LAYOUT.write(one.layout()))));
             cars.forEach(one -> all.append(ContentHash.of(CatalogFormats.TRANSIT_CAR, one)));
             outlines.forEach(one -> all.append(ContentHash.of(CatalogFormats.OUTLINE, one)));
             lashings.forEach(one -> all.append(ContentHash.of(CatalogFormats.LASHING, one)));
@@ -114,7 +114,9 @@ public record JourneyDocument(Journey journey, @Nullable Copies copies) {
                 new Copies(
                                 "",
                                 copies,
-                                transit.cars().stream().filter(one -> cars.contains(one.id())).toList(),
+                                transit.cars().stream()
+                                        .filter(one -> cars.contains(one.id()))
+                                        .toList(),
                                 transit.outlines().stream()
                                         .filter(one -> outlines.contains(one.id()))
                                         .toList(),

@@ -44,8 +44,7 @@ public final class JourneyFiles {
         findings.requireUsable();
         new JourneyCheck(read.value().journey(), parts, read.places().key("journey"), ruleSets, findings).check();
         findings.requireUsable();
-        return new OpenedJourney(
-                read.value().journey(), parts, Fingerprint.of(file.bytes()), findings.doubts());
+        return new OpenedJourney(read.value().journey(), parts, Fingerprint.of(file.bytes()), findings.doubts());
     }
 
     /** What stands in the file of a journey, with copies of all that it uses. Equal journeys give equal bytes. */

@@ -48,9 +48,7 @@ public final class Handlings {
 
     /** The first figure that handling needs and the rules do not set; empty if all are set. */
     public Optional<Figure> missing() {
-        return FIGURES.stream()
-                .filter(figure -> rules.rule(figure).isEmpty())
-                .findFirst();
+        return FIGURES.stream().filter(figure -> rules.rule(figure).isEmpty()).findFirst();
     }
 
     /** Greatest mass of a unit as it is brought in: with growth and uncertainty, tanks empty (kg); empty if not known. */
@@ -98,8 +96,7 @@ public final class Handlings {
         double width = cm(Math.min(outline.extent(Axis.X), outline.extent(Axis.Y)));
         double step = grip + risen > FROM_PLATFORM_CM ? value(Figure.STEP_PLATFORM) / 10 : 0;
         double distance = Math.max(0, risen - step);
-        return Math.min(
-                limitKg(people, width, grip, distance), limitKg(people, width, grip + risen - step, distance));
+        return Math.min(limitKg(people, width, grip, distance), limitKg(people, width, grip + risen - step, distance));
     }
 
     /** Whether a unit is set down from a step platform. */

@@ -31,7 +31,8 @@ public record BoltDownOrder(List<BroughtIn> steps, List<Before> before, int fitt
      *
      * @param reason why, as a person said it
      */
-    public record Before(String first, String then, @Nullable String reason) {
+    public record Before(
+            String first, String then, @Nullable String reason) {
         public Before {
             if (first.equals(then)) {
                 throw new IllegalArgumentException("The unit \"" + first + "\" cannot be in before itself.");

@@ -9,7 +9,8 @@ import org.shelterwright.layouts.scene.Scene;
  *
  * <p>Limits hold no state and may be used by several threads.
  */
-public sealed interface Limit extends Stated permits Limit.OfBrief, Limit.OfUnit, Limit.OfPair, Limit.OfTotals, Limit.OfWhole {
+public sealed interface Limit extends Stated
+        permits Limit.OfBrief, Limit.OfUnit, Limit.OfPair, Limit.OfTotals, Limit.OfWhole {
     /**
      * Concerns what is asked, not where it stands: brief, catalog entries and rules, but no placement. It is not run again
      * when units move. Always adds its rows, met ones too.

@@ -56,7 +56,18 @@ public record LoadCase(
 
     private LoadCase with(double forward, double rearward, double sideways) {
         return new LoadCase(
-                id, name, forward, rearward, sideways, upG, downG, leastDownG, mostDownG, forwardFactor, factor, basis,
+                id,
+                name,
+                forward,
+                rearward,
+                sideways,
+                upG,
+                downG,
+                leastDownG,
+                mostDownG,
+                forwardFactor,
+                factor,
+                basis,
                 source);
     }
 

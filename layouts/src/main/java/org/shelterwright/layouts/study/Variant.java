@@ -117,7 +117,7 @@ final class Variant {
             }
         }
         Parts old = layout.parts();
-        Parts parts = new Parts(old.body(), old.carrier(), old.trailer(), items);
+        Parts parts = new Parts(old.body(), old.carrier(), old.trailer(), items, old.cables());
         return Layout.empty(layout.brief(), parts);
     }
 }

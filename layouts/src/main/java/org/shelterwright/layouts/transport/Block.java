@@ -15,7 +15,11 @@ import org.shelterwright.catalog.space.Face;
  * @param eachN what one beam bears (N); of chocks, stops and spigots the car says it
  */
 public record Block(
-        String what, Way way, List<Face> toward, int count, @Nullable Double eachN) {
+        String what,
+        Way way,
+        List<Face> toward,
+        int count,
+        @Nullable Double eachN) {
     /** How a piece is blocked. */
     public enum Way {
         CHOCKS("chocks"),

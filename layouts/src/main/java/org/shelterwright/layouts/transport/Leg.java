@@ -65,7 +65,23 @@ public record Leg(
     /** The same leg with other loads. */
     public Leg withLoads(List<String> others) {
         return new Leg(
-                id, name, mode, from, to, distanceKm, ruleSets, loadCases, outline, lineCategory, curveM, wet, ramp,
-                restrictions, drives, others, lifts, note);
+                id,
+                name,
+                mode,
+                from,
+                to,
+                distanceKm,
+                ruleSets,
+                loadCases,
+                outline,
+                lineCategory,
+                curveM,
+                wet,
+                ramp,
+                restrictions,
+                drives,
+                others,
+                lifts,
+                note);
     }
 }

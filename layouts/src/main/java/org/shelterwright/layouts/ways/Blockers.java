@@ -38,15 +38,15 @@ public final class Blockers {
             }
         }
         List<PlacedUnit> dearFirst = new ArrayList<>(inWay);
-        dearFirst.sort(Comparator.comparingDouble((PlacedUnit one) -> -mass(one)).thenComparing(PlacedUnit::index));
+        dearFirst.sort(
+                Comparator.comparingDouble((PlacedUnit one) -> -mass(one)).thenComparing(PlacedUnit::index));
         for (PlacedUnit one : dearFirst) {
             away.clear(one.index());
             if (!ways.out(unit, away).free()) {
                 away.set(one.index());
             }
         }
-        return Optional.of(
-                inWay.stream().filter(one -> away.get(one.index())).toList());
+        return Optional.of(inWay.stream().filter(one -> away.get(one.index())).toList());
     }
 
     private static double mass(PlacedUnit unit) {

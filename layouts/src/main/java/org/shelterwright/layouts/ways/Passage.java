@@ -58,7 +58,9 @@ public record Passage(
     /** Whether a unit stands in this way. */
     public boolean meets(PlacedUnit other) {
         List<Box> solids = other.solids(Situation.ON_STATION);
-        return swept.stream().flatMap(List::stream).anyMatch(box -> solids.stream().anyMatch(box::overlaps));
+        return swept.stream()
+                .flatMap(List::stream)
+                .anyMatch(box -> solids.stream().anyMatch(box::overlaps));
     }
 
     /** Whether it turns on the way. */

@@ -69,9 +69,11 @@ public final class ToolReach {
 
     /** The fixings of a unit with the room for working at each. */
     public List<Access> accesses(PlacedUnit unit) {
-        return known.computeIfAbsent(unit.index(), any -> PlacedFixing.of(unit, Situation.ON_STATION).stream()
-                .map(fixing -> new Access(fixing, rooms(unit, fixing)))
-                .toList());
+        return known.computeIfAbsent(
+                unit.index(),
+                any -> PlacedFixing.of(unit, Situation.ON_STATION).stream()
+                        .map(fixing -> new Access(fixing, rooms(unit, fixing)))
+                        .toList());
     }
 
     /** Fixings that cannot be reached past the units that are not gone. */
@@ -124,8 +126,7 @@ public final class ToolReach {
     private List<Box> rooms(PlacedUnit unit, PlacedFixing fixing) {
         Box stated = fixing.fixing().toolZone();
         if (stated != null) {
-            Box room = unit.pose(Situation.ON_STATION)
-                    .apply(stated, unit.item().size());
+            Box room = unit.pose(Situation.ON_STATION).apply(stated, unit.item().size());
             return List.of(room);
         }
         Box inside = scene.body().inside().box();

@@ -18,9 +18,9 @@ import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Lengths;
-import org.shelterwright.layouts.ways.Passage.Answer;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
+import org.shelterwright.layouts.ways.Passage.Answer;
 
 /**
  * The ways of all units of a scene, as they stand on station. Questions are prepared when first asked and then kept. A
@@ -45,7 +45,8 @@ public final class UnitWays {
     public static List<Opening> openings(Body body) {
         return body.openings().stream()
                 .filter(one -> one.kind() != Opening.Kind.WINDOW)
-                .sorted(Comparator.comparingInt(UnitWays::trouble).thenComparing(UnitWays::area, Comparator.reverseOrder()))
+                .sorted(Comparator.comparingInt(UnitWays::trouble)
+                        .thenComparing(UnitWays::area, Comparator.reverseOrder()))
                 .toList();
     }
 
@@ -100,8 +101,14 @@ public final class UnitWays {
     private Passage ask(
             PlacedUnit unit, BitSet gone, boolean shortest, BiFunction<PlacedUnit, Opening, WayQuery> queries) {
         if (outside(unit)) {
-            return new Passage(unit, Answer.FREE, null, List.of(unit.solids(Situation.ON_STATION)), List.of(),
-                    List.of(Stage.START), new BitSet());
+            return new Passage(
+                    unit,
+                    Answer.FREE,
+                    null,
+                    List.of(unit.solids(Situation.ON_STATION)),
+                    List.of(),
+                    List.of(Stage.START),
+                    new BitSet());
         }
         BitSet frontier = new BitSet();
         Passage best = null;

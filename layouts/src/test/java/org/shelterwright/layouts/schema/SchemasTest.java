@@ -22,6 +22,8 @@ import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.JsonFormat;
 import org.shelterwright.catalog.json.ResourceFolder;
 import org.shelterwright.layouts.file.JourneyFiles;
+import org.shelterwright.layouts.asbuilt.AsBuiltRecord;
+import org.shelterwright.layouts.asbuilt.Weighing;
 import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.file.LayoutFormats;
 import org.shelterwright.layouts.file.SmallPost;
@@ -59,7 +61,9 @@ class SchemasTest {
                 StudyFormats.STUDY,
                 StudyFormats.SEALED,
                 ResultFormats.HEAD,
-                ResultFormats.RUN);
+                ResultFormats.RUN,
+                AsBuiltRecord.FORMAT,
+                Weighing.FORMAT);
     }
 
     private static Path file(JsonFormat<?> format) {

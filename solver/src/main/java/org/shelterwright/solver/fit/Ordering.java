@@ -49,7 +49,7 @@ final class Ordering {
         return new FitOption(
                 layout,
                 ledger,
-                Choice.score(LedgerScore.of(
-                        ledger, checker.book(), option.score().soft())));
+                Choice.score(
+                        LedgerScore.of(ledger, checker.book(), option.score().soft())));
     }
 }

@@ -49,6 +49,7 @@ public final class StandardLoader implements Loader {
         long start = clock.getAsLong();
         LoadProblem problem = request.problem();
         Long moves = request.budget().moves();
+        requireSoundPins(problem);
         Tuning tuning = Tuning.of(problem, moves == null ? Long.MAX_VALUE : moves / request.lanes());
         BlockTable table = table(request, tuning, start, stop);
         Watch watch = new Watch(problem, observer);
@@ -63,6 +64,15 @@ public final class StandardLoader implements Loader {
         run(lanes, efforts, request.threads(), watch);
         long used = efforts.stream().mapToLong(Effort::used).sum();
         return best(problem, lanes, used, Duration.ofNanos(clock.getAsLong() - start));
+    }
+
+    /** Pinned pieces must hold by themselves, since nothing is put under them. */
+    private static void requireSoundPins(LoadProblem problem) {
+        List<String> faults = LoadAudit.places(problem, new Load(problem.practice().pinned()));
+        if (!faults.isEmpty()) {
+            throw new IllegalArgumentException("The pinned pieces cannot stay as they are: " + faults.get(0)
+                    + " Unpin a piece, or pin what it stands on.");
+        }
     }
 
     private BlockTable table(LoadRequest request, Tuning tuning, long start, StopSignal stop) {

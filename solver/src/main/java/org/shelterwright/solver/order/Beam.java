@@ -69,8 +69,7 @@ final class Beam {
                 }
                 BitSet in = (BitSet) state.in.clone();
                 in.clear(unit);
-                State next = new State(
-                        in, unit, state.price + preference.price(unit, place, state.last), state);
+                State next = new State(in, unit, state.price + preference.price(unit, place, state.last), state);
                 State twin = found.get(in);
                 if (twin == null || next.price < twin.price) {
                     found.put(in, next);
@@ -83,7 +82,10 @@ final class Beam {
         if (list.isEmpty()) {
             throw new IllegalStateException("What greedy taking out could take out can always be taken out.");
         }
-        int kept = removability.asked() > ASKED_A_UNIT * removability.scene().units().size() ? 1 : width;
+        int kept = removability.asked()
+                        > ASKED_A_UNIT * removability.scene().units().size()
+                ? 1
+                : width;
         return Collections.unmodifiableList(list.subList(0, Math.min(kept, list.size())));
     }
 }

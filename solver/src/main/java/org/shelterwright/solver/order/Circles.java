@@ -42,7 +42,8 @@ final class Circles {
             }
         }
         List<Arrow> best = null;
-        for (int vertex : new CycleDetector<>(graph).findCycles().stream().sorted().toList()) {
+        for (int vertex :
+                new CycleDetector<>(graph).findCycles().stream().sorted().toList()) {
             for (Arrow first : graph.outgoingEdgesOf(vertex)) {
                 var back = BFSShortestPath.findPathBetween(graph, first.to(), vertex);
                 if (back != null && (best == null || back.getLength() + 1 < best.size())) {
@@ -81,9 +82,7 @@ final class Circles {
             alone.set(first);
             return removability.free(first, alone) ? Optional.of("which would be in its way") : Optional.empty();
         }
-        return !removability.undone(first, two)
-                ? Optional.of("which would hide its fixings")
-                : Optional.empty();
+        return !removability.undone(first, two) ? Optional.of("which would hide its fixings") : Optional.empty();
     }
 
     private String name(int unit) {

@@ -117,8 +117,9 @@ public final class OrderFinder {
                     blockers.get().stream().map(PlacedUnit::id).toList(),
                     names.isEmpty()
                             ? unit.name() + " waits for " + waits(scene, removability, index, rest) + "."
-                            : unit.name() + " does not come in past " + Wording.list(names) + ", which cannot come in after it"
-                                    + " either. Move " + (names.size() == 1 ? "that one." : "one of them.")));
+                            : unit.name() + " does not come in past " + Wording.list(names)
+                                    + ", which cannot come in after it" + " either. Move "
+                                    + (names.size() == 1 ? "that one." : "one of them.")));
         });
         return stuck;
     }
@@ -126,9 +127,8 @@ public final class OrderFinder {
     private static String waits(Scene scene, Removability removability, int unit, BitSet rest) {
         BitSet after = removability.after(unit);
         after.and(rest);
-        List<String> names = after.stream()
-                .mapToObj(one -> scene.units().get(one).name())
-                .toList();
+        List<String> names =
+                after.stream().mapToObj(one -> scene.units().get(one).name()).toList();
         return names.isEmpty() ? "others" : Wording.list(names) + ", set to be in after it";
     }
 }

@@ -60,7 +60,9 @@ final class Preference {
         double price = urgency[unit] * place / urgency.length;
         if (next >= 0) {
             price += PLACE * distance(unit, next);
-            if (!tools.get(unit).isEmpty() && !tools.get(next).isEmpty() && !tools.get(unit).equals(tools.get(next))) {
+            if (!tools.get(unit).isEmpty()
+                    && !tools.get(next).isEmpty()
+                    && !tools.get(unit).equals(tools.get(next))) {
                 price += TOOL;
             }
         }

@@ -69,9 +69,8 @@ final class Assignment {
     }
 
     private void assign(LegScene leg, Shape shape) {
-        List<PlacedLoad> kind = leg.loads().stream()
-                .filter(load -> fitsKind(load.car(), shape))
-                .toList();
+        List<PlacedLoad> kind =
+                leg.loads().stream().filter(load -> fitsKind(load.car(), shape)).toList();
         PlacedLoad chosen = kind.stream()
                 .filter(load -> takes(leg, load, shape))
                 .findFirst()
@@ -121,7 +120,9 @@ final class Assignment {
         Integer clear = car.deck().clearHeight();
         double space = (double) car.deck().length() * car.deck().width() * (clear == null ? 1 : clear);
         double taken = pieces.stream()
-                .mapToDouble(one -> (double) one.shape().size().x() * one.shape().size().y() * one.shape().size().z())
+                .mapToDouble(one -> (double) one.shape().size().x()
+                        * one.shape().size().y()
+                        * one.shape().size().z())
                 .sum();
         return taken <= FILL * space;
     }

@@ -86,7 +86,9 @@ final class DeckPlan {
         int beyond = placed.car().deck().length();
         for (Stand stand : left) {
             stands.add(stand.with(Pose.at(new Point(beyond, 0, 0))));
-            beyond += placed.piece(stand.what()).map(piece -> piece.shape().size().x()).orElse(0);
+            beyond += placed.piece(stand.what())
+                    .map(piece -> piece.shape().size().x())
+                    .orElse(0);
         }
         return load.withStands(stands);
     }
@@ -136,7 +138,9 @@ final class DeckPlan {
             Lined own = best(seated, free);
             best = best == null || own.score() < best.score() ? own : best;
         }
-        return best == null ? new Lined(new LinePlan(load.car().deck().length(), fixed).crowded(free), Double.MAX_VALUE) : best;
+        return best == null
+                ? new Lined(new LinePlan(load.car().deck().length(), fixed).crowded(free), Double.MAX_VALUE)
+                : best;
     }
 
     /** Whether crates may lean on a wall or headboard at the front. */
@@ -158,7 +162,8 @@ final class DeckPlan {
     }
 
     private Stream<ContainerSeat> seats(Shape shape) {
-        return load.car().seats().stream().filter(seat -> seat.length() == shape.size().x());
+        return load.car().seats().stream()
+                .filter(seat -> seat.length() == shape.size().x());
     }
 
     /** All ways to put bodies on free container places, with what is fixed. */
@@ -168,8 +173,7 @@ final class DeckPlan {
             List<List<Slab>> more = new ArrayList<>();
             for (List<Slab> way : ways) {
                 seats(body)
-                        .filter(seat -> way.stream()
-                                .noneMatch(one -> one.overlaps(seat.x(), seat.x() + seat.length())))
+                        .filter(seat -> way.stream().noneMatch(one -> one.overlaps(seat.x(), seat.x() + seat.length())))
                         .forEach(seat -> {
                             List<Slab> with = new ArrayList<>(way);
                             with.add(Slab.at(body, seat.x(), load.car().deck().width()));

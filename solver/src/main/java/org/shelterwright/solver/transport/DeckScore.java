@@ -70,7 +70,10 @@ final class DeckScore {
         Integer high = car.deck().highest();
         double cost = 0;
         for (LegScene leg : legs) {
-            if (low == null || high == null || leg.leg().mode() == Mode.SEA || leg.leg().mode() == Mode.AIR) {
+            if (low == null
+                    || high == null
+                    || leg.leg().mode() == Mode.SEA
+                    || leg.leg().mode() == Mode.AIR) {
                 continue;
             }
             double margin = 1000 * leg.rules().valueOr(Figure.OUTLINE_MARGIN, 0);

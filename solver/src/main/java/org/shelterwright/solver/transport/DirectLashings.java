@@ -29,8 +29,8 @@ final class DirectLashings {
         this.piece = piece;
         this.letter = letter;
         this.kinds = plan.legs().get(0).journey().parts().transit().lashings().stream()
-                .filter(kind -> kind.make() == LashingKind.Make.CHAIN
-                        && kind.tensioner() == LashingKind.Tensioner.TURNBUCKLE)
+                .filter(kind ->
+                        kind.make() == LashingKind.Make.CHAIN && kind.tensioner() == LashingKind.Tensioner.TURNBUCKLE)
                 .sorted(Comparator.comparingDouble(LashingKind::capacityN))
                 .toList();
     }
@@ -48,7 +48,8 @@ final class DirectLashings {
                 if (plan.enough(use)) {
                     return tried;
                 }
-                if (use < bestUse && tried.lashings().size() > plan.load().lashings().size()) {
+                if (use < bestUse
+                        && tried.lashings().size() > plan.load().lashings().size()) {
                     best = tried;
                     bestUse = use;
                 }
@@ -68,9 +69,11 @@ final class DirectLashings {
     }
 
     private Load one(Load load, LashingKind kind, boolean front, boolean left, int round) {
-        String key = letter + Integer.toString(1 + (int) load.lashings().stream()
-                .filter(lashing -> lashing.key().charAt(0) == letter)
-                .count());
+        String key = letter
+                + Integer.toString(1
+                        + (int) load.lashings().stream()
+                                .filter(lashing -> lashing.key().charAt(0) == letter)
+                                .count());
         List<Provision> eyes = eyes(front, left);
         for (int i = 0; i < eyes.size(); i++) {
             Provision eye = eyes.get((i + round) % eyes.size());
@@ -109,7 +112,8 @@ final class DirectLashings {
         int middle = plan.placed(load).car().deck().width() / 2;
         List<Provision> anchors = new ArrayList<>();
         for (Provision anchor : plan.placed(load).car().anchors()) {
-            boolean side = (anchor.at().y() > middle) == left;
+            boolean beyond = left ? anchor.at().y() >= eye.y() : anchor.at().y() <= eye.y();
+            boolean side = (anchor.at().y() > middle) == left && beyond;
             boolean outward = front ? anchor.at().x() > eye.x() : anchor.at().x() < eye.x();
             if (side && outward && !HoldPlan.uses(load, anchor.name())) {
                 anchors.add(anchor);

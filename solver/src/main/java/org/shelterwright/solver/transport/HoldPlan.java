@@ -44,7 +44,8 @@ final class HoldPlan {
         load.blocks().forEach(block -> held.add(block.what()));
         List<PlacedPiece> open = start.pieces().stream()
                 .filter(piece -> !held.contains(piece.id()))
-                .sorted(Comparator.comparingInt((PlacedPiece piece) -> piece.box().x0())
+                .sorted(Comparator.comparingInt(
+                                (PlacedPiece piece) -> piece.box().x0())
                         .thenComparing(PlacedPiece::id))
                 .toList();
         Map<Integer, List<PlacedPiece>> rows = new TreeMap<>();
@@ -61,8 +62,9 @@ final class HoldPlan {
             letter = held(vehicle.getKey(), vehicle.getValue(), letter);
         }
         if (leans(rows.values().stream().flatMap(List::stream).toList())) {
-            rows.values().stream().flatMap(List::stream).forEach(piece -> add(
-                    new Block(piece.id(), Block.Way.STOP, List.of(Face.FRONT), 1, null)));
+            rows.values().stream()
+                    .flatMap(List::stream)
+                    .forEach(piece -> add(new Block(piece.id(), Block.Way.STOP, List.of(Face.FRONT), 1, null)));
         }
         for (List<PlacedPiece> row : rows.values()) {
             load = new TieDowns(this, row, letter++).proposed();
@@ -133,7 +135,10 @@ final class HoldPlan {
     /** Greatest use of what holds a piece over all legs. */
     double use(Load changed, String piece) {
         PlacedLoad placed = placed(changed);
-        return legs.stream().mapToDouble(leg -> Proposal.use(leg, placed, piece)).max().orElse(0);
+        return legs.stream()
+                .mapToDouble(leg -> Proposal.use(leg, placed, piece))
+                .max()
+                .orElse(0);
     }
 
     boolean enough(double use) {

@@ -36,7 +36,11 @@ final class LinePlan {
         return first || second ? BESIDE_VEHICLE : a == null || b == null ? END : GAP;
     }
 
-    private record Span(int from, int to, @Nullable Slab before, @Nullable Slab after) {
+    private record Span(
+            int from,
+            int to,
+            @Nullable Slab before,
+            @Nullable Slab after) {
         int length() {
             return to - from;
         }
@@ -122,8 +126,8 @@ final class LinePlan {
         return slab.x() >= gap(null, slab)
                 && slab.x() + slab.length() <= deck - gap(slab, null)
                 && others.stream()
-                        .noneMatch(one -> one.overlaps(
-                                slab.x() - gap(slab, one), slab.x() + slab.length() + gap(slab, one)));
+                        .noneMatch(one ->
+                                one.overlaps(slab.x() - gap(slab, one), slab.x() + slab.length() + gap(slab, one)));
     }
 
     /** Everything from the rear end on with the least gaps, though it does not fit, so that the ledger can say by how much. */

@@ -52,7 +52,12 @@ public final class LoaderPacker implements CratePacker {
     }
 
     /** What crates must share to be of one kind. */
-    private record Like(Size size, @Nullable Double massKg, double bearsKg, int stop, @Nullable String segregation) {}
+    private record Like(
+            Size size,
+            @Nullable Double massKg,
+            double bearsKg,
+            int stop,
+            @Nullable String segregation) {}
 
     @Override
     public List<Stand> pack(Ask ask) {
@@ -137,11 +142,13 @@ public final class LoaderPacker implements CratePacker {
 
     private static List<Apart> apart(Ask ask) {
         List<Apart> rules = new ArrayList<>();
-        ask.apart().forEach((one, others) -> others.stream()
-                .filter(other -> one.compareTo(other) < 0
-                        || !ask.apart().getOrDefault(other, Set.of()).contains(one))
-                .filter(other -> ask.crates().stream().anyMatch(crate -> crate.id().equals(other)))
-                .forEach(other -> rules.add(Apart.notTogether(one, other))));
+        ask.apart()
+                .forEach((one, others) -> others.stream()
+                        .filter(other -> one.compareTo(other) < 0
+                                || !ask.apart().getOrDefault(other, Set.of()).contains(one))
+                        .filter(other -> ask.crates().stream()
+                                .anyMatch(crate -> crate.id().equals(other)))
+                        .forEach(other -> rules.add(Apart.notTogether(one, other))));
         return rules;
     }
 
@@ -175,8 +182,6 @@ public final class LoaderPacker implements CratePacker {
         int y = car.deck().width() - found.y1();
         boolean turned = found.x1() - found.x0() != shape.size().x();
         return new Stand(
-                shape.id(),
-                new Pose(new Point(x, y, found.z0()), turned ? QuarterTurn.R90 : QuarterTurn.R0),
-                false);
+                shape.id(), new Pose(new Point(x, y, found.z0()), turned ? QuarterTurn.R90 : QuarterTurn.R0), false);
     }
 }

@@ -11,7 +11,11 @@ final class Orders {
     static <T> List<List<T>> of(List<T> things, int most) {
         List<List<T>> orders = new ArrayList<>();
         int count = Math.min(most, things.size());
-        permute(new ArrayList<>(things.subList(0, count)), new ArrayList<>(), things.subList(count, things.size()), orders);
+        permute(
+                new ArrayList<>(things.subList(0, count)),
+                new ArrayList<>(),
+                things.subList(count, things.size()),
+                orders);
         return orders;
     }
 

@@ -27,7 +27,8 @@ record Row(List<Shape> crates, int length, int width) {
             List<Shape> row = new ArrayList<>();
             int width = 0;
             for (Shape one : List.copyOf(left)) {
-                boolean like = row.isEmpty() || one.size().z() == row.get(0).size().z();
+                boolean like =
+                        row.isEmpty() || one.size().z() == row.get(0).size().z();
                 if (like && width + one.size().y() <= deckWidth) {
                     row.add(one);
                     width += one.size().y();

@@ -25,7 +25,8 @@ final class Stops {
         }
         Map<String, Integer> stops = new LinkedHashMap<>();
         for (Shape crate : crates) {
-            String destination = journey.piece(crate.id()).map(Piece::destination).orElse(null);
+            String destination =
+                    journey.piece(crate.id()).map(Piece::destination).orElse(null);
             int index = destination == null ? -1 : places.indexOf(destination);
             stops.put(crate.id(), index < 0 ? Math.max(1, places.size()) : index + 1);
         }

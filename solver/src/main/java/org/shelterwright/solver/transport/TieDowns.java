@@ -60,7 +60,9 @@ final class TieDowns {
     private Load strapped(Load load, LashingKind kind, int number) {
         List<String> what = row.stream().map(PlacedPiece::id).toList();
         for (Pair pair : pairs(load)) {
-            int x = Math.max(hull.x0() + INSET, Math.min(hull.x1() - INSET, pair.right().at().x()));
+            int x = Math.max(
+                    hull.x0() + INSET,
+                    Math.min(hull.x1() - INSET, pair.right().at().x()));
             Lashing lashing = new Lashing(
                     letter + Integer.toString(number),
                     kind.id(),
@@ -94,7 +96,8 @@ final class TieDowns {
             }
         }
         double centre = (hull.x0() + (double) hull.x1()) / 2;
-        pairs.sort(Comparator.comparingDouble((Pair pair) -> Math.abs(pair.right().at().x() - centre))
+        pairs.sort(Comparator.comparingDouble(
+                        (Pair pair) -> Math.abs(pair.right().at().x() - centre))
                 .thenComparing(pair -> pair.right().name()));
         return pairs;
     }

@@ -5,6 +5,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.shelterwright.catalog.space.Point;
+import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.catalog.transit.TransitCar;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
@@ -15,6 +17,7 @@ import org.shelterwright.layouts.transport.Leg;
 import org.shelterwright.layouts.transport.Load;
 import org.shelterwright.layouts.transport.Mode;
 import org.shelterwright.layouts.transport.Piece;
+import org.shelterwright.layouts.transport.Stand;
 import org.shelterwright.layouts.transport.scene.JourneyScene;
 import org.shelterwright.layouts.transport.scene.Shape;
 
@@ -84,7 +87,7 @@ public final class WaysToGo {
                 "car",
                 car.name(),
                 car.id(),
-                List.of(),
+                List.of(new Stand(piece.id(), Pose.at(Point.ORIGIN), false)),
                 List.of(),
                 List.of(),
                 false,

@@ -97,7 +97,7 @@ final class OrderRuns {
         List<String> stuck = found.stuck().stream().map(Stuck::unit).sorted().toList();
         return stuck.equals(planted.rings())
                 && found.stuck().stream()
-                        .allMatch(one -> one.blockers().size() == 1
-                                && planted.rings().containsAll(one.blockers()));
+                        .allMatch(one ->
+                                one.blockers().size() == 1 && planted.rings().containsAll(one.blockers()));
     }
 }

@@ -34,7 +34,9 @@ class OrderFinderTest {
             FoundOrder found = new OrderFinder(4).find(scene, before, 1);
 
             boolean any = tryAll(scene, before);
-            assertThat(found.complete()).as("seed %d, planted %d", seed, planted).isEqualTo(any);
+            assertThat(found.complete())
+                    .as("seed %d, planted %d", seed, planted)
+                    .isEqualTo(any);
             possible += any ? 1 : 0;
             impossible += any ? 0 : 1;
             assertThat(found.order().units().size() + found.stuck().size())
@@ -96,7 +98,8 @@ class OrderFinderTest {
         UnitWays ways = new UnitWays(scene);
         BitSet gone = new BitSet();
         gone.set(0, scene.units().size());
-        found.stuck().forEach(one -> gone.clear(scene.unit(one.unit()).orElseThrow().index()));
+        found.stuck()
+                .forEach(one -> gone.clear(scene.unit(one.unit()).orElseThrow().index()));
         for (String id : found.order().units()) {
             PlacedUnit unit = scene.unit(id).orElseThrow();
             assertThat(ways.out(unit, gone).free()).as(id).isTrue();
@@ -149,7 +152,8 @@ class OrderFinderTest {
     void theRestDoesNotDependOnWhatIsTakenOutFirst() {
         for (long seed = 1; seed <= 6; seed++) {
             Scene scene = PlantedOrder.of(seed, 12, true).scene();
-            BitSet rest = TakeOut.greedily(new Removability(scene, List.of()), scene.units().size())
+            BitSet rest = TakeOut.greedily(
+                            new Removability(scene, List.of()), scene.units().size())
                     .rest();
             Random random = new Random(seed);
             for (int shuffle = 0; shuffle < 3; shuffle++) {
@@ -182,10 +186,7 @@ class OrderFinderTest {
         Scene scene = PlantedOrder.of(3, 4, false).scene();
 
         FoundOrder found = new OrderFinder()
-                .find(
-                        scene,
-                        List.of(new Before("u0", "u1", "same tool"), new Before("u1", "u0", null)),
-                        1);
+                .find(scene, List.of(new Before("u0", "u1", "same tool"), new Before("u1", "u0", null)), 1);
 
         assertThat(found.complete()).isFalse();
         assertThat(found.circles().get(0))

@@ -25,7 +25,8 @@ class SampleOrderTest {
 
         if (System.getProperty("order.show") != null) {
             for (int i = 0; i < found.order().steps().size(); i++) {
-                System.out.println(found.order().steps().get(i) + "  " + found.reasons().get(i));
+                System.out.println(
+                        found.order().steps().get(i) + "  " + found.reasons().get(i));
             }
             System.out.println(found.stuck() + " " + found.circles() + " " + found.handOnly() + " " + found.asked());
         }
@@ -34,7 +35,8 @@ class SampleOrderTest {
                 .filter(row -> row.subject() == Subject.BOLT_DOWN)
                 .toList();
         if (System.getProperty("order.show") != null) {
-            rows.forEach(row -> System.out.println(row.verdict() + " " + row.use() + " " + row.title() + ": " + row.finding() + " " + row.mend()));
+            rows.forEach(row -> System.out.println(
+                    row.verdict() + " " + row.use() + " " + row.title() + ": " + row.finding() + " " + row.mend()));
         }
         assertThat(rows).extracting(Row::verdict).doesNotContain(Verdict.BROKEN, Verdict.NOT_ASSESSED);
     }

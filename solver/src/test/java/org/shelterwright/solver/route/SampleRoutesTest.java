@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.shelterwright.catalog.builtin.BuiltInCatalog;
@@ -39,8 +40,7 @@ class SampleRoutesTest {
     void theKeptLayoutHasTheRoutesThatTheRouterFinds(String name) throws IOException {
         Brief brief = LayoutFormats.BRIEF.open(Samples.brief(name)).value();
         Layout old = kept(name);
-        Layout bare = new Layout(
-                brief, Parts.of(brief, BuiltInCatalog.read()), old.placements(), old.acceptances(), old.provenance());
+        Layout bare = old.withAsked(brief, Parts.of(brief, BuiltInCatalog.read())).withRoutes(Map.of());
 
         RoutePlan plan = WireRouter.route(CHECKER.scene(bare));
 

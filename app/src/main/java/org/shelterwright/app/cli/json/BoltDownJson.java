@@ -81,7 +81,9 @@ public final class BoltDownJson {
         texts(node.putArray("tools"), step.tools());
         Handling handling = step.handling();
         node.set("handling", handling == null ? null : handling(handling));
-        texts(node.putArray("cables"), step.cables().stream().map(one -> one.text()).toList());
+        texts(
+                node.putArray("cables"),
+                step.cables().stream().map(one -> one.text()).toList());
         ArrayNode checks = node.putArray("checks");
         for (StepCheck check : step.checks()) {
             checks.add(JsonText.object()
@@ -121,10 +123,12 @@ public final class BoltDownJson {
     }
 
     private static ObjectNode schedule(Schedule schedule) {
-        ObjectNode node = JsonText.object().put("minutes", schedule.lengthMinutes()).put("fitters", schedule.fitters());
+        ObjectNode node =
+                JsonText.object().put("minutes", schedule.lengthMinutes()).put("fitters", schedule.fitters());
         ArrayNode shifts = node.putArray("shifts");
         for (Shift shift : schedule.shifts()) {
-            ObjectNode one = JsonText.object().put("step", shift.step()).put("work", shift.bringingIn() ? "in" : "at place");
+            ObjectNode one =
+                    JsonText.object().put("step", shift.step()).put("work", shift.bringingIn() ? "in" : "at place");
             ArrayNode fitters = one.putArray("fitters");
             shift.fitters().forEach(fitter -> fitters.add(fitter + 1));
             shifts.add(one.put("from", shift.fromMinutes())

@@ -79,8 +79,7 @@ public final class StudyJson {
         if (governing == null) {
             return null;
         }
-        ObjectNode node =
-                JsonText.object().put("limit", governing.limit()).put("title", governing.title());
+        ObjectNode node = JsonText.object().put("limit", governing.limit()).put("title", governing.title());
         ArrayNode units = node.putArray("units");
         governing.units().forEach(units::add);
         return node.put("state", governing.state())

@@ -25,8 +25,9 @@ public final class BoltDownText {
             Layout layout, BoltDownPlan plan, Schedule schedule, FoundOrder found, List<Row> rows) {
         List<String> lines = new ArrayList<>();
         lines.add(LedgerText.headline(layout.brief().name() + ", bolt-down", new Ledger(rows)));
-        lines.add(plan.steps().size() + (plan.steps().size() == 1 ? " step, " : " steps, ") + time(schedule.lengthMinutes())
-                + " with " + schedule.fitters() + (schedule.fitters() == 1 ? " fitter." : " fitters."));
+        lines.add(plan.steps().size() + (plan.steps().size() == 1 ? " step, " : " steps, ")
+                + time(schedule.lengthMinutes()) + " with " + schedule.fitters()
+                + (schedule.fitters() == 1 ? " fitter." : " fitters."));
         lines.add("");
         lines.addAll(steps(plan, found));
         found.stuck().forEach(stuck -> lines.add("Stays out: " + stuck.sentence()));
@@ -76,6 +77,8 @@ public final class BoltDownText {
 
     private static String time(double minutes) {
         long whole = Math.round(minutes);
-        return whole < 60 ? whole + " min" : whole / 60 + " h " + String.format(Locale.ROOT, "%02d", whole % 60) + " min";
+        return whole < 60
+                ? whole + " min"
+                : whole / 60 + " h " + String.format(Locale.ROOT, "%02d", whole % 60) + " min";
     }
 }

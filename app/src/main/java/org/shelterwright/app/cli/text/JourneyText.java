@@ -13,7 +13,17 @@ import org.shelterwright.layouts.transport.scene.JourneyScene;
 
 /** The result of {@code load} of a journey in plain text. */
 public final class JourneyText {
+    private static final int NAMED = 3;
+
     private JourneyText() {}
+
+    /** A few by name; of more, the last, which is the car that all are on, and how many. */
+    private static String what(JourneyScene scene, List<String> units) {
+        if (units.size() <= NAMED) {
+            return String.join(", ", units.stream().map(scene.journey()::nameOf).toList());
+        }
+        return scene.journey().nameOf(units.get(units.size() - 1)) + " and " + (units.size() - 1) + " on it";
+    }
 
     /** The verdict in one line, the table leg by unit, what is on each car, and the sentences of what is not met. */
     public static List<String> lines(JourneyScene scene, JourneyLedger ledger) {
@@ -26,11 +36,11 @@ public final class JourneyText {
                 Column.text("Verdict"),
                 Column.figures("Use"),
                 Column.text("Governing"));
-        for (JourneyLedger.Cell cell : ledger.table(scene.legs())) {
+        for (JourneyLedger.Group cell : ledger.grouped(scene.legs())) {
             Row row = cell.governing();
             table.row(
                     cell.leg().number() + " " + cell.leg().leg().mode().word(),
-                    scene.journey().nameOf(cell.unit()),
+                    what(scene, cell.units()),
                     row.verdict().word(),
                     row.use() == null ? "-" : LedgerText.use(row),
                     row.title());

@@ -127,11 +127,13 @@ public final class BoltDownVerb extends Verb {
         int people = fitters != null ? fitters : held == null ? USUAL_FITTERS : held.fitters();
         if (people < 1 || people > BoltDownOrder.MOST_FITTERS) {
             throw new InputException(
-                    "--fitters", "The number of fitters must be 1 to " + BoltDownOrder.MOST_FITTERS + ", but is " + people + ".");
+                    "--fitters",
+                    "The number of fitters must be 1 to " + BoltDownOrder.MOST_FITTERS + ", but is " + people + ".");
         }
         List<Before> wishes = new ArrayList<>(held == null ? List.of() : held.before());
         before.forEach(text -> wishes.add(wish(scene, text)));
-        boolean whole = held != null && scene.units().stream().allMatch(unit -> held.units().contains(unit.id()));
+        boolean whole = held != null
+                && scene.units().stream().allMatch(unit -> held.units().contains(unit.id()));
         if (held != null && whole && !anew && before.isEmpty()) {
             return FoundOrder.kept(held.withFitters(people));
         }

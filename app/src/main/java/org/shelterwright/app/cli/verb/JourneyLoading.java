@@ -71,7 +71,9 @@ final class JourneyLoading {
             Written written = new Written(folder.path());
             JourneyScene scene = result.scene();
             written.add(
-                    folder.save(FILE, (file, expected) -> JourneyFiles.write(scene.journey(), scene.parts(), file, expected)),
+                    folder.save(
+                            FILE,
+                            (file, expected) -> JourneyFiles.write(scene.journey(), scene.parts(), file, expected)),
                     "Journey, to go on with");
             List<WaysToGo.Way> ways = asked.ways() ? ways(planner, scene) : List.of();
             terminal.progress("Writing documents");
@@ -89,10 +91,9 @@ final class JourneyLoading {
 
     private PlanResult planned(JourneyPlanner planner, OpenedJourney opened, Asked asked) {
         terminal.progress("Planning");
-        Provenance provenance =
-                new Provenance(workshop.version().number(), asked.seed(), null);
-        PlanResult result = planner.plan(new PlanRequest(
-                opened.journey().withProvenance(provenance), opened.parts(), asked.seed()));
+        Provenance provenance = new Provenance(workshop.version().number(), asked.seed(), null);
+        PlanResult result = planner.plan(
+                new PlanRequest(opened.journey().withProvenance(provenance), opened.parts(), asked.seed()));
         terminal.wipe();
         return result;
     }

@@ -23,9 +23,9 @@ import picocli.CommandLine.Parameters;
         },
         footer = {
             "",
-            "What is pinned or lashed in the journey stays as it is. The status is 0 if every limit is met, 1 if one",
-            "is broken or not assessed. The same seed gives the same journey. One problem of a set is searched on",
-            "one thread; with --moves, the same seed gives the same load.",
+            "What is pinned or lashed in the journey stays as it is. The status is 0 if every limit is met,",
+            "1 if one is broken or not assessed. The same seed gives the same journey.",
+            "One problem of a set is searched on one thread; with --moves, the same seed gives the same load.",
             "",
             "Examples:",
             "  shelterwright load sample:road-rail-move --out road-rail-move",

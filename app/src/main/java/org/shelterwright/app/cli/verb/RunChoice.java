@@ -42,9 +42,10 @@ final class RunChoice {
             names = "--columns",
             paramLabel = "COLUMN",
             split = ",",
-            description = "Columns to show, by their names: run, each axis, seed, verdict, limit, limited, state, margin,"
-                    + " unit, use, mass, gross, centre-x, centre-y, centre-z, axle-reserve, cable, free, wishes, seconds,"
-                    + " and more. All of them stand in the written tables.")
+            description =
+                    "Columns to show, by their names: run, each axis, seed, verdict, limit, limited, state, margin,"
+                            + " unit, use, mass, gross, centre-x, centre-y, centre-z, axle-reserve, cable, free, wishes, seconds,"
+                            + " and more. All of them stand in the written tables.")
     private List<String> columns = new ArrayList<>();
 
     /** The chosen runs, in order. */
@@ -113,8 +114,7 @@ final class RunChoice {
                 ? Double.compare(x.doubleValue(), y.doubleValue())
                 : a.toString().compareTo(b.toString());
         Comparator<Object> ordered = descending ? values.reversed() : values;
-        return Comparator.comparing(
-                (RunResult run) -> column.cell().apply(run), Comparator.nullsLast(ordered));
+        return Comparator.comparing((RunResult run) -> column.cell().apply(run), Comparator.nullsLast(ordered));
     }
 
     private static void known(String id, List<String> known, String kind, String option) {

@@ -92,7 +92,8 @@ public final class StudyCompareVerb extends Verb {
                     .add(StudyFolding.write(
                             make.comparison(kept.study(), compared, given == null ? LocalDate.now() : given), target));
             if (json()) {
-                List<RunResult> results = compared.stream().map(Compared::result).toList();
+                List<RunResult> results =
+                        compared.stream().map(Compared::result).toList();
                 terminal()
                         .result(StudyJson.runs(
                                 head(), status.number(), kept.study(), results.size(), results, written.names()));

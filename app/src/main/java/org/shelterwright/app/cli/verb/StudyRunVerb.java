@@ -47,9 +47,7 @@ import picocli.CommandLine.Parameters;
 public final class StudyRunVerb extends Verb {
     private static final int MOST_THREADS = 1_024;
 
-    @Parameters(
-            paramLabel = "FILE",
-            description = "Study (JSON), or the study of a sample: sample:river-post.")
+    @Parameters(paramLabel = "FILE", description = "Study (JSON), or the study of a sample: sample:river-post.")
     private String file = "";
 
     @Option(
@@ -89,7 +87,9 @@ public final class StudyRunVerb extends Verb {
         int used = threads();
         Checker checker = workshop().checker().get();
         StudyFiles.Opened opened = new StudyInputs(
-                        catalog.over(entries()), checker.ruleSets(), workshop().version().number())
+                        catalog.over(entries()),
+                        checker.ruleSets(),
+                        workshop().version().number())
                 .open(file);
         warn(opened.doubts());
         SealedStudy study = opened.study();
@@ -104,7 +104,8 @@ public final class StudyRunVerb extends Verb {
         }
         counted.forEach(terminal()::message);
         String named = out;
-        try (OutFolder folder = OutFolder.open(Inputs.path(named == null ? study.study().id() : named))) {
+        try (OutFolder folder =
+                OutFolder.open(Inputs.path(named == null ? study.study().id() : named))) {
             StudyFolder kept = StudyFolder.prepare(folder.path(), study);
             if (prepare) {
                 terminal().result("The study is ready in " + kept.path() + ".");
@@ -132,7 +133,8 @@ public final class StudyRunVerb extends Verb {
         ExitStatus status = held ? ExitStatus.HELD : ExitStatus.OPEN;
         if (json()) {
             terminal()
-                    .result(StudyJson.runs(head(), status.number(), kept.study(), stand.total(), runs, written.names()));
+                    .result(StudyJson.runs(
+                            head(), status.number(), kept.study(), stand.total(), runs, written.names()));
             return status;
         }
         print(StudyText.summary(kept.study(), stand, runs));
@@ -145,8 +147,7 @@ public final class StudyRunVerb extends Verb {
         Integer wanted = threads;
         int used = wanted == null ? Runtime.getRuntime().availableProcessors() : wanted;
         if (used < 1 || used > MOST_THREADS) {
-            throw new InputException(
-                    "--threads", "This is " + used + ", but must be from 1 to " + MOST_THREADS + ".");
+            throw new InputException("--threads", "This is " + used + ", but must be from 1 to " + MOST_THREADS + ".");
         }
         return used;
     }

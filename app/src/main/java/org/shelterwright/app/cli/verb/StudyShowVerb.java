@@ -54,8 +54,9 @@ public final class StudyShowVerb extends Verb {
     @Option(
             names = "--out",
             paramLabel = "FOLDER",
-            description = "Write the table of the runs shown as CSV and XLSX into this folder; with --front, also the plot"
-                    + " of the two measures as SVG and PDF.")
+            description =
+                    "Write the table of the runs shown as CSV and XLSX into this folder; with --front, also the plot"
+                            + " of the two measures as SVG and PDF.")
     private @Nullable String out;
 
     @Option(
@@ -85,8 +86,7 @@ public final class StudyShowVerb extends Verb {
                 !shown.isEmpty() && shown.stream().allMatch(RunResult::allMet) ? ExitStatus.HELD : ExitStatus.OPEN;
         int total = kept.study().plan().count();
         if (json()) {
-            terminal()
-                    .result(StudyJson.runs(head(), status.number(), kept.study(), total, shown, written.names()));
+            terminal().result(StudyJson.runs(head(), status.number(), kept.study(), total, shown, written.names()));
             return status;
         }
         print(StudyText.table(shown, choice.columns(kept.study().study())));
@@ -108,11 +108,7 @@ public final class StudyShowVerb extends Verb {
         if (!measures.isEmpty()) {
             LocalDate given = date;
             documents.addAll(make.tradeOff(
-                    kept.study(),
-                    chosen,
-                    measures.get(0),
-                    measures.get(1),
-                    given == null ? LocalDate.now() : given));
+                    kept.study(), chosen, measures.get(0), measures.get(1), given == null ? LocalDate.now() : given));
         }
         try (OutFolder target = OutFolder.open(Inputs.path(into))) {
             return new Written(target.path()).add(StudyFolding.write(documents, target));

@@ -48,8 +48,7 @@ public final class Journeys {
             throw new InputException(from, "A sample journey takes its layouts from samples only.");
         }
         String sample = from.substring(SAMPLE.length());
-        return Samples.layout(sample)
-                .orElseThrow(() -> new InputException(from, "There is no such sample layout."));
+        return Samples.layout(sample).orElseThrow(() -> new InputException(from, "There is no such sample layout."));
     }
 
     /** A layout beside the journey or in a folder below; nothing else is ever looked up for a file. */

@@ -55,6 +55,7 @@ public final class SearchPart {
         this.theme = theme;
         curve = new ScoreCurve(theme);
         keepIdea.setSelected(true);
+        tried.setId("search-moves");
         node = build();
         commands.add(new Command(
                 "search.start",

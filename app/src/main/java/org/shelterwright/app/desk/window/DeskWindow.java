@@ -18,6 +18,7 @@ import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.cli.workshop.Workshop;
 import org.shelterwright.app.desk.ask.Person;
 import org.shelterwright.app.desk.ask.Questions;
+import org.shelterwright.app.desk.bolt.BoltPart;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.command.KeyMap;
@@ -44,6 +45,7 @@ public final class DeskWindow {
     private final Notices notices = new Notices();
     private final FxWork work = new FxWork();
     private final FxWork searching = new FxWork();
+    private final FxWork ordering = new FxWork();
     private final Stage stage = new Stage();
     private final Workshop workshop;
     private final Opened opened;
@@ -56,6 +58,7 @@ public final class DeskWindow {
     private final FileCommands files;
     private final Search search;
     private final MiddlePart middle;
+    private final BoltPart bolt;
 
     /**
      * @param session holds what was opened
@@ -85,6 +88,7 @@ public final class DeskWindow {
                 searching,
                 workshop.version().number());
         middle = new MiddlePart(session, commands, theme);
+        bolt = new BoltPart(session, commands, ordering, theme);
         filing = new Filing(session, opened, work, clock, preferences.folder());
         files = new FileCommands(
                 workshop,
@@ -149,6 +153,11 @@ public final class DeskWindow {
         return middle;
     }
 
+    /** The bolt-down page, for tests. */
+    BoltPart bolt() {
+        return bolt;
+    }
+
     /** Every command of this window, for tests. */
     Commands commands() {
         return commands;
@@ -182,17 +191,18 @@ public final class DeskWindow {
         return List.copyOf(workshop.entries().get().items());
     }
 
-    private static void turnPages(DeskFrame frame, FitOutPage fitOut) {
+    private void turnPages(DeskFrame frame, FitOutPage fitOut) {
         Region transport = new ComingPage(Page.TRANSPORT);
-        Region boltDown = new ComingPage(Page.BOLT_DOWN);
-        frame.pages()
-                .shown()
-                .addListener((observable, before, page) -> frame.show(
-                        switch (page) {
-                            case FIT_OUT -> fitOut.node();
-                            case TRANSPORT -> transport;
-                            case BOLT_DOWN -> boltDown;
-                        }));
+        Region boltDown = new BoltDownPage(bolt, fitOut.node(), theme).node();
+        frame.pages().shown().addListener((observable, before, page) -> {
+            bolt.show(page == Page.BOLT_DOWN);
+            frame.show(
+                    switch (page) {
+                        case FIT_OUT -> fitOut.node();
+                        case TRANSPORT -> transport;
+                        case BOLT_DOWN -> boltDown;
+                    });
+        });
         frame.show(fitOut.node());
     }
 
@@ -225,6 +235,7 @@ public final class DeskWindow {
             stage.hide();
             search.stop();
             searching.close();
+            ordering.close();
             work.close();
             filing.close();
             closed.run();

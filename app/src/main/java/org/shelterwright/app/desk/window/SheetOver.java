@@ -5,7 +5,9 @@ import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -41,12 +43,14 @@ final class SheetOver extends StackPane {
                 close();
             }
         });
-        setOnKeyPressed(event -> {
-            if (event.getCode() == KeyCode.ESCAPE) {
-                close();
-                event.consume();
-            }
-        });
+        setOnKeyPressed(this::escape);
+    }
+
+    private void escape(KeyEvent event) {
+        if (event.getCode() == KeyCode.ESCAPE) {
+            close();
+            event.consume();
+        }
     }
 
     /** Puts away whatever sheet lies there. */
@@ -69,6 +73,10 @@ final class SheetOver extends StackPane {
     }
 
     void open(Node first) {
+        if (first instanceof ListView) {
+            // A list keeps Esc for itself.
+            first.addEventHandler(KeyEvent.KEY_PRESSED, this::escape);
+        }
         before = over.getScene().getFocusOwner();
         closeAll(over);
         over.getChildren().add(this);

@@ -6,10 +6,8 @@ import java.util.Optional;
 import java.util.Set;
 import javafx.geometry.Insets;
 import javafx.scene.control.Button;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
@@ -30,6 +28,7 @@ import org.shelterwright.layouts.scene.PlacedUnit;
  */
 final class WhyNotHere {
     private static final double WIDTH = 380;
+    private static final int MOST = 6;
 
     private final Pane over;
     private final Session session;
@@ -72,11 +71,8 @@ final class WhyNotHere {
         Breakage breakage = Breakage.of(before, session.now().ledger(), Set.of(unit));
         PlacedUnit held = session.now().scene().unit(unit).orElseThrow();
         VBox lines = new VBox(8);
-        lines.getChildren().setAll(HeldCard.lines(breakage, theme, Integer.MAX_VALUE));
+        lines.getChildren().setAll(HeldCard.lines(breakage, theme, MOST));
         lines.setPadding(new Insets(0, 14, 8, 14));
-        ScrollPane scroll = new ScrollPane(lines);
-        scroll.setFitToWidth(true);
-        VBox.setVgrow(scroll, Priority.ALWAYS);
         Button put = new Button("Put it here");
         put.getStyleClass().add("primary");
         Button leave = new Button("Leave it");
@@ -86,7 +82,7 @@ final class WhyNotHere {
                 over,
                 "Why not here",
                 held.name() + " " + place(held) + ".",
-                new VBox(scroll, orders),
+                new VBox(lines, orders),
                 theme.sized(WIDTH));
         sheet.onClosed(() -> {
             carry.cancel();

@@ -73,6 +73,24 @@ class SpacePartTest {
     }
 
     @Test
+    void a_view_that_got_smaller_and_larger_again_shows_what_it_showed() {
+        Viewpoint viewpoint = part.viewpoint();
+        WaitForAsyncUtils.waitForFxEvents();
+        var before = viewpoint.now();
+
+        WaitForAsyncUtils.waitForAsyncFx(5000, () -> {
+            viewpoint.sized(300, 790);
+            viewpoint.sized(300, 200);
+            viewpoint.sized(before.width(), 200);
+            assertThat(viewpoint.now().scale()).isLessThan(before.scale());
+            viewpoint.sized(before.width(), before.high());
+            return null;
+        });
+
+        assertThat(viewpoint.now()).isEqualTo(before);
+    }
+
+    @Test
     void pictures(FxRobot robot) {
         save("space-plain");
         WaitForAsyncUtils.asyncFx(() -> {

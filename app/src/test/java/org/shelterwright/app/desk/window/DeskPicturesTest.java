@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import javafx.geometry.Point2D;
 import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
@@ -70,6 +71,10 @@ class DeskPicturesTest extends WindowTest {
         run("desk.page-2");
         keep("transport");
         run("desk.page-3");
+        await("the steps are there", () -> free("bolt.next"));
+        for (int i = 0; i < 7; i++) {
+            run("bolt.next");
+        }
         keep("bolt-down");
         run("desk.page-1");
         run("desk.keys");
@@ -141,10 +146,17 @@ class DeskPicturesTest extends WindowTest {
     private void searched() {
         run("search.start");
         await("the search can be stopped", () -> free("search.stop"));
+        await("it is on its way", () -> !moves().equals("–") || !free("search.stop"));
         keep("searching");
-        run("search.stop");
+        if (onDesk(() -> free("search.stop"))) {
+            run("search.stop");
+        }
         await("a layout is offered", () -> free("search.take-a"));
         keep("searched");
+    }
+
+    private String moves() {
+        return ((Labeled) stage().getScene().lookup("#search-moves")).getText();
     }
 
     private boolean free(String command) {

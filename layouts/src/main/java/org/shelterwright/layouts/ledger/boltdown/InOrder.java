@@ -43,7 +43,8 @@ final class InOrder extends NamedLimit implements Limit.OfWhole {
         if (UnitWays.openings(scene.body()).isEmpty()) {
             rows.add(rows.draft(this)
                     .mend("Enter its doors, hatches and removable panels.")
-                    .notAssessed("The body " + scene.body().name() + " states no opening through which anything comes in."));
+                    .notAssessed(
+                            "The body " + scene.body().name() + " states no opening through which anything comes in."));
             return;
         }
         Optional<Sequence> sequence = Sequence.of(scene);
@@ -61,13 +62,16 @@ final class InOrder extends NamedLimit implements Limit.OfWhole {
                             count,
                             count,
                             "units",
-                            count == 1 ? "The one unit comes in." : "All " + count + " units come in, each past those before it."));
+                            count == 1
+                                    ? "The one unit comes in."
+                                    : "All " + count + " units come in, each past those before it."));
         }
     }
 
     private void missing(Sequence sequence, Rows rows) {
         if (!sequence.leftOut().isEmpty()) {
-            List<String> names = sequence.leftOut().stream().map(PlacedUnit::name).toList();
+            List<String> names =
+                    sequence.leftOut().stream().map(PlacedUnit::name).toList();
             rows.add(rows.draft(this)
                     .units(sequence.leftOut().toArray(PlacedUnit[]::new))
                     .mend(FIND)

@@ -66,8 +66,9 @@ final class LiftHeld extends NamedLimit implements Limit.OfWhole {
             rows.add(rows.draft(this)
                     .units(unknown.toArray(PlacedUnit[]::new))
                     .mend("Enter or weigh them.")
-                    .notAssessed("The mass of " + Wording.list(unknown.stream().map(PlacedUnit::name).toList())
-                            + " is not known."));
+                    .notAssessed("The mass of "
+                            + Wording.list(
+                                    unknown.stream().map(PlacedUnit::name).toList()) + " is not known."));
         }
     }
 

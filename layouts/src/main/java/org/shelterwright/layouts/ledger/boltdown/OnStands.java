@@ -47,7 +47,9 @@ final class OnStands extends NamedLimit implements Limit.OfWhole {
         MassModel model = new MassModel(scene.rules());
         double[] sum = new double[3];
         if (!add(model, scene.body().tare(), scene.body().tare().centre(), sum)) {
-            rows.add(rows.draft(this).mend("Enter it in the body.").notAssessed("The mass of the empty body is not known."));
+            rows.add(rows.draft(this)
+                    .mend("Enter it in the body.")
+                    .notAssessed("The mass of the empty body is not known."));
             return;
         }
         Worst worst = worse(null, sum, base.get(), "empty");
@@ -73,7 +75,8 @@ final class OnStands extends NamedLimit implements Limit.OfWhole {
                         1000 * worst.half(),
                         "mm",
                         "At worst the centre of mass lies " + Amounts.mm(worst.off()) + " " + worst.axis()
-                                + " the middle of the stands (" + worst.when() + "); they reach " + Amounts.mm(worst.half())
+                                + " the middle of the stands (" + worst.when() + "); they reach "
+                                + Amounts.mm(worst.half())
                                 + "."));
     }
 
@@ -83,8 +86,7 @@ final class OnStands extends NamedLimit implements Limit.OfWhole {
         }
     }
 
-    private static Worst worse(
-            @Nullable Worst worst, double[] sum, Box base, String when) {
+    private static Worst worse(@Nullable Worst worst, double[] sum, Box base, String when) {
         double x = Math.abs(sum[1] / sum[0] - (base.x0() + base.x1()) * 0.5e-6);
         double y = Math.abs(sum[2] / sum[0] - (base.y0() + base.y1()) * 0.5e-6);
         Worst along = new Worst(x, (base.x1() - base.x0()) * 0.5e-6, "before or behind", when);
@@ -93,8 +95,7 @@ final class OnStands extends NamedLimit implements Limit.OfWhole {
         return worst == null || now.use() > worst.use() + 1e-12 ? now : worst;
     }
 
-    private static boolean add(
-            MassModel model, MassData data, @Nullable Point at, double[] sum) {
+    private static boolean add(MassModel model, MassData data, @Nullable Point at, double[] sum) {
         OptionalDouble kg = model.grownKg(data);
         if (kg.isEmpty() || at == null) {
             return false;
@@ -111,14 +112,13 @@ final class OnStands extends NamedLimit implements Limit.OfWhole {
                 .filter(one -> one.use() != Use.LIFTING)
                 .toList();
         int lowest = all.stream().mapToInt(one -> one.at().z()).min().orElse(0);
-        List<Point> feet = all.stream()
-                .map(Provision::at)
-                .filter(at -> at.z() == lowest)
-                .toList();
+        List<Point> feet =
+                all.stream().map(Provision::at).filter(at -> at.z() == lowest).toList();
         if (feet.size() < 4) {
             return Optional.empty();
         }
-        Box base = feet.stream().map(at -> Box.between(at, at)).reduce(Box::hull).orElseThrow();
+        Box base =
+                feet.stream().map(at -> Box.between(at, at)).reduce(Box::hull).orElseThrow();
         return base.x0() == base.x1() || base.y0() == base.y1() ? Optional.empty() : Optional.of(base);
     }
 }

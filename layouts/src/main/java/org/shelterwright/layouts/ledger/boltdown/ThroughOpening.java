@@ -39,8 +39,9 @@ final class ThroughOpening extends NamedLimit implements Limit.OfUnit {
             rows.add(rows.draft(this)
                     .units(unit)
                     .place(openings.get(0).area())
-                    .mend("Take it apart and enter the parts as items of their own, place it elsewhere, or make an opening"
-                            + " larger.")
+                    .mend(
+                            "Take it apart and enter the parts as items of their own, place it elsewhere, or make an opening"
+                                    + " larger.")
                     .atMost(
                             1,
                             0,

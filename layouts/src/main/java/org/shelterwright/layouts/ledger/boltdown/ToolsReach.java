@@ -63,7 +63,10 @@ final class ToolsReach extends NamedLimit implements Limit.OfWhole {
                     .source(scene.rules().rule(Figure.TOOL_REACH).orElseThrow().source())
                     .state("while bolting down")
                     .countedAtLeast(
-                            all, all, "fixings", "Hand and tool get to all " + Wording.count(all, "fixing") + " at their time."));
+                            all,
+                            all,
+                            "fixings",
+                            "Hand and tool get to all " + Wording.count(all, "fixing") + " at their time."));
         }
     }
 

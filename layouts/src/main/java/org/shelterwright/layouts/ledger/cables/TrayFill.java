@@ -42,7 +42,7 @@ final class TrayFill extends CableLimit {
         Fill fill = fill(scene);
         Told told = new Told();
         for (TrayUse use : net.sheet().fullest(scene.body().trays())) {
-            told.add(row(scene, net, fill, use, rows));
+            told.add(row(net, fill, use, rows));
         }
         told.into(rows);
         if (told.isEmpty()) {
@@ -64,7 +64,7 @@ final class TrayFill extends CableLimit {
                 scene.rules().valueOr(Figure.DUCT_FILL_MORE, Fill.NEC.more()));
     }
 
-    private Row row(Scene scene, CableNet net, Fill fill, TrayUse use, Rows rows) {
+    private Row row(CableNet net, Fill fill, TrayUse use, Rows rows) {
         double most = fill.most(use.tray().tray().closed(), use.wires().size());
         double over = (use.share() - most) * use.insideMm2();
         var points = use.tray().between(use.from(), use.to());

@@ -29,8 +29,7 @@ public record Joint(
                 .toList();
     }
 
-    private static Joint of(
-            Scene scene, Landing landing, Fasteners fasteners, PlacedUnit unit, PlacedFixing placed) {
+    private static Joint of(Scene scene, Landing landing, Fasteners fasteners, PlacedUnit unit, PlacedFixing placed) {
         HeldFixing.Judged judged = HeldFixing.of(scene, landing, fasteners, unit, placed);
         HeldFixing held = judged.fixing();
         OptionalDouble torque = held == null ? OptionalDouble.empty() : Torque.of(scene.rules(), held);

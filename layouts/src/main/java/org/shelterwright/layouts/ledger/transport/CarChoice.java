@@ -42,7 +42,8 @@ public final class CarChoice {
      * One sentence that names the least car of the same kind that would take a load; empty if the present one would, or none does.
      */
     public static Optional<String> mend(LegScene leg, PlacedLoad load) {
-        return nearest(leg, load).map(car -> "Take the " + car.kind().word() + " \"" + car.name() + "\" (" + car.id() + ").");
+        return nearest(leg, load)
+                .map(car -> "Take the " + car.kind().word() + " \"" + car.name() + "\" (" + car.id() + ").");
     }
 
     /** The least car of the same kind that would take a load, other than the present one. */
@@ -50,7 +51,8 @@ public final class CarChoice {
         Asked asked = asked(load);
         List<TransitCar> cars = leg.journey().parts().transit().cars();
         return cars.stream()
-                .filter(car -> car.kind() == load.car().kind() && !car.id().equals(load.car().id()))
+                .filter(car -> car.kind() == load.car().kind()
+                        && !car.id().equals(load.car().id()))
                 .filter(car -> takes(car, asked, leg))
                 .min(Comparator.comparingLong((TransitCar car) -> car.deck().length())
                         .thenComparingDouble(car -> Objects.requireNonNullElse(car.ratedLoadKg(), 0.0))
@@ -80,6 +82,7 @@ public final class CarChoice {
     }
 
     private static boolean passes(Doorway door, Asked asked) {
-        return asked.height() <= door.height() && (asked.width() <= door.width() || door.wall().axis() != Axis.X);
+        return asked.height() <= door.height()
+                && (asked.width() <= door.width() || door.wall().axis() != Axis.X);
     }
 }

@@ -2,7 +2,9 @@ package org.shelterwright.layouts.ledger.transport;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Row;
@@ -41,7 +43,9 @@ public record JourneyLedger(List<LegLedger> legs) {
             LegLedger leg = legs.get(i);
             for (LegScene.Driven driven : scenes.get(i).drives()) {
                 governing(leg, driven.vehicle().id()).ifPresent(cells::add);
-                driven.trailer().flatMap(trailer -> governing(leg, trailer.id())).ifPresent(cells::add);
+                driven.trailer()
+                        .flatMap(trailer -> governing(leg, trailer.id()))
+                        .ifPresent(cells::add);
             }
             for (PlacedLoad load : scenes.get(i).loads()) {
                 load.pieces().forEach(piece -> governing(leg, piece.id()).ifPresent(cells::add));
@@ -49,6 +53,29 @@ public record JourneyLedger(List<LegLedger> legs) {
             }
         }
         return cells;
+    }
+
+    /**
+     * Things of one leg that the same row governs.
+     *
+     * @param units ids, in the order of the table
+     */
+    public record Group(LegLedger leg, List<String> units, Row governing) {
+        public Group {
+            units = List.copyOf(units);
+        }
+    }
+
+    /** The table with things of one leg together that the same row governs. */
+    public List<Group> grouped(List<LegScene> scenes) {
+        Map<Row, List<Cell>> byRow = new LinkedHashMap<>();
+        for (Cell cell : table(scenes)) {
+            byRow.computeIfAbsent(cell.governing(), key -> new ArrayList<>()).add(cell);
+        }
+        List<Group> groups = new ArrayList<>();
+        byRow.forEach((row, cells) -> groups.add(new Group(
+                cells.get(0).leg(), cells.stream().map(Cell::unit).distinct().toList(), row)));
+        return groups;
     }
 
     private static Optional<Cell> governing(LegLedger leg, String unit) {

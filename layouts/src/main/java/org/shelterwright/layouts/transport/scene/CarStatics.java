@@ -64,7 +64,9 @@ public record CarStatics(List<GroupLoad> groups) {
                 if (massKg != null && centre != null) {
                     double share = (double) (centre.x() - other.x()) / (group.x() - other.x());
                     kg += massKg * share;
-                    side += massKg * share * Lengths.metres(centre.y() - car.deck().width() / 2);
+                    side += massKg
+                            * share
+                            * Lengths.metres(centre.y() - car.deck().width() / 2);
                 }
             }
             double half = side / Lengths.metres(group.contact());

@@ -28,8 +28,7 @@ public final class JourneyScene {
     private final Map<String, PlacedLoad> loads = new LinkedHashMap<>();
     private final List<LegScene> legs = new ArrayList<>();
 
-    private JourneyScene(
-            Journey journey, JourneyParts parts, List<RuleSet> ruleSets, @Nullable JourneyScene known) {
+    private JourneyScene(Journey journey, JourneyParts parts, List<RuleSet> ruleSets, @Nullable JourneyScene known) {
         this.journey = journey;
         this.parts = parts;
         this.ruleSets = List.copyOf(ruleSets);
@@ -57,8 +56,7 @@ public final class JourneyScene {
     /** The same pieces on other loads or legs; their shapes are shared. */
     public JourneyScene with(Journey changed) {
         boolean same = changed.pieces().equals(journey.pieces());
-        return new JourneyScene(
-                changed, parts, ruleSets, same ? this : null);
+        return new JourneyScene(changed, parts, ruleSets, same ? this : null);
     }
 
     public Journey journey() {

@@ -45,8 +45,8 @@ final class LayoutPart {
         Brief brief = layout.brief().withCrew(0).withOccupants(List.of());
         this.piece = piece;
         this.layout = layout;
-        Layout empty = new Layout(
-                brief, layout.parts(), layout.placements(), layout.acceptances(), layout.provenance());
+        Layout empty =
+                new Layout(brief, layout.parts(), layout.placements(), layout.acceptances(), layout.provenance());
         this.scene = Scene.of(empty, Rules.of(brief, ruleSets));
         this.states = LoadStates.of(scene);
     }
@@ -61,8 +61,7 @@ final class LayoutPart {
         solids.add(outside);
         List<Provision> eyes = new ArrayList<>(carrier.provisions());
         for (Provision eye : scene.body().provisions()) {
-            eyes.add(new Provision(
-                    "body " + eye.name(), eye.use(), eye.at().plus(carrier.bodyAt()), eye.ratingN()));
+            eyes.add(new Provision("body " + eye.name(), eye.use(), eye.at().plus(carrier.bodyAt()), eye.ratingN()));
         }
         Mode mode = new Mode(Situation.ON_THE_ROAD, false);
         return shape(
@@ -99,11 +98,7 @@ final class LayoutPart {
                 Quantity.ofBody(Influence.MOMENT_Z),
                 new Mode(Situation.ON_THE_ROAD, false));
         return shape(
-                List.of(scene.body().outside()),
-                scene.body().provisions(),
-                List.of(),
-                sums,
-                Underside.PAINTED_METAL);
+                List.of(scene.body().outside()), scene.body().provisions(), List.of(), sums, Underside.PAINTED_METAL);
     }
 
     private Shape shape(List<Box> solids, List<Provision> eyes, List<Wheel> wheels, Sums sums, Underside underside) {
@@ -121,12 +116,7 @@ final class LayoutPart {
                 : null;
         List<Wheel> placed = wheels.stream()
                 .map(one -> new Wheel(
-                        one.name(),
-                        one.x() + back.x(),
-                        one.y() + back.y(),
-                        one.track(),
-                        one.leftKg(),
-                        one.rightKg()))
+                        one.name(), one.x() + back.x(), one.y() + back.y(), one.track(), one.leftKg(), one.rightKg()))
                 .toList();
         Box size = new Box(0, 0, 0, hull.x1() - low.x(), hull.y1() - low.y(), hull.z1() - low.z());
         return new Shape(
@@ -137,7 +127,8 @@ final class LayoutPart {
                 placed,
                 placed.isEmpty() ? new Rect(0, 0, size.x1(), size.y1()) : foot(placed),
                 eyes.stream()
-                        .map(eye -> new Provision(eye.name(), eye.use(), eye.at().plus(back), eye.ratingN()))
+                        .map(eye ->
+                                new Provision(eye.name(), eye.use(), eye.at().plus(back), eye.ratingN()))
                         .toList(),
                 massKnown ? Double.valueOf(massKg) : null,
                 massKnown ? states.uncertaintyKg(sums.mass(), sums.mode()) : 0,
@@ -156,8 +147,10 @@ final class LayoutPart {
     private static Rect foot(List<Wheel> wheels) {
         int x0 = wheels.stream().mapToInt(Wheel::x).min().orElseThrow();
         int x1 = wheels.stream().mapToInt(Wheel::x).max().orElseThrow();
-        int y0 = wheels.stream().mapToInt(one -> one.y() - one.track() / 2).min().orElseThrow();
-        int y1 = wheels.stream().mapToInt(one -> one.y() + one.track() / 2).max().orElseThrow();
+        int y0 =
+                wheels.stream().mapToInt(one -> one.y() - one.track() / 2).min().orElseThrow();
+        int y1 =
+                wheels.stream().mapToInt(one -> one.y() + one.track() / 2).max().orElseThrow();
         return new Rect(x0, y0, x1, y1);
     }
 
@@ -185,8 +178,8 @@ final class LayoutPart {
     }
 
     private IllegalArgumentException lacks(@Nullable String what) {
-        return new IllegalArgumentException(
-                "The piece \"" + piece.id() + "\" is the " + (piece.part() == null ? "part" : piece.part().name().toLowerCase(Locale.ROOT))
-                        + " of layout \"" + piece.layout() + "\", which has no " + what + ".");
+        return new IllegalArgumentException("The piece \"" + piece.id() + "\" is the "
+                + (piece.part() == null ? "part" : piece.part().name().toLowerCase(Locale.ROOT)) + " of layout \""
+                + piece.layout() + "\", which has no " + what + ".");
     }
 }

@@ -73,8 +73,8 @@ public final class LegScene {
         for (Leg.Drive drive : leg.drives()) {
             String trailer = drive.trailer();
             journey.driven(drive.vehicle())
-                    .ifPresent(vehicle -> found.add(new Driven(
-                            vehicle, trailer == null ? Optional.empty() : journey.shape(trailer))));
+                    .ifPresent(vehicle -> found.add(
+                            new Driven(vehicle, trailer == null ? Optional.empty() : journey.shape(trailer))));
         }
         return found;
     }

@@ -36,7 +36,8 @@ public record PlacedLoad(Load load, TransitCar car, List<PlacedPiece> pieces) {
     /** Mass of what is on it, as far as it is known (kg). */
     public double massKg() {
         return pieces.stream()
-                .mapToDouble(one -> one.shape().massKg() == null ? 0 : one.shape().massKg())
+                .mapToDouble(
+                        one -> one.shape().massKg() == null ? 0 : one.shape().massKg())
                 .sum();
     }
 

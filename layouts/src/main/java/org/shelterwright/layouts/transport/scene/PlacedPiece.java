@@ -52,7 +52,9 @@ public final class PlacedPiece {
     }
 
     public List<Box> solids() {
-        return shape.solids().stream().map(box -> pose().apply(box, shape.size())).toList();
+        return shape.solids().stream()
+                .map(box -> pose().apply(box, shape.size()))
+                .toList();
     }
 
     /** What it stands on, seen from above. */
@@ -118,7 +120,8 @@ public final class PlacedPiece {
     public List<Integer> axlePlaces() {
         return shape.wheels().stream()
                 .filter(wheel -> !wheel.support())
-                .map(wheel -> pose().apply(new Point(wheel.x(), wheel.y(), 0), shape.size()).x())
+                .map(wheel -> pose().apply(new Point(wheel.x(), wheel.y(), 0), shape.size())
+                        .x())
                 .sorted()
                 .toList();
     }

@@ -106,7 +106,9 @@ public final class Shapes {
         Integer clear = car.deck().clearHeight();
         int up = clear == null ? 0 : Math.max(0, outside.z() - clear - 50_000);
         return new Point(
-                (outside.x() - car.deck().length()) / 2, (outside.y() - car.deck().width()) / 2, up);
+                (outside.x() - car.deck().length()) / 2,
+                (outside.y() - car.deck().width()) / 2,
+                up);
     }
 
     static int whole(double value) {

@@ -32,6 +32,7 @@ public final class State {
     private final PairCosts pairs;
     private final OwnCosts own;
     private final WishCosts wishes;
+    private final WireCosts wires;
     private final Totals totals;
     private final BerthLoads berths;
     private final Ways ways;
@@ -66,6 +67,7 @@ public final class State {
         this.pairs = new PairCosts(problem, this, reaches);
         this.own = new OwnCosts(problem, this);
         this.wishes = new WishCosts(problem, this);
+        this.wires = new WireCosts(problem);
         this.totals = new Totals(problem, this);
         this.berths = new BerthLoads(problem, this);
         this.ways = new Ways(this);
@@ -106,7 +108,7 @@ public final class State {
         return weights.cost(
                 hard + overloaded + totals.hard() + waysHard,
                 medium + totals.medium() + waysMedium,
-                soft + wishes.total() + totals.soft());
+                soft + wishes.total() + wires.total() + totals.soft());
     }
 
     /** Amounts of the three levels (µm); a slot without a place counts as much as a metre of overlap. */
@@ -114,7 +116,7 @@ public final class State {
         return new Amounts(
                 hard + overloaded + totals.hard() + waysHard + UNPLACED * unplaced,
                 medium + totals.medium() + waysMedium,
-                soft + wishes.total() + totals.soft());
+                soft + wishes.total() + wires.total() + totals.soft());
     }
 
     /** Sets what walking the floor found (µm); it stays until it is set again. */
@@ -190,7 +192,8 @@ public final class State {
                                 - own.soft(slot)
                                 + totals.probedSoft()
                                 - totals.soft()
-                                + wishes.probe(slot, candidate, px, py, pz))
+                                + wishes.probe(slot, candidate, px, py, pz)
+                                + wires.probe(slot, candidate, px, py, pz))
                 - before;
         return change > bound ? Double.POSITIVE_INFINITY : pairs.probe(slot, candidate, px, py, pz, change, bound);
     }
@@ -214,6 +217,7 @@ public final class State {
         own.commit(slot);
         pairs.commit(slot);
         wishes.commit();
+        wires.commit();
         totals.commit();
         option[slot] = after;
         optionNumber[slot] = probedOption;
@@ -248,6 +252,7 @@ public final class State {
         placed[slot] = false;
         unplaced++;
         wishes.remove(slot);
+        wires.remove(slot);
         totals.remove(slot);
         Option.Berth left = option[slot].berth();
         if (left != null) {

@@ -53,7 +53,9 @@ final class ProblemCompiler {
         }
         List<WishTerm> wishes = new WishCompiler(stationSlot, scene.body().inside())
                 .terms(scene.brief().wishes());
-        return new FitProblem(scene, slots, stationSlot, roadSlot, wishes, relaxed);
+        List<WireTerm> wires =
+                relaxed.contains("cables.length") ? List.of() : new WireCompiler(scene, stationSlot).terms();
+        return new FitProblem(scene, slots, stationSlot, roadSlot, wishes, wires, relaxed);
     }
 
     private Slot slot(UnitSpec unit, int index, boolean onStation, boolean onTheRoad) {

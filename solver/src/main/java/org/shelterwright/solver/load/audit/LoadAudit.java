@@ -27,15 +27,18 @@ public final class LoadAudit {
 
     /** What is wrong with a load, each in one sentence; empty if nothing is. */
     public static List<String> of(LoadProblem problem, Load load) {
+        List<String> faults = places(problem, load);
+        return faults.isEmpty() ? new PracticeAudit(problem, load).faults() : faults;
+    }
+
+    /** What is wrong with where and how pieces stand, whatever else is asked of the load. */
+    public static List<String> places(LoadProblem problem, Load load) {
         LoadAudit audit = new LoadAudit(problem, load);
         audit.counts();
         audit.stances();
         audit.places();
         if (problem.support() == Support.FULL) {
             audit.support();
-        }
-        if (audit.faults.isEmpty()) {
-            audit.faults.addAll(new PracticeAudit(problem, load).faults());
         }
         return List.copyOf(audit.faults);
     }

@@ -34,6 +34,7 @@ final class PracticeAudit {
         door();
         apart();
         together();
+        pinned();
         if (practice.byStops()) {
             stops();
         }
@@ -163,6 +164,14 @@ final class PracticeAudit {
                 if (in != 0 && in != all) {
                     faults.add(in + " of the " + all + " pieces of " + group + " are loaded, but they go together.");
                 }
+            }
+        }
+    }
+
+    private void pinned() {
+        for (Stowed one : practice.pinned()) {
+            if (!stowed.contains(one)) {
+                faults.add("A pinned piece of " + kind(one).name() + " is not in its place.");
             }
         }
     }

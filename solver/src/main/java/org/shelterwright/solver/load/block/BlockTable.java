@@ -103,6 +103,17 @@ public final class BlockTable {
         return masks;
     }
 
+    /** The block of a single piece in one stance; -1 if there is none. */
+    public int single(int kind, int dx, int dy, int dz) {
+        for (int b = 0; b < blocks.length; b++) {
+            Block one = blocks[b];
+            if (one.pieces() == 1 && one.kinds()[0] == kind && one.dx() == dx && one.dy() == dy && one.dz() == dz) {
+                return b;
+            }
+        }
+        return -1;
+    }
+
     public LoadProblem problem() {
         return problem;
     }

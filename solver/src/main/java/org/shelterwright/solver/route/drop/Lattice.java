@@ -10,7 +10,7 @@ import org.shelterwright.catalog.space.Point;
 /**
  * The planes of all faces in a part of the room, with those of port and target: cheapest runs need no others, as shortest runs
  * among cuboids never do (Hanan's argument), save where a bend needs room; so planes at one and two bend radii from the ends
- * are added. Prices are worked out once for each step.
+ * are added. Faces of zones are no planes: a step that enters a zone counts as in it. Prices are worked out once for each step.
  */
 final class Lattice {
     private final int[][] planes = new int[3][];

@@ -149,9 +149,7 @@ public record PlantedOrder(Layout layout, List<String> order, List<String> rings
                 Box swept = moved.swept(axis, most);
                 for (Box other : taken) {
                     if (other.overlaps(swept)) {
-                        int room = most > 0
-                                ? other.low(axis) - moved.high(axis)
-                                : other.high(axis) - moved.low(axis);
+                        int room = most > 0 ? other.low(axis) - moved.high(axis) : other.high(axis) - moved.low(axis);
                         way = most > 0 ? Math.min(way, Math.max(room, 0)) : Math.max(way, Math.min(room, 0));
                     }
                 }
@@ -199,7 +197,8 @@ public record PlantedOrder(Layout layout, List<String> order, List<String> rings
                 placements.put(id, Placement.of(id, Place.onFloor(Pose.at(hull.low()))));
             }
             Brief brief = new Brief(
-                    "planted", "Planted", "body", null, null, specs, 0, List.of(), List.of(), Map.of(), List.of(), null);
+                    "planted", "Planted", "body", null, null, specs, 0, List.of(), List.of(), Map.of(), List.of(),
+                    null);
             return new Layout(brief, new Parts(body(), null, null, items), placements, List.of(), null);
         }
 

@@ -29,8 +29,8 @@ final class CarAxle extends WagonLimit {
         Category category = leg.lineCategory().orElse(null);
         boolean rail = load.car().kind().wagon();
         if (rail && category == null) {
-            return draft.notAssessed("The line category of " + leg.state() + " is not known. Give \"lineCategory\" of leg "
-                    + leg.leg().id() + ".");
+            return draft.notAssessed("The line category of " + leg.state()
+                    + " is not known. Give \"lineCategory\" of leg " + leg.leg().id() + ".");
         }
         GroupLoad worst = null;
         double worstLimit = 0;
@@ -38,8 +38,9 @@ final class CarAxle extends WagonLimit {
         for (GroupLoad group : statics.groups()) {
             Double rating = group.group().axleRatingKg();
             if (rating == null && !rail) {
-                return draft.notAssessed("The " + group.group().name() + " of the " + load.car().name()
-                        + " states no axle rating. Give \"axleRatingKg\" in car " + load.car().id() + ".");
+                return draft.notAssessed("The " + group.group().name() + " of the "
+                        + load.car().name() + " states no axle rating. Give \"axleRatingKg\" in car "
+                        + load.car().id() + ".");
             }
             double line = rail && category != null ? category.axleKg() : Double.MAX_VALUE;
             double limit = rating == null ? line : Math.min(rating, line);
@@ -55,7 +56,10 @@ final class CarAxle extends WagonLimit {
         String of = byLine && category != null ? "line category " + category.name() : "its rating";
         double kg = worst.axleKg();
         return draft.source(byLine ? source() : load.car().source())
-                .mend(kg > worstLimit ? "Move the load off " + worst.group().name() + ", or take a car with more axles." : null)
+                .mend(
+                        kg > worstLimit
+                                ? "Move the load off " + worst.group().name() + ", or take a car with more axles."
+                                : null)
                 .atMost(
                         kg,
                         worstLimit,

@@ -27,7 +27,8 @@ final class CarLoad extends LegLimit {
     public void assess(LegScene leg, Rows rows) {
         for (PlacedLoad load : leg.loads()) {
             TransitCar car = load.car();
-            RowDraft draft = draft(leg, rows, "Load, " + load.name()).units(load.ids()).source(car.source());
+            RowDraft draft =
+                    draft(leg, rows, "Load, " + load.name()).units(load.ids()).source(car.source());
             String unknown = load.unknown().orElse(null);
             Double limitKg = CarChoice.loadLimitKg(car, leg.lineCategory());
             if (unknown != null) {
@@ -35,14 +36,19 @@ final class CarLoad extends LegLimit {
             } else if (limitKg == null) {
                 rows.add(draft.notAssessed("The " + car.name() + " states no greatest load. Give \"payloadKg\","
                         + " \"grossRatingKg\" or \"loadLimits\" in car " + car.id() + "."));
-            } else if (car.kind().wagon() && !car.loadLimits().isEmpty() && leg.lineCategory().isEmpty()) {
-                rows.add(draft.notAssessed("The line category of " + leg.state()
-                        + " is not known. Give \"lineCategory\" of leg " + leg.leg().id() + "."));
+            } else if (car.kind().wagon()
+                    && !car.loadLimits().isEmpty()
+                    && leg.lineCategory().isEmpty()) {
+                rows.add(draft.notAssessed(
+                        "The line category of " + leg.state() + " is not known. Give \"lineCategory\" of leg "
+                                + leg.leg().id() + "."));
             } else {
                 double kg = load.massKg() + load.uncertaintyKg();
                 String line = car.loadLimits().isEmpty()
                         ? ""
-                        : leg.lineCategory().map(one -> " on line category " + one.name()).orElse("");
+                        : leg.lineCategory()
+                                .map(one -> " on line category " + one.name())
+                                .orElse("");
                 rows.add(draft.nominal(load.massKg())
                         .mend(kg > limitKg ? CarChoice.mend(leg, load).orElse("Take something off this car.") : null)
                         .atMost(

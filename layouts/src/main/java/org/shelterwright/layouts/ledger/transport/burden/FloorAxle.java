@@ -45,12 +45,16 @@ final class FloorAxle extends LegLimit {
                 .orElseThrow();
         if (rating == null) {
             rows.add(draft.notAssessed("The floor of the " + load.car().name()
-                    + " states no axle load. Give \"axleKg\" in the floor of car " + load.car().id() + "."));
+                    + " states no axle load. Give \"axleKg\" in the floor of car "
+                    + load.car().id() + "."));
         } else if (piece.shape().unknown().isPresent() || worst.loadKg() <= 0) {
             rows.add(draft.notAssessed(
                     piece.shape().unknown().orElse("The axle loads of " + piece.name() + " cannot be told.")));
         } else {
-            rows.add(draft.mend(worst.loadKg() > rating ? "Spread its wheels on planks or steel, or take a stronger car." : null)
+            rows.add(draft.mend(
+                            worst.loadKg() > rating
+                                    ? "Spread its wheels on planks or steel, or take a stronger car."
+                                    : null)
                     .atMost(
                             worst.loadKg(),
                             rating,

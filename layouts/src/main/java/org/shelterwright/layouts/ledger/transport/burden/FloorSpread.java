@@ -52,7 +52,8 @@ final class FloorSpread extends LegLimit {
         }
         if (bears == null) {
             rows.add(draft.notAssessed("The floor of the " + load.car().name() + " states no load for a length of "
-                    + Wording.mm(length) + ". Give \"concentrated\" or \"perMetreKg\" in car " + load.car().id() + "."));
+                    + Wording.mm(length) + ". Give \"concentrated\" or \"perMetreKg\" in car "
+                    + load.car().id() + "."));
             return;
         }
         double kg = piece.shape().mostKg() + above(load, piece);
@@ -61,8 +62,8 @@ final class FloorSpread extends LegLimit {
                         kg,
                         bears,
                         "kg",
-                        piece.name() + " puts " + Amounts.kg(kg) + " on " + Wording.mm(length) + " of "
-                                + load.name() + ", which bear " + Amounts.kg(bears) + "."));
+                        piece.name() + " puts " + Amounts.kg(kg) + " on " + Wording.mm(length) + " of " + load.name()
+                                + ", which bear " + Amounts.kg(bears) + "."));
     }
 
     private static @Nullable Double bearsKg(PlacedLoad load, int length) {

@@ -34,17 +34,19 @@ final class GroupRatio extends WagonLimit {
         GroupLoad rear = statics.groups().get(0);
         GroupLoad front = statics.groups().get(1);
         double ratio = Math.min(statics.ratio(), 999);
-        String heavy = rear.kg() >= front.kg() ? rear.group().name() : front.group().name();
+        String heavy =
+                rear.kg() >= front.kg() ? rear.group().name() : front.group().name();
         return draft.source(rule.source())
                 .mend(
                         ratio > rule.value()
-                                ? "Move the load " + (rear.kg() > front.kg() ? "forward" : "rearward") + ", off " + heavy + "."
+                                ? "Move the load " + (rear.kg() > front.kg() ? "forward" : "rearward") + ", off "
+                                        + heavy + "."
                                 : null)
                 .atMost(
                         ratio,
                         rule.value(),
                         ": 1",
-                        rear.group().name() + " bears " + Amounts.kg(rear.kg()) + ", " + front.group().name() + " "
-                                + Amounts.kg(front.kg()) + ".");
+                        rear.group().name() + " bears " + Amounts.kg(rear.kg()) + ", "
+                                + front.group().name() + " " + Amounts.kg(front.kg()) + ".");
     }
 }

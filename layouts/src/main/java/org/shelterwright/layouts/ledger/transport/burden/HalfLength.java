@@ -16,38 +16,53 @@ import org.shelterwright.layouts.transport.scene.PlacedPiece;
 
 /**
  * No half of a container's length bears more than a share of the load, wherever that half lies; each piece is spread over its length.
+ * Asked of loads above half of the payload (common practice): a light load strains no floor.
  * Source: CTU Code, annex 7, 3.1: never more than 60 % of the load on less than half the length (seen).
  */
 final class HalfLength extends LegLimit {
+    /** Share of the payload from which a load is asked. */
+    private static final double HEAVY = 0.5;
+
     HalfLength() {
         super(
                 "half-length",
                 "Share on half the length",
                 Source.seen("CTU Code, annex 7", "3.1: not more than 60 % of the load on less than half the length"),
-                "No container goes on this leg.");
+                "No container with more than half of its payload goes on this leg.");
     }
 
     @Override
     public void assess(LegScene leg, Rows rows) {
         Rule rule = leg.rules().rule(Figure.HALF_LENGTH_SHARE).orElse(null);
         for (PlacedLoad load : leg.loads()) {
-            if (rule == null || load.car().kind() != TransitCar.Kind.CONTAINER || load.massKg() <= 0) {
+            if (rule == null || load.car().kind() != TransitCar.Kind.CONTAINER || light(load)) {
                 continue;
             }
-            var draft = draft(leg, rows, title() + ", " + load.name()).units(load.ids()).source(rule.source());
+            var draft = draft(leg, rows, title() + ", " + load.name())
+                    .units(load.ids())
+                    .source(rule.source());
             String unknown = load.unknown().orElse(null);
             if (unknown != null) {
                 rows.add(draft.notAssessed(unknown));
                 continue;
             }
             double share = worstKg(load) / load.massKg();
-            rows.add(draft.mend(share > rule.value() ? "Spread the load along the container, or set it on bedding beams." : null)
+            rows.add(draft.mend(
+                            share > rule.value()
+                                    ? "Spread the load along the container, or set it on bedding beams."
+                                    : null)
                     .atMost(
                             share,
                             rule.value(),
                             "share",
-                            "The heaviest half of " + load.name() + " bears " + Amounts.percent(share) + " of the load."));
+                            "The heaviest half of " + load.name() + " bears " + Amounts.percent(share)
+                                    + " of the load."));
         }
+    }
+
+    private static boolean light(PlacedLoad load) {
+        Double payload = load.car().ratedLoadKg();
+        return load.massKg() <= 0 || payload != null && load.massKg() < HEAVY * payload;
     }
 
     /** The load per length is constant between the ends of pieces, so the worst window begins or ends at one of them. */

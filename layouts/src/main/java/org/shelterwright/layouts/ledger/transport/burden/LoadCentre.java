@@ -60,7 +60,7 @@ final class LoadCentre extends LegLimit {
                         share,
                         rule.value(),
                         "share",
-                        "The centre of the load of " + load.name() + " lies " + Amounts.mm(Math.abs(off) / Lengths.M) + " "
-                                + way + " the middle."));
+                        "The centre of the load of " + load.name() + " lies " + Amounts.mm(Math.abs(off) / Lengths.M)
+                                + " " + way + " the middle."));
     }
 }

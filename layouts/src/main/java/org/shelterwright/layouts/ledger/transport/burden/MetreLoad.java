@@ -25,12 +25,13 @@ final class MetreLoad extends WagonLimit {
         Category category = leg.lineCategory().orElse(null);
         Integer over = load.car().lengthOver();
         if (category == null) {
-            return draft.notAssessed("The line category of " + leg.state() + " is not known. Give \"lineCategory\" of leg "
-                    + leg.leg().id() + ".");
+            return draft.notAssessed("The line category of " + leg.state()
+                    + " is not known. Give \"lineCategory\" of leg " + leg.leg().id() + ".");
         }
         if (over == null) {
-            return draft.notAssessed("The length over buffers of the " + load.car().name()
-                    + " is not known. Give \"lengthOver\" in car " + load.car().id() + ".");
+            return draft.notAssessed(
+                    "The length over buffers of the " + load.car().name() + " is not known. Give \"lengthOver\" in car "
+                            + load.car().id() + ".");
         }
         double perMetre = (load.car().tareKg() + load.massKg() + load.uncertaintyKg()) / Lengths.metres(over);
         String least = leg.journey().parts().transit().lineCategories().stream()
@@ -43,7 +44,8 @@ final class MetreLoad extends WagonLimit {
                         perMetre,
                         category.perMetreKg(),
                         "kg/m",
-                        load.name() + " weighs " + Amounts.number(perMetre, 0) + " kg on each metre over buffers; category "
-                                + category.name() + " takes " + Amounts.number(category.perMetreKg(), 0) + " kg." + least);
+                        load.name() + " weighs " + Amounts.number(perMetre, 0)
+                                + " kg on each metre over buffers; category " + category.name() + " takes "
+                                + Amounts.number(category.perMetreKg(), 0) + " kg." + least);
     }
 }

@@ -29,9 +29,10 @@ final class SideRatio extends WagonLimit {
         if (rule == null) {
             return unset(draft, Figure.WHEEL_RATIO);
         }
-        GroupLoad worst = statics.groups().get(0).sideRatio() >= statics.groups().get(1).sideRatio()
-                ? statics.groups().get(0)
-                : statics.groups().get(1);
+        GroupLoad worst =
+                statics.groups().get(0).sideRatio() >= statics.groups().get(1).sideRatio()
+                        ? statics.groups().get(0)
+                        : statics.groups().get(1);
         double ratio = Math.min(worst.sideRatio(), 999);
         return draft.source(rule.source())
                 .mend(

@@ -35,8 +35,7 @@ final class Companions extends LegLimit {
         }
     }
 
-    private Row row(
-            LegScene leg, PlacedLoad load, Piece piece, String other, boolean together, Rows rows) {
+    private Row row(LegScene leg, PlacedLoad load, Piece piece, String other, boolean together, Rows rows) {
         String name = leg.journey().journey().nameOf(other);
         return draft(leg, rows)
                 .units(List.of(piece.id(), other, load.id()))

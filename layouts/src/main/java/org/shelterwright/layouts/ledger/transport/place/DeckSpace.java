@@ -32,10 +32,11 @@ final class DeckSpace extends LegLimit {
             if (hull == null) {
                 continue;
             }
-            boolean wheeled = load.pieces().stream().anyMatch(piece -> piece.shape().wheeled());
+            boolean wheeled =
+                    load.pieces().stream().anyMatch(piece -> piece.shape().wheeled());
             double tolerance = wheeled ? leg.rules().valueOr(Figure.LENGTH_TOLERANCE, 0) : 0;
-            double long1 = Lengths.metres(hull.x1() - hull.x0()) * 1000 + tolerance;
-            double deck = Lengths.metres(load.car().deck().length()) * 1000;
+            double long1 = Lengths.metres(hull.x1() - hull.x0()) + tolerance / 1000;
+            double deck = Lengths.metres(load.car().deck().length());
             rows.add(draft(leg, rows, "Length on " + load.name())
                     .units(load.ids())
                     .place(hull)
@@ -44,9 +45,10 @@ final class DeckSpace extends LegLimit {
                     .atMost(
                             long1,
                             deck,
-                            "mm",
+                            "m",
                             "The load of " + load.name() + " is " + Lengths.format(hull.x1() - hull.x0())
-                                    + " mm long" + (tolerance > 0 ? " and may be " + (int) tolerance + " mm longer" : "")
+                                    + " mm long"
+                                    + (tolerance > 0 ? " and may be " + (int) tolerance + " mm longer" : "")
                                     + "; the deck of the " + load.car().name() + " is "
                                     + Wording.mm(load.car().deck().length()) + " long."));
         }

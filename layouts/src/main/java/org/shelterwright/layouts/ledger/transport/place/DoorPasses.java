@@ -68,9 +68,13 @@ final class DoorPasses extends LegLimit {
                         best.needMm(),
                         best.haveMm(),
                         "mm",
-                        piece.name() + " is " + Wording.mm(own) + " " + what + "; the " + best.door().name() + " of the "
+                        piece.name() + " is " + Wording.mm(own) + " " + what + "; the "
+                                + best.door().name() + " of the "
                                 + load.car().name() + " is "
-                                + Wording.mm(best.height() ? best.door().height() : best.door().width()) + " " + what
+                                + Wording.mm(
+                                        best.height()
+                                                ? best.door().height()
+                                                : best.door().width()) + " " + what
                                 + "."));
     }
 }

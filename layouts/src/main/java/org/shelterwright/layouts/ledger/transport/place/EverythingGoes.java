@@ -27,7 +27,8 @@ final class EverythingGoes extends LegLimit {
             boolean driven = leg.drives().stream()
                     .anyMatch(one -> one.vehicle().id().equals(piece.id())
                             || one.trailer().map(t -> t.id().equals(piece.id())).orElse(false));
-            boolean loaded = leg.loads().stream().anyMatch(load -> load.piece(piece.id()).isPresent());
+            boolean loaded =
+                    leg.loads().stream().anyMatch(load -> load.piece(piece.id()).isPresent());
             if (!driven && !loaded) {
                 left.add(piece.id());
             }
@@ -37,8 +38,9 @@ final class EverythingGoes extends LegLimit {
         }
         String finding = left.isEmpty()
                 ? "All " + Wording.count(all.size(), "piece") + " of the journey go."
-                : Wording.list(left.stream().map(id -> leg.journey().journey().nameOf(id)).toList())
-                        + (left.size() == 1 ? " has" : " have") + " no place on this leg.";
+                : Wording.list(left.stream()
+                                .map(id -> leg.journey().journey().nameOf(id))
+                                .toList()) + (left.size() == 1 ? " has" : " have") + " no place on this leg.";
         rows.add(draft(leg, rows)
                 .units(left)
                 .mend(left.isEmpty() ? null : "Put it on a car of this leg, or let it go on its own wheels.")

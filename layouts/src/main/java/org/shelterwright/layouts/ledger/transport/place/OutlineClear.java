@@ -66,16 +66,19 @@ final class OutlineClear extends LegLimit {
 
     private static @Nullable String missing(LegScene leg, PlacedLoad load) {
         if (leg.outline().isEmpty()) {
-            return "The outline of " + leg.state() + " is not known. Give \"outline\" of leg " + leg.leg().id() + ".";
+            return "The outline of " + leg.state() + " is not known. Give \"outline\" of leg "
+                    + leg.leg().id() + ".";
         }
         if (load.car().deck().lowest() == null || load.car().deck().highest() == null) {
-            return "The floor heights of the " + load.car().name() + " are not known. Give \"lowest\" and \"highest\" in the"
-                    + " deck of car " + load.car().id() + ".";
+            return "The floor heights of the " + load.car().name()
+                    + " are not known. Give \"lowest\" and \"highest\" in the" + " deck of car "
+                    + load.car().id() + ".";
         }
         if (leg.leg().mode() == Mode.RAIL
                 && leg.outline().orElseThrow().curveM() != null
                 && leg.leg().curveM() == null) {
-            return "The least curve of " + leg.state() + " is not known. Give \"curveM\" of leg " + leg.leg().id() + ".";
+            return "The least curve of " + leg.state() + " is not known. Give \"curveM\" of leg "
+                    + leg.leg().id() + ".";
         }
         return null;
     }
@@ -101,7 +104,8 @@ final class OutlineClear extends LegLimit {
         }
         String curve = fit.throwUm() == 0
                 ? ""
-                : ", and in the curve of " + Math.round(Objects.requireNonNull(leg.leg().curveM())) + " m it is thrown "
+                : ", and in the curve of "
+                        + Math.round(Objects.requireNonNull(leg.leg().curveM())) + " m it is thrown "
                         + Lengths.rounded(fit.throwUm(), 0) + " mm";
         String side = fit.left() ? "left" : "right";
         return fit.clearance() < 0
@@ -116,7 +120,8 @@ final class OutlineClear extends LegLimit {
 
     private static String mend(OutlineFit fit, int lacking) {
         return fit.upward()
-                ? "Take a car with a floor lower by at least " + Lengths.rounded(lacking, 0) + " mm, or take off what stands up."
+                ? "Take a car with a floor lower by at least " + Lengths.rounded(lacking, 0)
+                        + " mm, or take off what stands up."
                 : "Move it towards the middle of the car or nearer to a bogie, take a car with a lower floor, or ask for a way"
                         + " whose outline is wider by " + Lengths.rounded(lacking, 0) + " mm.";
     }

@@ -82,14 +82,14 @@ public record OutlineFit(
         int off = thrown
                 ? Math.max(
                         0,
-                        (int) Math.ceil(CurveThrow.metres(car.wheels(), x, radius) * Lengths.M) - outline.allowedThrow())
+                        (int) Math.ceil(CurveThrow.metres(car.wheels(), x, radius) * Lengths.M)
+                                - outline.allowedThrow())
                 : 0;
         if (high > outline.highest()) {
             return new OutlineFit(
                     outline.highest() - high, off, true, left >= right, x, half, outline.highest(), low, high, solid);
         }
         int allowed = Math.max(0, outline.halfWidth(Math.max(low, outline.lowest()), high));
-        return new OutlineFit(
-                allowed - half - off, off, false, left >= right, x, half, allowed, low, high, solid);
+        return new OutlineFit(allowed - half - off, off, false, left >= right, x, half, allowed, low, high, solid);
     }
 }

@@ -43,8 +43,9 @@ final class Stacking extends LegLimit {
         var draft = draft(leg, rows, "Stacking on " + piece.name())
                 .units(List.of(piece.id(), load.id()))
                 .place(piece.box());
-        Optional<Double> bears =
-                piece.shape().crate() == null ? Optional.empty() : piece.shape().crate().bearsKg();
+        Optional<Double> bears = piece.shape().crate() == null
+                ? Optional.empty()
+                : piece.shape().crate().bearsKg();
         if (bears.isEmpty()) {
             rows.add(draft.notAssessed(piece.name() + " carries " + Amounts.kg(kg)
                     + " but states no stacking strength. Give stackingKg of piece " + piece.id() + "."));

@@ -37,8 +37,8 @@ final class StandsOn extends LegLimit {
                                     1,
                                     share,
                                     "share",
-                                    piece.name() + " on " + load.name() + " rests with only "
-                                            + Amounts.percent(share) + " of its underside."));
+                                    piece.name() + " on " + load.name() + " rests with only " + Amounts.percent(share)
+                                            + " of its underside."));
                 }
             }
         }

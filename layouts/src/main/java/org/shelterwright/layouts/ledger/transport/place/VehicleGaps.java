@@ -46,8 +46,8 @@ final class VehicleGaps extends LegLimit {
                         .source(rule.source())
                         .mend(
                                 gap < rule.value() * 1000
-                                        ? "Move one of them by " + Wording.mm((int) Math.round(rule.value() * 1000) - gap)
-                                                + " or more."
+                                        ? "Move one of them by "
+                                                + Wording.mm((int) Math.round(rule.value() * 1000) - gap) + " or more."
                                         : null)
                         .atLeast(
                                 rule.value(),

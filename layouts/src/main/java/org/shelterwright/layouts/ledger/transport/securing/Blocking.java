@@ -37,8 +37,7 @@ public record Blocking(double holdsN, double upN, @Nullable String missing) {
     }
 
     private Blocking plus(Blocking other) {
-        return new Blocking(
-                holdsN + other.holdsN, upN + other.upN, missing == null ? other.missing : missing);
+        return new Blocking(holdsN + other.holdsN, upN + other.upN, missing == null ? other.missing : missing);
     }
 
     private static Blocking of(PlacedLoad load, PlacedPiece piece, Block block, Face toward) {
@@ -67,13 +66,13 @@ public record Blocking(double holdsN, double upN, @Nullable String missing) {
                         && foot.y1() <= rail.area().y1())
                 .findFirst();
         if (under.isEmpty()) {
-            return missing("The wheels of " + piece.name() + " do not stand on a strip of the " + load.car().name()
-                    + " on which chocks hold. Move it, or give \"chockRails\".");
+            return missing("The wheels of " + piece.name() + " do not stand on a strip of the "
+                    + load.car().name() + " on which chocks hold. Move it, or give \"chockRails\".");
         }
         Double each = under.get().chockN();
         return each == null
-                ? missing("The chock strip \"" + under.get().name() + "\" of the " + load.car().name()
-                        + " states no strength. Give \"chockN\".")
+                ? missing("The chock strip \"" + under.get().name() + "\" of the "
+                        + load.car().name() + " states no strength. Give \"chockN\".")
                 : new Blocking(block.count() * each, 0, null);
     }
 
@@ -84,8 +83,8 @@ public record Blocking(double holdsN, double upN, @Nullable String missing) {
                 .filter(one -> one.x() == box.x0() && one.length() == box.x1() - box.x0())
                 .findFirst();
         if (seat.isEmpty()) {
-            return missing(piece.name() + " stands on no container place of the " + load.car().name()
-                    + ". Move it to one, or hold it otherwise.");
+            return missing(piece.name() + " stands on no container place of the "
+                    + load.car().name() + ". Move it to one, or hold it otherwise.");
         }
         Double each = seat.get().spigotN();
         if (each == null) {

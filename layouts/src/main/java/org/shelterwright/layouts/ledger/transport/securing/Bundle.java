@@ -30,7 +30,10 @@ public record Bundle(PlacedLoad load, List<PlacedPiece> pieces, List<Rope> ropes
         }
         for (Rope rope : ropes) {
             for (PlacedPiece piece : rope.pieces()) {
-                join(group, load.pieces().indexOf(rope.pieces().get(0)), load.pieces().indexOf(piece));
+                join(
+                        group,
+                        load.pieces().indexOf(rope.pieces().get(0)),
+                        load.pieces().indexOf(piece));
             }
         }
         for (int i = 0; i < count; i++) {
@@ -86,9 +89,7 @@ public record Bundle(PlacedLoad load, List<PlacedPiece> pieces, List<Rope> ropes
 
     /** Short enough for a title. */
     public String title() {
-        return pieces.size() < 3
-                ? name()
-                : pieces.get(0).name() + " and " + (pieces.size() - 1) + " more";
+        return pieces.size() < 3 ? name() : pieces.get(0).name() + " and " + (pieces.size() - 1) + " more";
     }
 
     public List<String> ids() {

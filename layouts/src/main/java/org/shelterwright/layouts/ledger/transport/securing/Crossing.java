@@ -32,14 +32,16 @@ final class Crossing extends LegLimit {
                     if (cross(a.top(), a.foot(), b.top(), b.foot())) {
                         rows.add(draft(leg, rows)
                                 .units(List.of(
-                                        a.lashing().what().get(0), b.lashing().what().get(0), load.id()))
+                                        a.lashing().what().get(0),
+                                        b.lashing().what().get(0),
+                                        load.id()))
                                 .mend("Change their anchor points over.")
                                 .atMost(
                                         1,
                                         0,
                                         "",
-                                        "Lashings " + a.lashing().key() + " and " + b.lashing().key() + " cross on "
-                                                + load.name() + "."));
+                                        "Lashings " + a.lashing().key() + " and "
+                                                + b.lashing().key() + " cross on " + load.name() + "."));
                     }
                 }
             }

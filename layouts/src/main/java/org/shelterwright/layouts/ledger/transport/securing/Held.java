@@ -34,9 +34,8 @@ final class Held extends LegLimit {
 
     private Row row(LegScene leg, Holds holds, Rows rows) {
         Bundle bundle = holds.bundle();
-        RowDraft draft = draft(leg, rows, "Held, " + bundle.title())
-                .units(bundle.ids())
-                .place(bundle.box());
+        RowDraft draft =
+                draft(leg, rows, "Held, " + bundle.title()).units(bundle.ids()).place(bundle.box());
         String missing = holds.missing();
         Hold worst = holds.worst().orElse(null);
         if (missing != null || worst == null) {

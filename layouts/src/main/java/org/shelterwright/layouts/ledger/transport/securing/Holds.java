@@ -18,7 +18,8 @@ import org.shelterwright.layouts.transport.scene.PlacedLoad;
  * @param holds one for each push; empty if something is missing
  * @param missing what is not known; {@code null} if all is
  */
-public record Holds(Bundle bundle, List<Hold> holds, @Nullable String missing) {
+public record Holds(
+        Bundle bundle, List<Hold> holds, @Nullable String missing) {
     private static final double USUAL_FACTOR = 1.1;
 
     public Holds {
@@ -44,7 +45,8 @@ public record Holds(Bundle bundle, List<Hold> holds, @Nullable String missing) {
             return new Holds(
                     bundle,
                     List.of(),
-                    "The friction of " + bundle.pieces().get(0).shape().underside().word() + " on "
+                    "The friction of "
+                            + bundle.pieces().get(0).shape().underside().word() + " on "
                             + bundle.load().car().deck().material().word()
                             + " is not known. Give the pair in a table of friction.");
         }

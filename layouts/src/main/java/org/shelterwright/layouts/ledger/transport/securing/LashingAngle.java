@@ -47,7 +47,10 @@ final class LashingAngle extends LegLimit {
         rows.add(draft(leg, rows, "Flattest " + (direct ? "lashing, " : "tie-down, ") + load.name())
                 .units(ids(flattest.get(), load))
                 .source(rule.get().source())
-                .mend(angle < rule.get().value() ? "Take an anchor point nearer to the " + (direct ? "eye." : "load.") : null)
+                .mend(
+                        angle < rule.get().value()
+                                ? "Take an anchor point nearer to the " + (direct ? "eye." : "load.")
+                                : null)
                 .atLeast(rule.get().value(), Math.max(0.01, angle), "°", text(flattest.get())));
     }
 

@@ -42,11 +42,14 @@ final class LashingFits extends LegLimit {
         double mm = rope.length() / 1000;
         double shortest = rope.kind().shortest() / 1000.0;
         double longest = rope.kind().longest() / 1000.0;
-        String text = "Lashing " + rope.lashing().key() + " is " + Math.round(mm) + " mm long; the " + rope.kind().name()
-                + " spans " + Math.round(shortest) + " to " + Math.round(longest) + " mm.";
-        var draft = draft(leg, rows).units(List.of(rope.lashing().what().get(0), load.id())).source(rope.kind().source());
+        String text = "Lashing " + rope.lashing().key() + " is " + Math.round(mm) + " mm long; the "
+                + rope.kind().name() + " spans " + Math.round(shortest) + " to " + Math.round(longest) + " mm.";
+        var draft = draft(leg, rows)
+                .units(List.of(rope.lashing().what().get(0), load.id()))
+                .source(rope.kind().source());
         if (mm < shortest) {
-            rows.add(draft.mend("Take an anchor point farther off, or a shorter kind.").atLeast(shortest, mm, "mm", text));
+            rows.add(draft.mend("Take an anchor point farther off, or a shorter kind.")
+                    .atLeast(shortest, mm, "mm", text));
         } else if (mm > longest) {
             rows.add(draft.mend("Take a nearer anchor point, or a longer kind.").atMost(mm, longest, "mm", text));
         }

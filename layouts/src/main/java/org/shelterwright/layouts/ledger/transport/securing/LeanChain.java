@@ -23,9 +23,8 @@ final class LeanChain {
     /** What a wall holds of one piece that leans on it, by itself or through others. */
     static Blocking stop(PlacedLoad load, PlacedPiece piece, Face toward) {
         String side = toward.name().toLowerCase(Locale.ROOT);
-        Optional<Stop> stop = load.car().stops().stream()
-                .filter(one -> one.side() == toward)
-                .findFirst();
+        Optional<Stop> stop =
+                load.car().stops().stream().filter(one -> one.side() == toward).findFirst();
         if (stop.isEmpty()) {
             return Blocking.missing("The " + load.car().name() + " has no end or wall at its " + side
                     + " that a load may lean on. Block it otherwise.");
@@ -37,8 +36,8 @@ final class LeanChain {
         }
         List<PlacedPiece> chain = chain(load, toward);
         if (!chain.contains(piece)) {
-            return Blocking.missing(piece.name() + " is to lean on the " + side + " of " + load.name()
-                    + " but stands " + gap(load, piece.box(), toward) / 1000 + " mm from it. Move it there.");
+            return Blocking.missing(piece.name() + " is to lean on the " + side + " of " + load.name() + " but stands "
+                    + gap(load, piece.box(), toward) / 1000 + " mm from it. Move it there.");
         }
         double all = chain.stream().mapToDouble(one -> one.shape().mostKg()).sum();
         return new Blocking(all <= 0 ? 0 : bears * piece.shape().mostKg() / all, 0, null);
@@ -61,8 +60,7 @@ final class LeanChain {
 
     private static boolean leans(PlacedLoad load, PlacedPiece piece, List<PlacedPiece> chain, Face toward) {
         Box box = piece.box();
-        return gap(load, box, toward) <= TOUCHES
-                || chain.stream().anyMatch(other -> touches(box, other.box(), toward));
+        return gap(load, box, toward) <= TOUCHES || chain.stream().anyMatch(other -> touches(box, other.box(), toward));
     }
 
     private static boolean touches(Box box, Box ahead, Face toward) {

@@ -19,7 +19,8 @@ final class MethodStated extends LegLimit {
         super(
                 "method",
                 "Hand brake and gear",
-                Source.seen("TM 55-2320-210-20-4 and TM 55-2350-224-14", "hand brake and gear by the method that is used"),
+                Source.seen(
+                        "TM 55-2320-210-20-4 and TM 55-2350-224-14", "hand brake and gear by the method that is used"),
                 "No vehicle is carried on this leg.");
     }
 

@@ -21,7 +21,8 @@ final class OneWay extends LegLimit {
         super(
                 "one-direction",
                 "Points used in one direction",
-                Source.seen("MIL-STD-209K", "each tie-down provision in one longitudinal and one lateral direction only"),
+                Source.seen(
+                        "MIL-STD-209K", "each tie-down provision in one longitudinal and one lateral direction only"),
                 "Every eye and anchor point is used in one direction.");
     }
 
@@ -43,7 +44,8 @@ final class OneWay extends LegLimit {
     }
 
     private void assess(LegScene leg, PlacedLoad load, String point, List<Rope> ropes, Rows rows) {
-        if (split(ropes.stream().map(Rope::alongX).toList()) || split(ropes.stream().map(Rope::alongY).toList())) {
+        if (split(ropes.stream().map(Rope::alongX).toList())
+                || split(ropes.stream().map(Rope::alongY).toList())) {
             List<String> units = new ArrayList<>();
             ropes.forEach(rope -> units.add(rope.lashing().what().get(0)));
             units.add(load.id());
@@ -65,6 +67,7 @@ final class OneWay extends LegLimit {
     }
 
     private static boolean split(List<Double> parts) {
-        return parts.stream().anyMatch(part -> part > LEAST_PART) && parts.stream().anyMatch(part -> part < -LEAST_PART);
+        return parts.stream().anyMatch(part -> part > LEAST_PART)
+                && parts.stream().anyMatch(part -> part < -LEAST_PART);
     }
 }

@@ -44,7 +44,8 @@ final class PackedWalls extends LegLimit {
         for (PlacedPiece piece : load.pieces()) {
             Optional<Double> own = leg.friction(piece.shape(), load.car());
             unknown = unknown == null && own.isEmpty()
-                    ? "The friction of " + piece.name() + " on " + load.car().deck().material().word() + " is not known."
+                    ? "The friction of " + piece.name() + " on "
+                            + load.car().deck().material().word() + " is not known."
                     : unknown;
             friction = Math.min(friction, own.orElse(0.0));
         }
@@ -59,7 +60,8 @@ final class PackedWalls extends LegLimit {
             Optional<Stop> stop = load.car().stops().stream()
                     .filter(one -> one.side() == push.toward())
                     .findFirst();
-            Double wall = stop.map(one -> one.bearsN(load.car().ratedLoadKg(), Gravity.STANDARD)).orElse(null);
+            Double wall = stop.map(one -> one.bearsN(load.car().ratedLoadKg(), Gravity.STANDARD))
+                    .orElse(null);
             if (wall == null) {
                 unknown = unknown == null
                         ? "The " + load.car().name() + " states no strength of its "

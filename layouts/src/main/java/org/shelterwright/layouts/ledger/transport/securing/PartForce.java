@@ -73,7 +73,8 @@ final class PartForce extends LegLimit {
                         bears / 1000,
                         "kN",
                         "Lashing " + worst.lashing().key() + " carries " + Math.round(force / 100) / 10.0 + " kN; "
-                                + part.word + (part == Part.ANCHOR ? " bear " : " bears ") + Math.round(bears / 100) / 10.0
+                                + part.word + (part == Part.ANCHOR ? " bear " : " bears ")
+                                + Math.round(bears / 100) / 10.0
                                 + " kN."));
     }
 

@@ -46,8 +46,7 @@ public final class Proposal {
                 || rope.sine() < LEAST_SINE) {
             return false;
         }
-        double least = leg.rules()
-                .valueOr(rope.direct() ? Figure.LASHING_LEAST_ANGLE : Figure.TIE_DOWN_LEAST_ANGLE, 0);
+        double least = leg.rules().valueOr(rope.direct() ? Figure.LASHING_LEAST_ANGLE : Figure.TIE_DOWN_LEAST_ANGLE, 0);
         double most = rope.direct() ? leg.rules().valueOr(Figure.LASHING_MOST_ANGLE, 90) : 90;
         if (rope.angle() < least || rope.angle() > most || touches(load, rope)) {
             return false;

@@ -49,7 +49,8 @@ public record Rope(
 
     /** One lashing; empty if it names what there is not. */
     public static Optional<Rope> of(LegScene leg, PlacedLoad load, Lashing lashing) {
-        LashingKind kind = leg.journey().parts().transit().lashing(lashing.kind()).orElse(null);
+        LashingKind kind =
+                leg.journey().parts().transit().lashing(lashing.kind()).orElse(null);
         Provision anchor = load.car().anchor(lashing.anchor()).orElse(null);
         List<PlacedPiece> pieces = new ArrayList<>();
         lashing.what().forEach(id -> load.piece(id).ifPresent(pieces::add));
@@ -60,31 +61,32 @@ public record Rope(
         String second = lashing.anchor2();
         if (eye != null) {
             PlacedPiece piece = pieces.get(0);
-            return piece.eye(eye).map(top -> new Rope(
-                    lashing,
-                    kind,
-                    pieces,
-                    top,
-                    null,
-                    anchor.at(),
-                    null,
-                    anchor.ratingN(),
-                    piece.shape().eye(eye).map(Provision::ratingN).orElse(null)));
+            return piece.eye(eye)
+                    .map(top -> new Rope(
+                            lashing,
+                            kind,
+                            pieces,
+                            top,
+                            null,
+                            anchor.at(),
+                            null,
+                            anchor.ratingN(),
+                            piece.shape().eye(eye).map(Provision::ratingN).orElse(null)));
         }
         return second == null
                 ? Optional.empty()
                 : load.car().anchor(second).map(other -> over(lashing, kind, pieces, anchor, other));
     }
 
-    private static Rope over(
-            Lashing lashing, LashingKind kind, List<PlacedPiece> pieces, Provision a, Provision b) {
+    private static Rope over(Lashing lashing, LashingKind kind, List<PlacedPiece> pieces, Provision a, Provision b) {
         Box hull = pieces.stream().map(PlacedPiece::box).reduce(Box::hull).orElseThrow();
         Integer given = lashing.at();
         int x = given == null ? (a.at().x() + b.at().x()) / 2 : given;
         boolean rightFirst = a.at().y() <= b.at().y();
         Point right = new Point(x, hull.y0(), hull.z1());
         Point left = new Point(x, hull.y1(), hull.z1());
-        Double weaker = a.ratingN() == null || b.ratingN() == null ? null : Double.valueOf(Math.min(a.ratingN(), b.ratingN()));
+        Double weaker =
+                a.ratingN() == null || b.ratingN() == null ? null : Double.valueOf(Math.min(a.ratingN(), b.ratingN()));
         return new Rope(
                 lashing,
                 kind,

@@ -48,8 +48,9 @@ final class TensionerReach extends LegLimit {
                                     space.value(),
                                     free,
                                     "mm",
-                                    "Beside the tensioner of lashing " + rope.lashing().key() + " on " + load.name()
-                                            + " are only " + Amounts.number(free, 0) + " mm free."));
+                                    "Beside the tensioner of lashing "
+                                            + rope.lashing().key() + " on " + load.name() + " are only "
+                                            + Amounts.number(free, 0) + " mm free."));
                 }
             }
         }

@@ -26,7 +26,8 @@ final class Tips extends LegLimit {
         super(
                 "tipping",
                 "Held against tipping",
-                Source.quoted("EN 12195-1:2010", "stability of unlashed loads b/d > c/cz; lashings by balance of moments"),
+                Source.quoted(
+                        "EN 12195-1:2010", "stability of unlashed loads b/d > c/cz; lashings by balance of moments"),
                 "Nothing is carried on this leg, or its rules set no load case.");
     }
 

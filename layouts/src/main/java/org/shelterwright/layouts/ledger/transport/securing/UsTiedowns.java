@@ -59,7 +59,9 @@ final class UsTiedowns extends LegLimit {
     private void assess(LegScene leg, Bundle bundle, Rows rows) {
         String unknown = bundle.unknown().orElse(null);
         if (unknown != null) {
-            rows.add(draft(leg, rows, "Tiedowns, " + bundle.title()).units(bundle.ids()).notAssessed(unknown));
+            rows.add(draft(leg, rows, "Tiedowns, " + bundle.title())
+                    .units(bundle.ids())
+                    .notAssessed(unknown));
             return;
         }
         Box box = bundle.box();
@@ -73,8 +75,9 @@ final class UsTiedowns extends LegLimit {
                         needed,
                         ropes.size(),
                         "tiedowns",
-                        bundle.name() + " has " + Wording.count(ropes.size(), "tiedown") + "; its length and weight ask for "
-                                + needed + (blocked ? " when blocked forward." : ".")));
+                        bundle.name() + " has " + Wording.count(ropes.size(), "tiedown")
+                                + "; its length and weight ask for " + needed
+                                + (blocked ? " when blocked forward." : ".")));
         double limit = ropes.stream()
                 .mapToDouble(rope -> rope.kind().capacityN() * (rope.direct() ? 0.5 : 1))
                 .sum();

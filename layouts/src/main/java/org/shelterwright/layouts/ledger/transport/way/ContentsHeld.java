@@ -50,7 +50,8 @@ final class ContentsHeld extends LegLimit {
 
     private void assess(LegScene leg, Shape shape, QuarterTurn yaw, @Nullable PlacedLoad load, Rows rows) {
         Layout layout = shape.layout();
-        Piece.Part part = leg.journey().journey().piece(shape.id()).map(Piece::part).orElse(null);
+        Piece.Part part =
+                leg.journey().journey().piece(shape.id()).map(Piece::part).orElse(null);
         if (layout == null || part == Piece.Part.TRAILER) {
             return;
         }

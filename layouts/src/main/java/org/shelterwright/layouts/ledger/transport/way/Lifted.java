@@ -32,14 +32,16 @@ final class Lifted extends LegLimit {
         super(
                 "lifted",
                 "Lifting points",
-                Source.fromMemory("ISO 1496-1 and the subject lifting", "containers by their rating, bodies by their eyes"),
+                Source.fromMemory(
+                        "ISO 1496-1 and the subject lifting", "containers by their rating, bodies by their eyes"),
                 "Nothing is lifted on this leg.");
     }
 
     @Override
     public void assess(LegScene leg, Rows rows) {
         for (String id : leg.leg().lifts()) {
-            RowDraft draft = draft(leg, rows, "Lifting, " + leg.journey().journey().nameOf(id))
+            RowDraft draft = draft(
+                            leg, rows, "Lifting, " + leg.journey().journey().nameOf(id))
                     .units(List.of(id));
             leg.journey().shape(id).ifPresent(shape -> rows.add(row(leg, shape, draft)));
             leg.journey().load(id).ifPresent(load -> rows.add(row(load, draft)));
@@ -48,7 +50,8 @@ final class Lifted extends LegLimit {
 
     private Row row(LegScene leg, Shape shape, RowDraft draft) {
         Layout layout = shape.layout();
-        Piece.Part part = leg.journey().journey().piece(shape.id()).map(Piece::part).orElse(null);
+        Piece.Part part =
+                leg.journey().journey().piece(shape.id()).map(Piece::part).orElse(null);
         if (layout != null && part == Piece.Part.BODY) {
             return LayoutRows.told(draft, LayoutRows.of(leg, layout, limits, QuarterTurn.R0), shape.name());
         }
@@ -56,8 +59,9 @@ final class Lifted extends LegLimit {
                 .filter(eye -> eye.use() != Provision.Use.TIE_DOWN)
                 .toList();
         if (eyes.size() < 2 || shape.massKg() == null) {
-            return draft.notAssessed(shape.name() + " states no lifting eyes" + (shape.massKg() == null ? " and no mass" : "")
-                    + ". Lift it on forks or in a net by the carrier's rules, or give its eyes.");
+            return draft.notAssessed(
+                    shape.name() + " states no lifting eyes" + (shape.massKg() == null ? " and no mass" : "")
+                            + ". Lift it on forks or in a net by the carrier's rules, or give its eyes.");
         }
         double jerk = leg.rules().valueOr(Figure.LIFT_DYNAMIC_FACTOR, USUAL_JERK);
         double needN = shape.mostKg() * Gravity.STANDARD * jerk / 2;
@@ -76,14 +80,15 @@ final class Lifted extends LegLimit {
                         needN / 1000,
                         rating / 1000,
                         "kN",
-                        "Two eyes of " + shape.name() + " bear its weight with a jerk of " + Amounts.number(jerk, 2) + ".");
+                        "Two eyes of " + shape.name() + " bear its weight with a jerk of " + Amounts.number(jerk, 2)
+                                + ".");
     }
 
     private static Row row(PlacedLoad load, RowDraft draft) {
         Double rating = load.car().grossRatingKg();
         if (rating == null || load.car().outside() == null) {
-            return draft.notAssessed("The " + load.car().name() + " is no container with a rating, so its lifting points are"
-                    + " not known.");
+            return draft.notAssessed("The " + load.car().name()
+                    + " is no container with a rating, so its lifting points are" + " not known.");
         }
         double kg = load.car().tareKg() + load.massKg() + load.uncertaintyKg();
         return load.unknown().isPresent()

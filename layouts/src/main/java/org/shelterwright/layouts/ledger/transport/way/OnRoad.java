@@ -40,7 +40,8 @@ final class OnRoad extends LegLimit {
             List<String> units = new ArrayList<>(List.of(driven.vehicle().id()));
             driven.trailer().ifPresent(trailer -> units.add(trailer.id()));
             rows.add(LayoutRows.told(
-                    draft(leg, rows, "Axles and stability, " + driven.vehicle().name()).units(units),
+                    draft(leg, rows, "Axles and stability, " + driven.vehicle().name())
+                            .units(units),
                     LayoutRows.of(leg, layout, limits, QuarterTurn.R0),
                     driven.vehicle().name()));
         }

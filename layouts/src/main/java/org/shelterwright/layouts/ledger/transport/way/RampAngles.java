@@ -34,7 +34,8 @@ record RampAngles(double approach, double departure, double crest) {
             }
             departure = Math.min(departure, angle(solid.z0(), rear - solid.x0()));
             for (int i = 1; i < axles.size(); i++) {
-                crest = Math.min(crest, crest(solid, axles.get(i - 1).x(), axles.get(i).x()));
+                crest = Math.min(
+                        crest, crest(solid, axles.get(i - 1).x(), axles.get(i).x()));
             }
         }
         return new RampAngles(approach, departure, crest);

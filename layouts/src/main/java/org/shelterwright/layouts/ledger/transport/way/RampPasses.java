@@ -78,15 +78,20 @@ final class RampPasses extends LegLimit {
                             shape.name() + " is " + Wording.mm(shape.size().y()) + " wide, the ramp "
                                     + Wording.mm(width) + "."));
         }
-        rows.add(axle(leg, shape, ramp, draft(leg, rows, "Axle on the ramp, " + shape.name()).units(units)));
+        rows.add(axle(
+                leg,
+                shape,
+                ramp,
+                draft(leg, rows, "Axle on the ramp, " + shape.name()).units(units)));
     }
 
     private Row axle(LegScene leg, Shape shape, Ramp ramp, RowDraft draft) {
         Double kg = axleKg(shape, ramp.degrees());
         Double limit = ramp.axleKg();
         if (limit == null) {
-            return draft.notAssessed("The axle load of " + ramp.name() + " is not known. Give \"axleKg\" of the ramp of leg "
-                    + leg.leg().id() + ".");
+            return draft.notAssessed(
+                    "The axle load of " + ramp.name() + " is not known. Give \"axleKg\" of the ramp of leg "
+                            + leg.leg().id() + ".");
         }
         if (kg == null) {
             return draft.notAssessed(shape.unknown().orElse("The axle loads of " + shape.name() + " cannot be told."));

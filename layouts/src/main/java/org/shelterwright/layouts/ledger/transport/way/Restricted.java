@@ -60,8 +60,7 @@ final class Restricted extends LegLimit {
         }
     }
 
-    private Row row(
-            LegScene leg, Restriction place, Goer goer, Restriction.Asked asked, Rows rows) {
+    private Row row(LegScene leg, Restriction place, Goer goer, Restriction.Asked asked, Rows rows) {
         RowDraft draft = draft(leg, rows, place.name() + ", " + goer.name()).units(goer.units());
         if (place.source() != null) {
             draft.source(Source.stated(place.source(), place.name()));
@@ -81,8 +80,9 @@ final class Restricted extends LegLimit {
         };
         String what = asked.name().toLowerCase(Locale.ROOT);
         if (limit == null) {
-            return draft.notAssessed("The " + what + " that " + place.name() + " takes is not known. Ask its keeper, and give"
-                    + " it in the restrictions of leg " + leg.leg().id() + ".");
+            return draft.notAssessed(
+                    "The " + what + " that " + place.name() + " takes is not known. Ask its keeper, and give"
+                            + " it in the restrictions of leg " + leg.leg().id() + ".");
         }
         if (own == null) {
             return draft.notAssessed("The " + what + " of " + goer.name() + " cannot be told.");

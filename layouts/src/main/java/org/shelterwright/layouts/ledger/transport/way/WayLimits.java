@@ -11,6 +11,11 @@ public final class WayLimits {
     /** @param fasteners the bolts whose strength is known */
     public static List<LegLimit> all(Fasteners fasteners) {
         return List.of(
-                new OnRoad(), new RoadSize(), new Restricted(), new RampPasses(), new Lifted(), new ContentsHeld(fasteners));
+                new OnRoad(),
+                new RoadSize(),
+                new Restricted(),
+                new RampPasses(),
+                new Lifted(),
+                new ContentsHeld(fasteners));
     }
 }
