@@ -108,7 +108,6 @@ class ReadersHoldTest {
             }
             """;
 
-    private static final Catalog CATALOG = BuiltInCatalog.read();
 
     private static final SealedStudy SMALL_STUDY = new SealedStudy(
             "1.0",
