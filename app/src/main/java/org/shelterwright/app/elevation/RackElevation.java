@@ -39,10 +39,12 @@ public final class RackElevation {
     private static final double SCALE = 10;
     private static final double TEXT = 1.8;
     private static final double TOP = 34;
-    private static final double FRONT = 44;
-    private static final double REAR = 122;
-    private static final double SIDE = 196;
+    private static final double FRONT = 62;
+    private static final double REAR = 138;
+    private static final double SIDE = 204;
     private static final double LIST = 290;
+    private static final double NOTES = 30;
+    private static final double NOTES_WIDTH = 180;
     private static final Pen EDGE = Pen.of(0.35, Role.TEXT.colour());
     private static final Pen THIN = Pen.of(0.18, Role.TEXT.colour());
     private static final Pen HIDDEN = Pen.of(0.18, Role.LINES.colour()).with(LineType.DASHED);
@@ -69,13 +71,16 @@ public final class RackElevation {
      * @param number of the document
      * @param sheet such as "1 / 2"
      * @param program program, version and seed
+     * @param notes sentences for the notes of the drawing
      */
-    public Drawing sheet(String name, String number, String sheet, String program, Particulars particulars) {
+    public Drawing sheet(
+            String name, String number, String sheet, String program, Particulars particulars, List<String> notes) {
         List<Shape> shapes = new ArrayList<>(SheetFrame.shapes(SheetSize.A3));
         shapes.add(new Group("front", front()));
         shapes.add(new Group("rear", rear()));
         shapes.add(new Group("side", side()));
         shapes.add(new Group("list", list()));
+        shapes.add(new Group("notes", notes(notes)));
         Bounds space = SheetSize.A3.space();
         shapes.add(new Group(
                 "title block",
@@ -86,6 +91,19 @@ public final class RackElevation {
                                         number, "Rack elevation", bay.name(), name, sheet, "1:10", "A3", program),
                                 particulars)));
         return new Drawing(name + ", rack elevation of " + bay.name(), space.x1() + 10, space.y1() + 10, shapes);
+    }
+
+    private List<Shape> notes(List<String> notes) {
+        List<Shape> shapes = new ArrayList<>();
+        Wrap wrap = new Wrap(typeface, Typeface.sizeOf(TEXT), Weight.REGULAR);
+        double y = Math.max(bottom + 20, SheetSize.A3.space().y1() - 44);
+        for (String note : notes) {
+            for (String line : wrap.lines(note, NOTES_WIDTH)) {
+                shapes.add(Lettering.of(line, new Spot(NOTES, y), TEXT));
+                y += 3.8;
+            }
+        }
+        return shapes;
     }
 
     private double y(int heightUm) {

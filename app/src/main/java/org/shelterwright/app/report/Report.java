@@ -102,7 +102,13 @@ public final class Report {
         for (int i = 0; i < bays.size(); i++) {
             String sheet = i + 1 + " / " + bays.size();
             sheets.add(new RackElevation(typeface, new Codes(scene), bays.get(i))
-                    .sheet(issue.name(), scene.brief().id() + "-15", sheet, issue.madeWith(), issue.particulars()));
+                    .sheet(
+                            issue.name(),
+                            scene.brief().id() + "-15",
+                            sheet,
+                            issue.madeWith(),
+                            issue.particulars(),
+                            notes(issue)));
         }
         if (!sheets.isEmpty()) {
             String what = "Rack elevations";
@@ -130,6 +136,14 @@ public final class Report {
                 "count-list.pdf",
                 "Check list to count on and count off",
                 pdf(issue, "Count on, count off", new CountPages(typeface, issue).pages()));
+    }
+
+    private static List<String> notes(Issue issue) {
+        return List.of(
+                "Height unit 44.45 mm, hole centres 465.1 mm, holes 15.875, 15.875 and 12.7 mm apart (after IEC 60297-3-100)."
+                        + " Units count from below. Circles at the rear: faces with cables.",
+                "Ledger of " + issue.particulars().date() + ": " + issue.verdicts() + ".",
+                Issue.CAUTION);
     }
 
     /** Writes the work pack alone. */

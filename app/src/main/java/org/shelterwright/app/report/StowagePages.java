@@ -63,8 +63,6 @@ final class StowagePages {
     }
 
     List<Drawing> pages() {
-        flow.heading("Limits of stowage");
-        LimitTable.set(flow, typeface, issue, Subject.STOWAGE);
         for (FilledPlace place : FilledPlace.of(issue.scene())) {
             place(place);
         }
@@ -72,6 +70,8 @@ final class StowagePages {
         for (Task task : issue.scene().brief().listed().tasks()) {
             task(task);
         }
+        flow.heading("Limits of stowage");
+        LimitTable.set(flow, typeface, issue, Subject.STOWAGE);
         flow.heading("Findings");
         LimitTable.findings(flow, issue, Subject.STOWAGE);
         flow.heading("Issue");

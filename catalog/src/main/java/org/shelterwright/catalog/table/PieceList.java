@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.source.MassBasis;
@@ -53,7 +54,7 @@ public record PieceList(List<PieceRow> rows, List<ImportNote> notes) {
         for (Cell cell : headers.cells()) {
             Header read = Header.of(cell.text());
             PieceColumn column = PieceColumn.of(read.name()).orElse(null);
-            if (column == null || columns.get(column) != cell.column()) {
+            if (column == null || !Objects.equals(columns.get(column), cell.column())) {
                 notes.add(new ImportNote(
                         cell.address(),
                         ImportNote.Kind.DROPPED,

@@ -32,7 +32,8 @@ record Plugged(Map<String, List<InRack>> pieces, List<String> unknown) {
                     .map(PowerStrip::name)
                     .toList();
             if (named != null ? fitting.contains(named) : fitting.size() == 1) {
-                pieces.get(named != null ? named : fitting.get(0)).add(piece);
+                pieces.computeIfAbsent(named != null ? named : fitting.get(0), key -> new ArrayList<>())
+                        .add(piece);
             } else if (named != null) {
                 unknown.add(piece.name() + " (no strip \"" + named + "\" with " + power.supply() + ")");
             } else {

@@ -164,7 +164,12 @@ public final class PlacePacker {
         if (zs.length == 0 || xs.length == 0 || ys.length == 0) {
             return points;
         }
-        Point high = inside.high().minus(new Point(size.x(), size.y(), size.z()));
+        int grip = parcel.grip();
+        Point high = inside.high()
+                .minus(new Point(
+                        size.x() + (gripAxis == Axis.X ? grip : 0),
+                        size.y() + (gripAxis == Axis.Y ? grip : 0),
+                        size.z()));
         Box room = Box.between(
                 new Point(xs[0], ys[0], zs[0]),
                 new Point(Math.max(xs[0], high.x()), Math.max(ys[0], high.y()), Math.max(zs[0], high.z())));
