@@ -30,7 +30,7 @@ public final class StepPicture {
     public static final double WIDTH = 180;
 
     /** Height on paper (mm). */
-    public static final double HEIGHT = 98;
+    public static final double HEIGHT = 88;
 
     private static final double MARGIN = 5;
     private static final double TEXT = 3.3;
