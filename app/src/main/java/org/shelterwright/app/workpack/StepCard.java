@@ -83,8 +83,7 @@ final class StepCard {
         shapes.add(Lettering.muted(head.name() + ", work pack", new Spot(LEFT, 15), 2.2));
         String number = "Step " + step.number() + " of " + plan.steps().size() + (sheets.isEmpty() ? "" : ", further");
         shapes.add(Lettering.bold(number, new Spot(LEFT, 23), 4));
-        shapes.add(Lettering.muted(
-                        who + ", about " + Numerals.of(step.minutes(), 0) + " min", new Spot(RIGHT, 15), 2.2)
+        shapes.add(Lettering.muted(who + ", about " + Numerals.of(step.minutes(), 0) + " min", new Spot(RIGHT, 15), 2.2)
                 .with(Align.END));
         String shown = new Wrap(typeface, Typeface.sizeOf(3.6), Weight.SEMIBOLD).shortened(title, 108);
         shapes.add(Lettering.bold(shown, new Spot(RIGHT, 23), 3.6).with(Align.END));
@@ -97,8 +96,8 @@ final class StepCard {
         shapes.add(Lettering.muted(wrap.shortened(head.foot(), 150), new Spot(LEFT, FOOT), 1.7));
         shapes.add(Lettering.muted("layout " + head.id() + ", step " + step.number(), new Spot(RIGHT, FOOT), 1.7)
                 .with(Align.END));
-        sheets.add(new Drawing(
-                "Step " + step.number(), SheetSize.A4.width(), SheetSize.A4.height(), List.copyOf(shapes)));
+        sheets.add(
+                new Drawing("Step " + step.number(), SheetSize.A4.width(), SheetSize.A4.height(), List.copyOf(shapes)));
     }
 
     private double cables(BoltDownStep step, String who, double top) {
@@ -198,7 +197,12 @@ final class StepCard {
     private double holes(BoltDownStep step, double top) {
         return step.boltings().isEmpty()
                 ? top
-                : paragraph("Holes:  " + StepWords.holes(step.boltings()) + ".", LEFT, top + 1, RIGHT - LEFT, Weight.REGULAR);
+                : paragraph(
+                        "Holes:  " + StepWords.holes(step.boltings()) + ".",
+                        LEFT,
+                        top + 1,
+                        RIGHT - LEFT,
+                        Weight.REGULAR);
     }
 
     private double torque(BoltDownStep step, double x, double top, double width) {

@@ -160,7 +160,8 @@ class TabletPackTest {
     void thePaperPackHasACardForEachStepAndLabels() {
         WorkPack pack = WorkPack.of(HEAD, scene, plan, new Typeface());
 
-        assertThat(pack.pages().size()).isBetween(plan.steps().size() + 2, plan.steps().size() + 10);
+        assertThat(pack.pages().size())
+                .isBetween(plan.steps().size() + 2, plan.steps().size() + 10);
         String all = pack.pages().stream()
                 .filter(page -> page.title().equals("Step 2"))
                 .flatMap(page -> page.labels().stream())
