@@ -30,7 +30,7 @@ public final class StepPicture {
     public static final double WIDTH = 180;
 
     /** Height on paper (mm). */
-    public static final double HEIGHT = 98;
+    public static final double HEIGHT = 88;
 
     private static final double MARGIN = 5;
     private static final double TEXT = 3.3;
@@ -171,12 +171,17 @@ public final class StepPicture {
             shapes.add(new Circle(from, 0.75, Role.TEXT.colour(), null));
             shapes.add(new Circle(to, 0.75, Role.TEXT.colour(), null));
         }
+        List<Bounds> taken = new ArrayList<>();
         for (Marking.Measure measure : marking.measures()) {
             Spot middle = projection.spot(measure.from()).towards(projection.spot(measure.to()), 0.5);
             double width = typeface.width(measure.text(), TEXT, Weight.SEMIBOLD) + 2.6;
             Bounds box = Bounds.around(middle, width, 5);
+            while (taken.stream().anyMatch(box::overlaps)) {
+                box = box.moved(0, 1);
+            }
+            taken.add(box);
             shapes.add(Polygon.of(box, Role.RAISED.colour(), Pen.of(0.3, Role.TEXT.colour())));
-            shapes.add(label(measure.text(), middle.plus(0, 1.15), Role.TEXT, Weight.SEMIBOLD, TEXT));
+            shapes.add(label(measure.text(), box.centre().plus(0, 1.15), Role.TEXT, Weight.SEMIBOLD, TEXT));
         }
         return shapes;
     }

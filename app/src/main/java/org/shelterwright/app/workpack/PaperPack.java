@@ -59,7 +59,7 @@ public final class PaperPack {
         List<Drawing> pages = new ArrayList<>(front());
         StepCard card = new StepCard(typeface, head, plan, new StepScenes(scene, plan, typeface));
         for (BoltDownStep step : plan.steps()) {
-            pages.add(card.drawing(step, who(step)));
+            pages.addAll(card.drawings(step, who(step)));
         }
         return pages;
     }

@@ -27,7 +27,7 @@ import org.shelterwright.layouts.boltdown.StepCheck;
 import org.shelterwright.layouts.boltdown.StepWords;
 import org.shelterwright.layouts.handling.Handling;
 
-/** One step on a sheet of paper. */
+/** One step on paper. Not for several threads. */
 final class StepCard {
     private static final double LEFT = 15;
     private static final double RIGHT = 195;
@@ -35,6 +35,8 @@ final class StepCard {
     private static final double LINE = 4.3;
     private static final double GAP = 4;
     private static final double PAD = 3.5;
+    private static final double LOWEST = 282;
+    private static final double FOOT = 287;
     private static final Pen FRAME = Pen.of(0.35, Role.TEXT.colour());
     private static final Pen SOFT = Pen.of(0.2, Role.LINES.colour());
 
@@ -43,6 +45,7 @@ final class StepCard {
     private final BoltDownPlan plan;
     private final StepScenes scenes;
     private final List<Shape> shapes = new ArrayList<>();
+    private final List<Drawing> sheets = new ArrayList<>();
 
     StepCard(Typeface typeface, PackHead head, BoltDownPlan plan, StepScenes scenes) {
         this.typeface = typeface;
@@ -51,25 +54,69 @@ final class StepCard {
         this.scenes = scenes;
     }
 
-    Drawing drawing(BoltDownStep step, String who) {
-        shapes.clear();
-        String title = step.unit().name() + (step.boltings().isEmpty() ? " in" : " in and bolted down");
-        shapes.add(Lettering.muted(head.name() + ", work pack", new Spot(LEFT, 15), 2.2));
-        shapes.add(
-                Lettering.bold("Step " + step.number() + " of " + plan.steps().size(), new Spot(LEFT, 23), 4));
-        shapes.add(Lettering.muted(who + ", about " + Numerals.of(step.minutes(), 0) + " min", new Spot(RIGHT, 15), 2.2)
-                .with(Align.END));
-        String shown = new Wrap(typeface, Typeface.sizeOf(3.6), Weight.SEMIBOLD).shortened(title, 118);
-        shapes.add(Lettering.bold(shown, new Spot(RIGHT, 23), 3.6).with(Align.END));
-        shapes.add(Lines.of(Pen.of(0.6, Role.TEXT.colour()), new Spot(LEFT, 26), new Spot(RIGHT, 26)));
+    /** The sheets of a step: one, or more where there is much to connect and to check. */
+    List<Drawing> drawings(BoltDownStep step, String who) {
+        sheets.clear();
+        begin(step, who);
         scenes.picture(step).shapes().forEach(shape -> shapes.add(shape.moved(LEFT, 29)));
         double y = 29 + StepPicture.HEIGHT + 2;
         y = way(step, y);
         y = cautions(step, y + 1);
         y = cards(step, y + GAP);
-        y = checks(step, y + GAP);
-        foot(step, y);
-        return new Drawing("Step " + step.number(), SheetSize.A4.width(), SheetSize.A4.height(), shapes);
+        y = holes(step, y);
+        y = cables(step, who, y + GAP);
+        int before = shapes.size();
+        if (checks(step, y + GAP) > LOWEST) {
+            shapes.subList(before, shapes.size()).clear();
+            end(step);
+            y = begin(step, who);
+            checks(step, y + GAP);
+        }
+        end(step);
+        return List.copyOf(sheets);
+    }
+
+    /** Begins a sheet; gives where its content begins. */
+    private double begin(BoltDownStep step, String who) {
+        shapes.clear();
+        String title = step.unit().name() + (step.boltings().isEmpty() ? " in" : " in and bolted down");
+        shapes.add(Lettering.muted(head.name() + ", work pack", new Spot(LEFT, 15), 2.2));
+        String number = "Step " + step.number() + " of " + plan.steps().size() + (sheets.isEmpty() ? "" : ", further");
+        shapes.add(Lettering.bold(number, new Spot(LEFT, 23), 4));
+        shapes.add(Lettering.muted(who + ", about " + Numerals.of(step.minutes(), 0) + " min", new Spot(RIGHT, 15), 2.2)
+                .with(Align.END));
+        String shown = new Wrap(typeface, Typeface.sizeOf(3.6), Weight.SEMIBOLD).shortened(title, 108);
+        shapes.add(Lettering.bold(shown, new Spot(RIGHT, 23), 3.6).with(Align.END));
+        shapes.add(Lines.of(Pen.of(0.6, Role.TEXT.colour()), new Spot(LEFT, 26), new Spot(RIGHT, 26)));
+        return 28;
+    }
+
+    private void end(BoltDownStep step) {
+        Wrap wrap = new Wrap(typeface, Typeface.sizeOf(1.7), Weight.REGULAR);
+        shapes.add(Lettering.muted(wrap.shortened(head.foot(), 150), new Spot(LEFT, FOOT), 1.7));
+        shapes.add(Lettering.muted("layout " + head.id() + ", step " + step.number(), new Spot(RIGHT, FOOT), 1.7)
+                .with(Align.END));
+        sheets.add(
+                new Drawing("Step " + step.number(), SheetSize.A4.width(), SheetSize.A4.height(), List.copyOf(shapes)));
+    }
+
+    private double cables(BoltDownStep step, String who, double top) {
+        if (step.cables().isEmpty()) {
+            return top - GAP;
+        }
+        shapes.add(Lettering.bold("Connect", new Spot(LEFT, top + 3), 2.6));
+        double y = top + 5;
+        for (CableTask cable : step.cables()) {
+            if (y + 2 * LINE > LOWEST) {
+                end(step);
+                y = begin(step, who) + GAP;
+            }
+            shapes.add(Polygon.of(new Bounds(LEFT, y + 0.7, LEFT + 3, y + 3.7), Role.RAISED.colour(), SOFT));
+            y = paragraph(cable.text(), LEFT + 5, y, RIGHT - LEFT - 5, Weight.REGULAR);
+            shapes.add(Lines.of(Pen.of(0.13, Role.LINE.colour()), new Spot(LEFT, y + 0.3), new Spot(RIGHT, y + 0.3)));
+            y += 0.6;
+        }
+        return y;
     }
 
     private double way(BoltDownStep step, double top) {
@@ -143,13 +190,19 @@ final class StepCard {
             y = paragraph(one.text() + ", washer under each head", x, y, width, Weight.MEDIUM);
         }
         shapes.addAll(BoltPattern.shapes(step, new Bounds(x, y + 1, x + width, y + 27)));
-        y += 29;
-        for (Bolting one : step.boltings()) {
-            for (Bolting.Place place : one.places()) {
-                y = paragraph(place.number() + ": " + place.into(), x, y, width, Weight.REGULAR);
-            }
-        }
-        return y;
+        return y + 28;
+    }
+
+    /** Where each fixing goes, over the full width. */
+    private double holes(BoltDownStep step, double top) {
+        return step.boltings().isEmpty()
+                ? top
+                : paragraph(
+                        "Holes:  " + StepWords.holes(step.boltings()) + ".",
+                        LEFT,
+                        top + 1,
+                        RIGHT - LEFT,
+                        Weight.REGULAR);
     }
 
     private double torque(BoltDownStep step, double x, double top, double width) {
@@ -172,13 +225,6 @@ final class StepCard {
                 y = figure("first", first, x, y);
             }
             y = figure("then", last, x, y);
-        }
-        if (!step.cables().isEmpty()) {
-            shapes.add(Lettering.bold("Connect", new Spot(x, y + 5), 2.4));
-            y += 7;
-            for (CableTask cable : step.cables()) {
-                y = paragraph(cable.text(), x, y, width, Weight.REGULAR);
-            }
         }
         return y;
     }
@@ -229,14 +275,6 @@ final class StepCard {
                     .with(Align.END));
         }
         return Math.max(y, top + 7.5) + 0.8;
-    }
-
-    private void foot(BoltDownStep step, double y) {
-        double base = Math.max(284, y + 6);
-        Wrap wrap = new Wrap(typeface, Typeface.sizeOf(1.7), Weight.REGULAR);
-        shapes.add(Lettering.muted(wrap.shortened(head.foot(), 150), new Spot(LEFT, base), 1.7));
-        shapes.add(Lettering.muted("layout " + head.id() + ", step " + step.number(), new Spot(RIGHT, base), 1.7)
-                .with(Align.END));
     }
 
     private double paragraph(String text, double x, double top, double width, Weight weight) {

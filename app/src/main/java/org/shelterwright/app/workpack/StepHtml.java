@@ -56,6 +56,14 @@ final class StepHtml {
         bolt(html, step);
         torque(html, step);
         html.raw("</div>");
+        if (!step.boltings().isEmpty()) {
+            html.element("p", "", "Holes:  " + StepWords.holes(step.boltings()) + ".");
+        }
+        if (!step.cables().isEmpty()) {
+            html.raw("<div class=\"card connect\"><h3>Connect</h3>")
+                    .list("ul", "", step.cables().stream().map(CableTask::text).toList())
+                    .raw("</div>");
+        }
         sign(html, step);
         nav(html, step);
         return html.raw("<footer>")
@@ -115,13 +123,7 @@ final class StepHtml {
                 PATTERN_WIDTH,
                 PATTERN_HEIGHT,
                 BoltPattern.shapes(step, new Bounds(2, 2, PATTERN_WIDTH - 2, PATTERN_HEIGHT - 2)))));
-        html.element("p", "class=\"small\"", "Numbers give the order.").raw("<ul class=\"small\">");
-        for (Bolting one : step.boltings()) {
-            for (Bolting.Place place : one.places()) {
-                html.element("li", "", place.number() + ": " + place.into());
-            }
-        }
-        html.raw("</ul></div>");
+        html.element("p", "class=\"small\"", "Numbers give the order.").raw("</div>");
     }
 
     private static void torque(Html html, BoltDownStep step) {
@@ -147,10 +149,6 @@ final class StepHtml {
             html.raw("<p class=\"row\"><span>then</span>")
                     .element("b", "class=\"big\"", Numerals.short3(last) + " N·m")
                     .raw("</p>");
-        }
-        if (!step.cables().isEmpty()) {
-            html.raw("<h3>Connect</h3>")
-                    .list("ul", "", step.cables().stream().map(CableTask::text).toList());
         }
         html.raw("</div>");
     }

@@ -148,7 +148,7 @@
         if (own.note) { out.note = own.note; }
         out.checks = step.checks.map(function (check) {
           const known = own.checks[check.id] || {};
-          const line = { id: check.id, done: known.done === true };
+          const line = { check: check.id, done: known.done === true };
           if (known.value !== undefined && known.value !== null) { line.value = known.value; }
           return line;
         });
@@ -182,7 +182,7 @@
       target.releasedBy = step.releasedBy || "";
       target.note = step.note || "";
       target.checks = {};
-      (step.checks || []).forEach(function (check) { target.checks[check.id] = { done: check.done === true, value: typeof check.value === "number" ? check.value : null }; });
+      (step.checks || []).forEach(function (check) { target.checks[check.check] = { done: check.done === true, value: typeof check.value === "number" ? check.value : null }; });
     });
     save();
     tell(stale ? stale + " steps were changed since: their checks must be made again." : "Record taken over.");

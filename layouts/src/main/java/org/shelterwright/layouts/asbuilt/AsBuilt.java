@@ -94,7 +94,7 @@ public record AsBuilt(List<Deviation> deviations, List<String> open, List<String
 
     private static List<Deviation> deviations(BoltDownStep step, Step done, List<String> open) {
         Map<String, Check> checks = new HashMap<>();
-        done.checks().forEach(check -> checks.put(check.id(), check));
+        done.checks().forEach(one -> checks.put(one.check(), one));
         List<Deviation> deviations = new ArrayList<>();
         for (StepCheck check : step.checks()) {
             Check made = checks.get(check.id());

@@ -44,9 +44,11 @@ public record AsBuiltRecord(String layout, String pack, String exported, List<St
     /**
      * One check.
      *
+     * @param check id of the check in the plan
      * @param value what was measured, in the unit of the check; {@code null} if nothing was
      */
-    public record Check(String id, boolean done, @Nullable Double value) {
+    public record Check(
+            String check, boolean done, @Nullable Double value) {
         public Check {
             if (value != null) {
                 Figures.within("measured value", value, -LARGEST, LARGEST);

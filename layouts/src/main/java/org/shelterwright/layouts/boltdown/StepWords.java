@@ -1,6 +1,7 @@
 package org.shelterwright.layouts.boltdown;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.shelterwright.catalog.body.Opening;
@@ -99,6 +100,26 @@ public final class StepWords {
                 || unit.item().ports().stream()
                         .map(Port::cableClass)
                         .anyMatch(one -> one.name().toLowerCase(Locale.ROOT).startsWith("power"));
+    }
+
+    /** Where the fixings go, by their order of tightening; the name of what takes them is said where it changes. */
+    public static String holes(List<Bolting> boltings) {
+        List<Bolting.Place> places = boltings.stream()
+                .flatMap(one -> one.places().stream())
+                .sorted(Comparator.comparingInt(Bolting.Place::number))
+                .toList();
+        StringBuilder text = new StringBuilder();
+        String last = "";
+        for (Bolting.Place place : places) {
+            int comma = place.into().indexOf(", ");
+            String name = comma < 0 ? place.into() : place.into().substring(0, comma);
+            String where = comma < 0 ? "" : place.into().substring(comma + 2);
+            boolean same = name.equals(last) && !where.isEmpty();
+            text.append(text.isEmpty() ? "" : ";  ").append(place.number()).append(": ");
+            text.append(same ? where : place.into());
+            last = name;
+        }
+        return text.toString();
     }
 
     /** How a unit is moved, in one line. */

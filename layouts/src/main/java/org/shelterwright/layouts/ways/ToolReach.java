@@ -115,6 +115,9 @@ public final class ToolReach {
     }
 
     private static boolean stands(PlacedUnit other, Box room) {
+        if (!other.outline(Situation.ON_STATION).overlaps(room)) {
+            return false;
+        }
         for (Box solid : other.solids(Situation.ON_STATION)) {
             if (solid.overlaps(room)) {
                 return true;

@@ -40,7 +40,7 @@ class AsBuiltTest {
 
     private static Step measured(Step step, String check, Double value) {
         List<Check> checks = step.checks().stream()
-                .map(one -> one.id().equals(check) ? new Check(check, true, value) : one)
+                .map(one -> one.check().equals(check) ? new Check(check, true, value) : one)
                 .toList();
         return new Step(
                 step.unit(), step.joints(), step.signedBy(), step.signedAt(), step.releasedBy(), step.note(), checks);

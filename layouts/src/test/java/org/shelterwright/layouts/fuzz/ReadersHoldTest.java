@@ -131,8 +131,8 @@ class ReadersHoldTest {
               "format": "shelterwright-as-built", "version": 1, "layout": "post", "pack": "0123456789ab",
               "exported": "2026-01-15T17:00",
               "steps": [{"unit": "rack-1", "joints": "0123456789ab", "signedBy": "A", "signedAt": "2026-01-15T10:00",
-                         "note": "n", "checks": [{"id": "rack-1/x", "done": true, "value": 1850.5},
-                                                 {"id": "rack-1/door", "done": false}]}]
+                         "note": "n", "checks": [{"check": "rack-1/x", "done": true, "value": 1850.5},
+                                                 {"check": "rack-1/door", "done": false}]}]
             }
             """;
 

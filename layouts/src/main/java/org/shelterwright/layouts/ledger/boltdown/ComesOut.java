@@ -50,7 +50,7 @@ final class ComesOut extends NamedLimit implements Limit.OfWhole {
         }
         List<Row> broken = new ArrayList<>();
         Row tightest = null;
-        for (Removal removal : Removal.of(scene, serviced)) {
+        for (Removal removal : Removal.of(scene, serviced, most.get().value())) {
             Row row = row(rows, removal, most.get());
             if (row.excess() > 0) {
                 broken.add(row);

@@ -1,0 +1,84 @@
+package org.shelterwright.solver.order;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.shelterwright.layouts.boltdown.BoltDownPlan;
+import org.shelterwright.layouts.boltdown.BoltDownStep;
+import org.shelterwright.layouts.check.Checker;
+import org.shelterwright.layouts.file.LayoutFiles;
+import org.shelterwright.layouts.layout.BoltDownOrder;
+import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.samples.Samples;
+
+class ScheduleTest {
+    private final Layout layout =
+            LayoutFiles.read(Samples.layout("water-lab").orElseThrow()).layout();
+
+    private BoltDownPlan plan(int fitters) {
+        BoltDownOrder order = layout.boltDown();
+        assertThat(order).isNotNull();
+        return BoltDownPlan.of(Checker.standard().scene(layout.withBoltDown(order.withFitters(fitters))))
+                .orElseThrow();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 5})
+    void nobodyIsAtTwoPlacesAndEveryStepIsDone(int fitters) {
+        BoltDownPlan plan = plan(fitters);
+
+        Schedule schedule = Schedule.of(plan);
+
+        assertThat(schedule.shifts()).hasSize(2 * plan.steps().size());
+        for (int i = 0; i < schedule.shifts().size(); i++) {
+            for (int j = i + 1; j < schedule.shifts().size(); j++) {
+                Shift a = schedule.shifts().get(i);
+                Shift b = schedule.shifts().get(j);
+                boolean together = a.fromMinutes() < b.toMinutes() - 1e-9 && b.fromMinutes() < a.toMinutes() - 1e-9;
+                if (together) {
+                    assertThat(a.fitters()).as(a + " and " + b).doesNotContainAnyElementsOf(b.fitters());
+                    assertThat(a.bringingIn() && b.bringingIn()).isFalse();
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3})
+    void unitsAreBroughtInInTheirOrder(int fitters) {
+        List<Shift> in = Schedule.of(plan(fitters)).shifts().stream()
+                .filter(Shift::bringingIn)
+                .toList();
+
+        for (int i = 1; i < in.size(); i++) {
+            assertThat(in.get(i).step()).isEqualTo(in.get(i - 1).step() + 1);
+            assertThat(in.get(i).fromMinutes()).isGreaterThanOrEqualTo(in.get(i - 1).toMinutes());
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3})
+    void theCriticalChainRunsFromTheBeginningToTheEnd(int fitters) {
+        Schedule schedule = Schedule.of(plan(fitters));
+        List<Shift> critical =
+                schedule.shifts().stream().filter(Shift::critical).toList();
+
+        assertThat(critical.stream().mapToDouble(Shift::fromMinutes).min().orElseThrow())
+                .isCloseTo(0, within(1e-9));
+        assertThat(critical.stream().mapToDouble(Shift::toMinutes).max().orElseThrow())
+                .isCloseTo(schedule.lengthMinutes(), within(1e-9));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {2, 3})
+    void moreFittersNeverTakeLonger(int fitters) {
+        double alone = Schedule.of(plan(1)).lengthMinutes();
+        double sum = plan(1).steps().stream().mapToDouble(BoltDownStep::minutes).sum();
+
+        assertThat(alone).isLessThanOrEqualTo(sum + 1e-6);
+        assertThat(Schedule.of(plan(fitters)).lengthMinutes()).isLessThanOrEqualTo(alone + 1e-6);
+    }
+}
