@@ -13,6 +13,13 @@ import org.shelterwright.catalog.json.CatalogEntries;
 import org.shelterwright.catalog.json.CatalogFormats;
 import org.shelterwright.catalog.json.ContentHash;
 import org.shelterwright.catalog.json.JsonFormat;
+import org.shelterwright.catalog.transit.FrictionTable;
+import org.shelterwright.catalog.transit.LashingKind;
+import org.shelterwright.catalog.transit.LineCategories;
+import org.shelterwright.catalog.transit.Outline;
+import org.shelterwright.catalog.transit.Transit;
+import org.shelterwright.catalog.transit.TransitCar;
+import org.shelterwright.catalog.transit.WagonClasses;
 
 /**
  * The version of a set of catalog entries: a hash of their content, so that it changes when any figure of them does.
@@ -32,6 +39,13 @@ public record DataVersion(String hash, int items, int bodies, int carriers) {
         add(all, CatalogFormats.BODY, entries.bodies(), Body::id);
         add(all, CatalogFormats.CARRIER, entries.carriers(), Carrier::id);
         add(all, CatalogFormats.FASTENERS, entries.fasteners(), FastenerTable::id);
+        Transit transit = entries.transit();
+        add(all, CatalogFormats.TRANSIT_CAR, transit.cars(), TransitCar::id);
+        add(all, CatalogFormats.OUTLINE, transit.outlines(), Outline::id);
+        add(all, CatalogFormats.LASHING, transit.lashings(), LashingKind::id);
+        add(all, CatalogFormats.LINE_CATEGORIES, transit.lineCategories(), LineCategories::id);
+        add(all, CatalogFormats.FRICTION, transit.frictions(), FrictionTable::id);
+        add(all, CatalogFormats.WAGON_CLASSES, transit.wagonClasses(), WagonClasses::id);
         String hash = ContentHash.of(all.toString().getBytes(StandardCharsets.UTF_8));
         return new DataVersion(
                 hash.substring(0, DIGITS),

@@ -14,11 +14,13 @@ import org.shelterwright.catalog.carrier.Axle;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.ItemKind;
 import org.shelterwright.catalog.space.Size;
+import org.shelterwright.catalog.transit.LashingKind;
+import org.shelterwright.catalog.transit.TransitCar;
 
 /**
  * One catalog entry in a list.
  *
- * @param entry "item", "body" or "carrier"
+ * @param entry "item", "body", "carrier", "transit-car", "outline" or "lashing"
  * @param kind the kind of an item, such as "rack"; otherwise the same as {@code entry}
  * @param size size of an item, inside of a body; {@code null} of a carrier
  * @param massKg mass of an item, tare of a body or carrier (kg); {@code null} if not known
@@ -30,9 +32,9 @@ public record CatalogLine(
         String name,
         @Nullable Size size,
         @Nullable Double massKg) {
-    private static final List<String> ENTRIES = List.of("item", "body", "carrier");
+    private static final List<String> ENTRIES = List.of("item", "body", "carrier", "transit-car", "outline", "lashing");
 
-    /** Lists a catalog: items, bodies, carriers. */
+    /** Lists a catalog: items, bodies, carriers, transit cars, outlines, lashings. */
     public static List<CatalogLine> of(Catalog catalog) {
         List<CatalogLine> lines = new ArrayList<>();
         catalog.items()
@@ -54,12 +56,33 @@ public record CatalogLine(
         catalog.carriers()
                 .forEach(carrier -> lines.add(
                         new CatalogLine("carrier", "carrier", carrier.id(), carrier.name(), null, tareKg(carrier))));
+        catalog.transit()
+                .cars()
+                .forEach(car -> lines.add(new CatalogLine(
+                        "transit-car", word(car.kind()), car.id(), car.name(), size(car), car.tareKg())));
+        catalog.transit()
+                .outlines()
+                .forEach(one -> lines.add(new CatalogLine("outline", "outline", one.id(), one.name(), null, null)));
+        catalog.transit()
+                .lashings()
+                .forEach(one -> lines.add(new CatalogLine("lashing", word(one.make()), one.id(), one.name(), null, null)));
         return lines;
+    }
+
+    /** What is inside a car with walls; nothing of an open deck. */
+    private static @Nullable Size size(TransitCar car) {
+        Integer clear = car.deck().clearHeight();
+        return clear == null ? null : new Size(car.deck().length(), car.deck().width(), clear);
     }
 
     /** What {@link #isA} may be asked. */
     public static List<String> kinds() {
-        return Stream.concat(ENTRIES.stream(), Arrays.stream(ItemKind.values()).map(CatalogLine::word))
+        return Stream.of(
+                        ENTRIES.stream(),
+                        Arrays.stream(ItemKind.values()).map(CatalogLine::word),
+                        Arrays.stream(TransitCar.Kind.values()).map(CatalogLine::word),
+                        Arrays.stream(LashingKind.Make.values()).map(CatalogLine::word))
+                .flatMap(one -> one)
                 .toList();
     }
 

@@ -27,7 +27,10 @@ public final class CatalogListVerb extends Verb {
     @Option(
             names = "--kind",
             paramLabel = "KIND",
-            description = "Only bodies (body), carriers (carrier), items (item), or items of one kind, such as rack.")
+            description = {
+                "Only bodies (body), carriers (carrier), transit cars (transit-car), outlines (outline), lashings",
+                "(lashing), items (item), or those of one kind, such as rack or flat-wagon."
+            })
     private @Nullable String kind;
 
     @Mixin
