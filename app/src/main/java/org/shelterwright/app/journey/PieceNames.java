@@ -32,7 +32,7 @@ final class PieceNames {
         List<String> lines = wrap.lines(piece.name(), face.width() - 1.6);
         int most = (int) Math.floor((face.height() - 1) / 3.2);
         if (lines.size() > most || face.width() < LEAST_NAMED) {
-            number(piece, new Spot(face.x0() + 2.2, face.y0() + 3.2));
+            number(piece, new Spot(face.centre().x(), face.y0() + 2.5));
             return;
         }
         double y = face.y0() + 3.2;

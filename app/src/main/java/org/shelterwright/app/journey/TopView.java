@@ -72,7 +72,7 @@ final class TopView {
         shapes.add(Lettering.muted("front", new Spot(on.x(length), foot), CarPaper.SMALL)
                 .with(Align.END));
         shapes.add(Lettering.muted(
-                        "from the right and from above, on.scale() " + "1:" + Math.round(1000 / on.scale()) + ", mm from the on.rear() end of the on.floor()",
+                        "from the right and from above, scale " + "1:" + Math.round(1000 / on.scale()) + ", mm from the rear end of the floor",
                         new Spot(on.x(length / 2), foot),
                         CarPaper.SMALL)
                 .with(Align.MIDDLE));
@@ -92,7 +92,7 @@ final class TopView {
             shapes.addAll(CarPaper.centre(new Spot(on.x(CarPaper.m(centre.x())), on.across(centre.y()))));
         }
         Box box = solids.get(solids.size() - 1);
-        names.number(piece, new Spot(on.x(CarPaper.m(box.x0())) + 2.2, on.across(box.y1()) + 3.2));
+        names.number(piece, new Spot(on.x(CarPaper.m(box.x0() / 2 + box.x1() / 2)), on.across(box.y1()) + 2.5));
     }
 
     private void ropeAbove(Rope rope) {
