@@ -27,10 +27,8 @@ public final class CatalogListVerb extends Verb {
     @Option(
             names = "--kind",
             paramLabel = "KIND",
-            description = {
-                "Only bodies (body), carriers (carrier), transit cars (transit-car), outlines (outline), lashings",
-                "(lashing), items (item), or those of one kind, such as rack or flat-wagon."
-            })
+            description = "Only bodies (body), carriers (carrier), transit cars (transit-car), outlines (outline),"
+                    + " lashings (lashing), items (item), or those of one kind, such as rack or flat-wagon.")
     private @Nullable String kind;
 
     @Mixin
