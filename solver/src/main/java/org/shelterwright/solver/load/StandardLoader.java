@@ -20,6 +20,7 @@ import org.shelterwright.solver.load.lane.Lane;
 import org.shelterwright.solver.load.lane.Tuning;
 import org.shelterwright.solver.load.model.Load;
 import org.shelterwright.solver.load.model.LoadProblem;
+import org.shelterwright.solver.load.practice.Lightness;
 import org.shelterwright.solver.load.practice.PracticeRule;
 import org.shelterwright.solver.load.practice.Settling;
 
@@ -48,7 +49,9 @@ public final class StandardLoader implements Loader {
     public LoadResult load(LoadRequest request, LoadObserver observer, StopSignal stop) {
         long start = clock.getAsLong();
         LoadProblem problem = request.problem();
-        Tuning tuning = Tuning.of(problem);
+        Long moves = request.budget().moves();
+        requireSoundPins(problem);
+        Tuning tuning = Tuning.of(problem, moves == null ? Long.MAX_VALUE : moves / request.lanes());
         BlockTable table = table(request, tuning, start, stop);
         Watch watch = new Watch(problem, observer);
         List<Lane> lanes = new ArrayList<>();
@@ -60,8 +63,17 @@ public final class StandardLoader implements Loader {
             efforts.add(effort(request.budget(), count, start, stop));
         }
         run(lanes, efforts, request.threads(), watch);
-        long moves = efforts.stream().mapToLong(Effort::used).sum();
-        return best(problem, lanes, moves, Duration.ofNanos(clock.getAsLong() - start));
+        long used = efforts.stream().mapToLong(Effort::used).sum();
+        return best(problem, lanes, used, Duration.ofNanos(clock.getAsLong() - start));
+    }
+
+    /** Pinned pieces must hold by themselves, since nothing is put under them. */
+    private static void requireSoundPins(LoadProblem problem) {
+        List<String> faults = LoadAudit.places(problem, new Load(problem.practice().pinned()));
+        if (!faults.isEmpty()) {
+            throw new IllegalArgumentException("The pinned pieces cannot stay as they are: " + faults.get(0)
+                    + " Unpin a piece, or pin what it stands on.");
+        }
     }
 
     private BlockTable table(LoadRequest request, Tuning tuning, long start, StopSignal stop) {
@@ -74,7 +86,7 @@ public final class StandardLoader implements Loader {
                 tuning.mostBlocks(),
                 (one, other) -> PracticeRule.mix(problem, one, other),
                 () -> stop.stopped() || clock.getAsLong() - start > end);
-        return new BlockTable(problem, blocks, tuning.gamma());
+        return new BlockTable(problem, blocks, tuning.gamma(), Lightness.of(problem));
     }
 
     private Effort effort(Budget budget, int lanes, long start, StopSignal stop) {

@@ -27,15 +27,18 @@ public final class LoadAudit {
 
     /** What is wrong with a load, each in one sentence; empty if nothing is. */
     public static List<String> of(LoadProblem problem, Load load) {
+        List<String> faults = places(problem, load);
+        return faults.isEmpty() ? new PracticeAudit(problem, load).faults() : faults;
+    }
+
+    /** What is wrong with where and how pieces stand, whatever else is asked of the load. */
+    public static List<String> places(LoadProblem problem, Load load) {
         LoadAudit audit = new LoadAudit(problem, load);
         audit.counts();
         audit.stances();
         audit.places();
         if (problem.support() == Support.FULL) {
             audit.support();
-        }
-        if (audit.faults.isEmpty()) {
-            audit.faults.addAll(new PracticeAudit(problem, load).faults());
         }
         return List.copyOf(audit.faults);
     }
@@ -74,13 +77,13 @@ public final class LoadAudit {
         int dx = box.x1() - box.x0();
         int dy = box.y1() - box.y0();
         int dz = box.z1() - box.z0();
-        return kind.upright().x() && dz == size.x() && pair(dx, dy, size.y(), size.z())
-                || kind.upright().y() && dz == size.y() && pair(dx, dy, size.x(), size.z())
-                || kind.upright().z() && dz == size.z() && pair(dx, dy, size.x(), size.y());
+        return (kind.upright().x() && dz == size.x() && pair(dx, dy, size.y(), size.z()))
+                || (kind.upright().y() && dz == size.y() && pair(dx, dy, size.x(), size.z()))
+                || (kind.upright().z() && dz == size.z() && pair(dx, dy, size.x(), size.y()));
     }
 
     private static boolean pair(int a, int b, int c, int d) {
-        return a == c && b == d || a == d && b == c;
+        return (a == c && b == d) || (a == d && b == c);
     }
 
     private static String extents(Stowed one) {

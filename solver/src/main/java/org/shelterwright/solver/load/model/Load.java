@@ -5,7 +5,8 @@ import java.util.List;
 /**
  * Pieces in their places.
  *
- * @param stowed in an order in which they can be put in: each stands on what comes before it
+ * @param stowed in the order in which they are put in: each stands on what comes before it, and slides in from the end at the
+ *     highest x past what is there, wherever such an order exists
  */
 public record Load(List<Stowed> stowed) {
     public Load {

@@ -11,6 +11,7 @@ import org.shelterwright.catalog.space.Box;
  * @param balance linear limits on its moments
  * @param apart classes to be kept apart
  * @param keptFree cuboids that stand on the floor and take no cargo: wheel arches, columns, gaps for lashings
+ * @param pinned pieces that stay where they are; they stand on the floor or on each other
  * @param door clear opening that every piece must pass upright as it stands; {@code null}: not limited
  * @param byStops whether pieces leave through the whole end at the highest x, stop after stop, none blocked by a piece of a
  *     later stop
@@ -20,16 +21,18 @@ public record Practice(
         List<BalanceLine> balance,
         List<Apart> apart,
         List<Box> keptFree,
+        List<Stowed> pinned,
         @Nullable Door door,
         boolean byStops) {
     /** Nothing beyond that it fits. */
     public static final Practice NONE =
-            new Practice(Double.POSITIVE_INFINITY, List.of(), List.of(), List.of(), null, false);
+            new Practice(Double.POSITIVE_INFINITY, List.of(), List.of(), List.of(), List.of(), null, false);
 
     public Practice {
         balance = List.copyOf(balance);
         apart = List.copyOf(apart);
         keptFree = List.copyOf(keptFree);
+        pinned = List.copyOf(pinned);
         if (!(massLimitKg > 0)) {
             throw new IllegalArgumentException("The mass limit of " + massLimitKg + " kg must be above zero.");
         }
@@ -49,27 +52,31 @@ public record Practice(
     }
 
     public Practice withMassLimit(double kg) {
-        return new Practice(kg, balance, apart, keptFree, door, byStops);
+        return new Practice(kg, balance, apart, keptFree, pinned, door, byStops);
     }
 
     public Practice withBalance(List<BalanceLine> lines) {
-        return new Practice(massLimitKg, lines, apart, keptFree, door, byStops);
+        return new Practice(massLimitKg, lines, apart, keptFree, pinned, door, byStops);
     }
 
     public Practice withApart(List<Apart> rules) {
-        return new Practice(massLimitKg, balance, rules, keptFree, door, byStops);
+        return new Practice(massLimitKg, balance, rules, keptFree, pinned, door, byStops);
     }
 
     public Practice withKeptFree(List<Box> boxes) {
-        return new Practice(massLimitKg, balance, apart, boxes, door, byStops);
+        return new Practice(massLimitKg, balance, apart, boxes, pinned, door, byStops);
+    }
+
+    public Practice withPinned(List<Stowed> pieces) {
+        return new Practice(massLimitKg, balance, apart, keptFree, pieces, door, byStops);
     }
 
     public Practice withDoor(int width, int height) {
-        return new Practice(massLimitKg, balance, apart, keptFree, new Door(width, height), byStops);
+        return new Practice(massLimitKg, balance, apart, keptFree, pinned, new Door(width, height), byStops);
     }
 
     public Practice inOrderOfStops() {
-        return new Practice(massLimitKg, balance, apart, keptFree, door, true);
+        return new Practice(massLimitKg, balance, apart, keptFree, pinned, door, true);
     }
 
     /** Whether a piece's mass matters. */

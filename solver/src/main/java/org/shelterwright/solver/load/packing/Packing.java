@@ -1,11 +1,14 @@
 package org.shelterwright.solver.load.packing;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.solver.load.block.Block;
 import org.shelterwright.solver.load.block.BlockTable;
 import org.shelterwright.solver.load.model.CargoKind;
+import org.shelterwright.solver.load.model.Stowed;
 import org.shelterwright.solver.load.model.Support;
 import org.shelterwright.solver.load.space.FlatSpaces;
 import org.shelterwright.solver.load.space.OpenSpaces;
@@ -17,6 +20,7 @@ public final class Packing {
     private static final int[] NO_TOPS = {};
 
     private final BlockTable table;
+    private final List<Pinned> pinned;
     private final Spaces spaces;
     private final int[] left;
     private final long[] stocked;
@@ -34,9 +38,13 @@ public final class Packing {
     private int phase;
     private final @Nullable Burden burden;
 
+    /** A piece that stays. */
+    private record Pinned(int block, Box box) {}
+
     /** An empty room. */
     public Packing(BlockTable table) {
         this.table = table;
+        this.pinned = pinned(table);
         this.spaces = table.problem().support() == Support.FULL
                 ? new FlatSpaces(table.problem().room(), table.leastSide(), table.leastHeight())
                 : new OpenSpaces(table.problem().room(), table.leastSide(), table.leastHeight());
@@ -47,7 +55,27 @@ public final class Packing {
         clear(SpaceRule.LOWEST);
     }
 
-    /** Makes the room empty but for what is to be kept free. */
+    /** Pinned pieces from the lowest up. */
+    private static List<Pinned> pinned(BlockTable table) {
+        return table.problem().practice().pinned().stream()
+                .sorted(Comparator.comparingInt(one -> one.box().z0()))
+                .map(one -> new Pinned(single(table, one), one.box()))
+                .toList();
+    }
+
+    private static int single(BlockTable table, Stowed one) {
+        Box box = one.box();
+        int block =
+                table.single(one.kind(), box.x1() - box.x0(), box.y1() - box.y0(), box.z1() - box.z0());
+        if (block < 0) {
+            throw new IllegalArgumentException("A pinned piece of "
+                    + table.problem().kinds().get(one.kind()).name()
+                    + " stands as it may not. Unpin it, or turn it.");
+        }
+        return block;
+    }
+
+    /** Makes the room empty but for what is to be kept free and what is pinned. */
     public void clear(SpaceRule rule) {
         n = 0;
         value = 0;
@@ -63,6 +91,9 @@ public final class Packing {
         spaces.clear(rule);
         for (Box box : table.problem().practice().keptFree()) {
             spaces.put(box.x0(), box.y0(), box.z0(), box.x1(), box.y1(), box.z1(), NO_TOPS, false, false);
+        }
+        for (Pinned one : pinned) {
+            put(one.block(), one.box().x0(), one.box().y0(), one.box().z0(), false, false);
         }
     }
 
@@ -159,6 +190,11 @@ public final class Packing {
     /** Volume of all pieces, each times the worth of its kind, in cubed units of length. */
     public double value() {
         return value;
+    }
+
+    /** How many of the blocks are pinned pieces: they come first. */
+    public int pinned() {
+        return pinned.size();
     }
 
     /** How many blocks stand. */

@@ -27,7 +27,8 @@ final class Balance {
         lines = problem.practice().balance();
         roomX = problem.room().x();
         roomY = problem.room().y();
-        boolean open = problem.practice().keptFree().isEmpty();
+        boolean open = problem.practice().keptFree().isEmpty()
+                && problem.practice().pinned().isEmpty();
         mirrorsX = open && !problem.practice().byStops();
         mirrorsY = open;
         shifts = open;

@@ -17,17 +17,19 @@ import org.shelterwright.solver.load.model.Support;
 public final class Settling {
     private Settling() {}
 
-    /** Takes out groups of which something is missing, and stands the whole as its balance asks. */
+    /** Takes out groups of which something is missing, stands the whole as its balance asks, and orders its pieces. */
     public static Load of(LoadProblem problem, Load found) {
         Load whole = problem.support() == Support.FULL ? withoutBrokenGroups(problem, found) : found;
         Balance balance = new Balance(problem);
         if (!balance.asked() || whole.stowed().isEmpty()) {
-            return whole;
+            return Sequence.of(problem, whole);
         }
         Balance.Stand stand = balance.best(new Moments(problem).of(whole));
-        return new Load(whole.stowed().stream()
-                .map(one -> new Stowed(one.kind(), moved(one.box(), stand, problem)))
-                .toList());
+        return Sequence.of(
+                problem,
+                new Load(whole.stowed().stream()
+                        .map(one -> new Stowed(one.kind(), moved(one.box(), stand, problem)))
+                        .toList()));
     }
 
     private static Box moved(Box box, Balance.Stand stand, LoadProblem problem) {
@@ -47,7 +49,7 @@ public final class Settling {
             List<Stowed> out = new ArrayList<>();
             for (Stowed one : left) {
                 String group = problem.kinds().get(one.kind()).together();
-                boolean goes = group != null && broken.contains(group)
+                boolean goes = (group != null && broken.contains(group))
                         || out.stream().anyMatch(lower -> stands(one.box(), lower.box()));
                 (goes ? out : kept).add(one);
             }

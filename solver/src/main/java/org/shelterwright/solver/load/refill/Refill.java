@@ -33,7 +33,7 @@ public final class Refill {
         this.beam = beam;
         this.base = new Packing(like.table());
         this.dice = dice;
-        this.region = new Region(like.table(), dice);
+        this.region = new Region(like.table(), like.pinned(), dice);
         this.roomVolume = like.table().problem().roomVolume();
         for (int a = 0; a < ALPHAS.length; a++) {
             powers[a] = Scoring.powers(ALPHAS[a]);
@@ -95,7 +95,7 @@ public final class Refill {
     private void clear(SpaceRule rule) {
         base.clear(rule);
         for (int i : current.upwards()) {
-            if (!region.out(i)) {
+            if (i >= base.pinned() && !region.out(i)) {
                 current.put(i, base);
             }
         }

@@ -1,5 +1,6 @@
 package org.shelterwright.solver.load.refill;
 
+import java.util.Arrays;
 import org.shelterwright.catalog.space.Size;
 import org.shelterwright.solver.fit.kernel.Dice;
 import org.shelterwright.solver.load.beam.Trace;
@@ -11,12 +12,15 @@ final class Region {
     private final BlockTable table;
     private final Size room;
     private final Dice dice;
+    private final int pinned;
     private boolean[] out = new boolean[64];
     private int removed;
 
-    Region(BlockTable table, Dice dice) {
+    /** @param pinned how many of the first blocks of each load stay */
+    Region(BlockTable table, int pinned, Dice dice) {
         this.table = table;
         this.room = table.problem().room();
+        this.pinned = pinned;
         this.dice = dice;
     }
 
@@ -46,6 +50,7 @@ final class Region {
                 out[i] = dice.share() < share;
             }
         }
+        Arrays.fill(out, 0, Math.min(pinned, load.size()), false);
         takeAbove(load);
     }
 
@@ -66,7 +71,7 @@ final class Region {
         int[] upwards = load.upwards();
         for (int a = 0; a < upwards.length; a++) {
             int i = upwards[a];
-            for (int b = 0; b < a && !out[i]; b++) {
+            for (int b = 0; b < a && !out[i] && i >= pinned; b++) {
                 int j = upwards[b];
                 out[i] = out[j] && above(load, i, j);
             }
