@@ -25,10 +25,12 @@ final class LongScale {
         this.load = load;
         this.rear = -over;
         this.scale = scale(load, paper.width());
-        this.left = paper.x0() + (paper.width() - scale * (CarPaper.m(load.car().deck().length()) + 2 * over)) / 2;
+        this.left = paper.x0()
+                + (paper.width() - scale * (CarPaper.m(load.car().deck().length()) + 2 * over)) / 2;
         this.rail = paper.y0() + 4 + scale * (deckHeight(load.car()) + top(load));
         this.floor = rail - scale * deckHeight(load.car());
-        this.middle = rail + UNDER + BETWEEN + scale * CarPaper.m(load.car().deck().width()) / 2;
+        this.middle =
+                rail + UNDER + BETWEEN + scale * CarPaper.m(load.car().deck().width()) / 2;
     }
 
     /** Height on paper (mm) for a width. */

@@ -60,7 +60,8 @@ final class PackingPages {
 
     private void load(LegScene leg, PlacedLoad load) {
         flow.heading(load.name() + ", " + load.car().name());
-        flow.paragraph(legs(load) + ". " + Wording.count(load.pieces().size(), "piece") + ", " + Numerals.of(load.massKg(), 0) + " kg"
+        flow.paragraph(legs(load) + ". " + Wording.count(load.pieces().size(), "piece") + ", "
+                + Numerals.of(load.massKg(), 0) + " kg"
                 + (load.uncertaintyKg() > 0 ? " ± " + Numerals.of(load.uncertaintyKg(), 0) + " kg" : "") + ".");
         Columns columns = new Columns(typeface, LIST);
         columns.head(flow);

@@ -79,8 +79,10 @@ final class SideView {
     private void frame() {
         TransitCar car = load.car();
         double length = CarPaper.m(car.deck().length());
-        shapes.add(
-                Lines.of(Pen.of(0.35, Role.LINES.colour()), new Spot(on.x(on.rear()), on.rail()), new Spot(on.x(length - on.rear()), on.rail())));
+        shapes.add(Lines.of(
+                Pen.of(0.35, Role.LINES.colour()),
+                new Spot(on.x(on.rear()), on.rail()),
+                new Spot(on.x(length - on.rear()), on.rail())));
         if (!car.wheels().isEmpty()) {
             for (WheelGroup group : car.wheels()) {
                 for (double wheel : places(group)) {
@@ -97,7 +99,9 @@ final class SideView {
                     CarPaper.EDGE));
         }
         shapes.add(Polygon.of(
-                CarPaper.box(on.x(0), on.floor(), on.x(length), on.floor() + on.scale() * 0.12), Tint.TIMBER.side(), CarPaper.SILHOUETTE));
+                CarPaper.box(on.x(0), on.floor(), on.x(length), on.floor() + on.scale() * 0.12),
+                Tint.TIMBER.side(),
+                CarPaper.SILHOUETTE));
         Integer clear = car.deck().clearHeight();
         if (clear != null) {
             shapes.add(Polygon.of(
@@ -128,12 +132,15 @@ final class SideView {
         for (int i = 0; i < solids.size(); i++) {
             Box box = solids.get(i);
             shapes.add(Polygon.of(
-                    CarPaper.box(on.x(CarPaper.m(box.x0())), on.z(box.z1()), on.x(CarPaper.m(box.x1())), on.z(box.z0())),
+                    CarPaper.box(
+                            on.x(CarPaper.m(box.x0())), on.z(box.z1()), on.x(CarPaper.m(box.x1())), on.z(box.z0())),
                     CarPaper.tint(piece, i).side(),
                     i == solids.size() - 1 ? CarPaper.SILHOUETTE : CarPaper.EDGE));
         }
         Box box = solids.get(solids.size() - 1);
-        names.name(piece, CarPaper.box(on.x(CarPaper.m(box.x0())), on.z(box.z1()), on.x(CarPaper.m(box.x1())), on.z(box.z0())));
+        names.name(
+                piece,
+                CarPaper.box(on.x(CarPaper.m(box.x0())), on.z(box.z1()), on.x(CarPaper.m(box.x1())), on.z(box.z0())));
     }
 
     private void chocks() {
@@ -147,7 +154,10 @@ final class SideView {
                     double near = on.x(CarPaper.m(place)) + way * on.scale() * TYRE * 0.72;
                     double far = near + way * on.scale() * 0.36;
                     shapes.add(new Polygon(
-                            List.of(new Spot(near, on.floor() - on.scale() * 0.24), new Spot(far, on.floor()), new Spot(near, on.floor())),
+                            List.of(
+                                    new Spot(near, on.floor() - on.scale() * 0.24),
+                                    new Spot(far, on.floor()),
+                                    new Spot(near, on.floor())),
                             Tint.PLY.end(),
                             CarPaper.EDGE));
                 }
@@ -171,7 +181,8 @@ final class SideView {
         shapes.add(new Circle(new Spot(on.x(0), y - 3), 0.7, null, CarPaper.EDGE));
         for (int place : places) {
             double at = on.x(CarPaper.m(place));
-            shapes.add(Lines.of(CarPaper.FINE, new Spot(at, on.floor() + on.scale() * 0.42 + 0.5), new Spot(at, y - 2)));
+            shapes.add(
+                    Lines.of(CarPaper.FINE, new Spot(at, on.floor() + on.scale() * 0.42 + 0.5), new Spot(at, y - 2)));
             if (at - last > 9) {
                 shapes.add(Lettering.muted(Numerals.mm(place), new Spot(at, y + 0.8), CarPaper.SMALL)
                         .with(Align.MIDDLE));

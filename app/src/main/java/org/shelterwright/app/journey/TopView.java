@@ -41,8 +41,8 @@ final class TopView {
         TransitCar car = load.car();
         double length = CarPaper.m(car.deck().length());
         double half = CarPaper.m(car.deck().width()) / 2;
-        shapes.add(
-                Polygon.of(CarPaper.box(on.x(0), on.y(-half), on.x(length), on.y(half)), Tint.TIMBER.top(), CarPaper.SILHOUETTE));
+        shapes.add(Polygon.of(
+                CarPaper.box(on.x(0), on.y(-half), on.x(length), on.y(half)), Tint.TIMBER.top(), CarPaper.SILHOUETTE));
         car.chockRails()
                 .forEach(strip -> shapes.add(Polygon.of(
                         CarPaper.box(
@@ -60,19 +60,25 @@ final class TopView {
         up.forEach(this::topOf);
         for (Provision anchor : car.anchors()) {
             shapes.add(new Circle(
-                    new Spot(on.x(CarPaper.m(anchor.at().x())), on.across(anchor.at().y())),
+                    new Spot(
+                            on.x(CarPaper.m(anchor.at().x())),
+                            on.across(anchor.at().y())),
                     0.45,
                     Role.RAISED.colour(),
                     CarPaper.EDGE));
         }
         Rope.of(leg, load).forEach(this::ropeAbove);
-        shapes.add(Lines.of(CarPaper.CENTROID, new Spot(on.x(on.rear()), on.middle()), new Spot(on.x(length - on.rear()), on.middle())));
+        shapes.add(Lines.of(
+                CarPaper.CENTROID,
+                new Spot(on.x(on.rear()), on.middle()),
+                new Spot(on.x(length - on.rear()), on.middle())));
         double foot = on.middle() + on.scale() * half + 4.5;
         shapes.add(Lettering.muted("rear", new Spot(on.x(0), foot), CarPaper.SMALL));
         shapes.add(Lettering.muted("front", new Spot(on.x(length), foot), CarPaper.SMALL)
                 .with(Align.END));
         shapes.add(Lettering.muted(
-                        "from the right and from above, scale " + "1:" + Math.round(1000 / on.scale()) + ", mm from the rear end of the floor",
+                        "from the right and from above, scale " + "1:" + Math.round(1000 / on.scale())
+                                + ", mm from the rear end of the floor",
                         new Spot(on.x(length / 2), foot),
                         CarPaper.SMALL)
                 .with(Align.MIDDLE));
@@ -83,7 +89,11 @@ final class TopView {
         for (int i = 0; i < solids.size(); i++) {
             Box box = solids.get(i);
             shapes.add(Polygon.of(
-                    CarPaper.box(on.x(CarPaper.m(box.x0())), on.across(box.y0()), on.x(CarPaper.m(box.x1())), on.across(box.y1())),
+                    CarPaper.box(
+                            on.x(CarPaper.m(box.x0())),
+                            on.across(box.y0()),
+                            on.x(CarPaper.m(box.x1())),
+                            on.across(box.y1())),
                     CarPaper.tint(piece, i).top(),
                     i == solids.size() - 1 ? CarPaper.SILHOUETTE : CarPaper.EDGE));
         }

@@ -65,7 +65,8 @@ public record CatalogLine(
                 .forEach(one -> lines.add(new CatalogLine("outline", "outline", one.id(), one.name(), null, null)));
         catalog.transit()
                 .lashings()
-                .forEach(one -> lines.add(new CatalogLine("lashing", word(one.make()), one.id(), one.name(), null, null)));
+                .forEach(one ->
+                        lines.add(new CatalogLine("lashing", word(one.make()), one.id(), one.name(), null, null)));
         return lines;
     }
 

@@ -17,27 +17,43 @@ public final class TransitText {
                 .title(car.id() + ": " + car.name())
                 .add("kind", CatalogLine.word(car.kind()))
                 .add("class", car.letters())
-                .add("floor", mm(car.deck().length()) + " x " + mm(car.deck().width()) + " of " + car.deck().material().word())
-                .add("clear height", car.deck().clearHeight() == null ? "open" : mm(car.deck().clearHeight()))
+                .add(
+                        "floor",
+                        mm(car.deck().length()) + " x " + mm(car.deck().width()) + " of "
+                                + car.deck().material().word())
+                .add(
+                        "clear height",
+                        car.deck().clearHeight() == null
+                                ? "open"
+                                : mm(car.deck().clearHeight()))
                 .add("floor height", heights(car))
                 .add("tare", kg(car.tareKg()))
                 .add("gross rating", kg(car.grossRatingKg()))
                 .add("payload", kg(car.payloadKg()));
-        facts.each("wheels", car.wheels(), group -> group.name() + " at " + mm(group.x()) + ", " + group.axles() + " axles");
+        facts.each(
+                "wheels",
+                car.wheels(),
+                group -> group.name() + " at " + mm(group.x()) + ", " + group.axles() + " axles");
         facts.each("load limits", car.loadLimits(), one -> one.category() + " " + kg(one.loadKg()));
-        facts.each("doorways", car.doorways(), door -> door.name() + " " + mm(door.width()) + " x " + mm(door.height()));
-        facts.each("anchor rows", car.anchorRows(), row -> row.name() + ", " + row.count() + " points, "
-                + (row.ratingN() == null ? "rating not known" : Shown.figure(row.ratingN() / 1000) + " kN each"));
+        facts.each(
+                "doorways", car.doorways(), door -> door.name() + " " + mm(door.width()) + " x " + mm(door.height()));
+        facts.each(
+                "anchor rows",
+                car.anchorRows(),
+                row -> row.name() + ", " + row.count() + " points, "
+                        + (row.ratingN() == null
+                                ? "rating not known"
+                                : Shown.figure(row.ratingN() / 1000) + " kN each"));
         return facts.add("source", car.source().text()).add("note", car.note()).lines();
     }
 
     public static List<String> of(Outline outline) {
         Facts facts = new Facts().title(outline.id() + ": " + outline.name());
         facts.each(
-                "corners",
-                outline.steps(),
-                step -> "half width " + mm(step.halfWidth()) + " at " + mm(step.height()));
-        return facts.add("source", outline.source().text()).add("note", outline.note()).lines();
+                "corners", outline.steps(), step -> "half width " + mm(step.halfWidth()) + " at " + mm(step.height()));
+        return facts.add("source", outline.source().text())
+                .add("note", outline.note())
+                .lines();
     }
 
     public static List<String> of(LashingKind lashing) {
