@@ -16,6 +16,13 @@ import org.shelterwright.catalog.json.CatalogFormats;
 import org.shelterwright.catalog.json.ContentHash;
 import org.shelterwright.catalog.json.JsonFormat;
 import org.shelterwright.catalog.piece.Piece;
+import org.shelterwright.catalog.transit.FrictionTable;
+import org.shelterwright.catalog.transit.LashingKind;
+import org.shelterwright.catalog.transit.LineCategories;
+import org.shelterwright.catalog.transit.Outline;
+import org.shelterwright.catalog.transit.Transit;
+import org.shelterwright.catalog.transit.TransitCar;
+import org.shelterwright.catalog.transit.WagonClasses;
 
 /**
  * The version of a set of catalog entries: a hash of their content, so that it changes when any figure of them does.
@@ -39,6 +46,13 @@ public record DataVersion(String hash, int items, int bodies, int carriers, int 
         add(all, CatalogFormats.CABLE, entries.cables(), Cable::id);
         add(all, CatalogFormats.CONDUCTORS, entries.conductors(), ConductorTable::id);
         add(all, CatalogFormats.PIECE, entries.pieces(), Piece::id);
+        Transit transit = entries.transit();
+        add(all, CatalogFormats.TRANSIT_CAR, transit.cars(), TransitCar::id);
+        add(all, CatalogFormats.OUTLINE, transit.outlines(), Outline::id);
+        add(all, CatalogFormats.LASHING, transit.lashings(), LashingKind::id);
+        add(all, CatalogFormats.LINE_CATEGORIES, transit.lineCategories(), LineCategories::id);
+        add(all, CatalogFormats.FRICTION, transit.frictions(), FrictionTable::id);
+        add(all, CatalogFormats.WAGON_CLASSES, transit.wagonClasses(), WagonClasses::id);
         String hash = ContentHash.of(all.toString().getBytes(StandardCharsets.UTF_8));
         return new DataVersion(
                 hash.substring(0, DIGITS),

@@ -11,6 +11,7 @@ import org.shelterwright.app.sheet.Flow;
 import org.shelterwright.app.sheet.SheetSize;
 import org.shelterwright.app.type.Typeface;
 import org.shelterwright.catalog.space.Size;
+import org.shelterwright.layouts.ledger.mend.Wording;
 import org.shelterwright.layouts.transport.Piece;
 import org.shelterwright.layouts.transport.scene.LegScene;
 import org.shelterwright.layouts.transport.scene.PlacedLoad;
@@ -59,7 +60,8 @@ final class PackingPages {
 
     private void load(LegScene leg, PlacedLoad load) {
         flow.heading(load.name() + ", " + load.car().name());
-        flow.paragraph(legs(load) + ". " + load.pieces().size() + " pieces, " + Numerals.of(load.massKg(), 0) + " kg"
+        flow.paragraph(legs(load) + ". " + Wording.count(load.pieces().size(), "piece") + ", "
+                + Numerals.of(load.massKg(), 0) + " kg"
                 + (load.uncertaintyKg() > 0 ? " ± " + Numerals.of(load.uncertaintyKg(), 0) + " kg" : "") + ".");
         Columns columns = new Columns(typeface, LIST);
         columns.head(flow);
@@ -100,16 +102,22 @@ final class PackingPages {
     }
 
     private static String why(PlacedLoad load) {
-        return load.car().deck().clearHeight() == null
+        if (load.car().deck().clearHeight() != null) {
+            return "From the door inward and from the top down. Loading is the reverse.";
+        }
+        return drivenOff(load)
                 ? "Vehicles drive off forward over the front end, the foremost first; crates are taken off by fork or crane as they"
                         + " come free. Loading is the reverse."
-                : "From the door inward and from the top down. Loading is the reverse.";
+                : "From the rear on, by fork or crane. Loading is the reverse.";
     }
 
-    /** From an open deck the foremost first; from between walls from the rear door inward, the upper ones first. */
+    private static boolean drivenOff(PlacedLoad load) {
+        return load.pieces().stream().anyMatch(piece -> piece.shape().wheeled());
+    }
+
+    /** Where vehicles drive off, the foremost first; else from the rear on, the upper ones first. */
     static List<PlacedPiece> unloading(PlacedLoad load) {
-        boolean open = load.car().deck().clearHeight() == null;
-        Comparator<PlacedPiece> along = open
+        Comparator<PlacedPiece> along = load.car().deck().clearHeight() == null && drivenOff(load)
                 ? Comparator.comparingInt(piece -> -piece.box().x1())
                 : Comparator.comparingInt(piece -> piece.box().x0());
         return load.pieces().stream()

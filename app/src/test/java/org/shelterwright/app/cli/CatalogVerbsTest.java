@@ -69,6 +69,21 @@ class CatalogVerbsTest {
     }
 
     @Test
+    void transitCarsOutlinesAndLashingsAreListedAndShown() {
+        Ran wagons = Ran.of("catalog", "list", "--kind", "flat-wagon");
+        Ran car = Ran.of("catalog", "show", "covered-wagon-2-axle");
+        Ran outline = Ran.of("catalog", "show", "road-eu", "--json");
+
+        assertThat(wagons.out()).contains("flat-wagon-4-axle").doesNotContain("container-1aa");
+        assertThat(car.out()).contains("14636 x 2580 of plywood", "Hbbins", "16300 kg", "right side wall 7218 x 3050");
+        assertThat(CatalogFormats.OUTLINE
+                        .read(outline.out().getBytes(StandardCharsets.UTF_8), "shown")
+                        .id())
+                .isEqualTo("road-eu");
+        assertThat(Ran.of("catalog", "show", "chain-8").out()).contains("chain, turnbuckle", "40 kN", "600 to 3500");
+    }
+
+    @Test
     void unknownEntryIsNamedWithTheNearestOne() {
         assertThat(Ran.of("catalog", "show", "rack-19-24").err().strip())
                 .isEqualTo("rack-19-24: There is no such entry in the catalog. Did you mean \"rack-19-24u\"?");

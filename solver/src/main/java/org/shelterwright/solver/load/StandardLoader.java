@@ -20,6 +20,7 @@ import org.shelterwright.solver.load.lane.Lane;
 import org.shelterwright.solver.load.lane.Tuning;
 import org.shelterwright.solver.load.model.Load;
 import org.shelterwright.solver.load.model.LoadProblem;
+import org.shelterwright.solver.load.practice.Lightness;
 import org.shelterwright.solver.load.practice.PracticeRule;
 import org.shelterwright.solver.load.practice.Settling;
 
@@ -86,7 +87,7 @@ public final class StandardLoader implements Loader {
                 tuning.mostBlocks(),
                 (one, other) -> PracticeRule.mix(problem, one, other),
                 () -> stop.stopped() || clock.getAsLong() - start > end);
-        return new BlockTable(problem, blocks, tuning.gamma());
+        return new BlockTable(problem, blocks, tuning.gamma(), Lightness.of(problem));
     }
 
     private Effort effort(Budget budget, int lanes, long start, StopSignal stop) {

@@ -12,7 +12,7 @@ import org.shelterwright.solver.load.model.Support;
 /**
  * What a measurement of loads is told on the command line.
  *
- * @param part what of it: classes, practice or cars
+ * @param part what of it: classes, growth, practice or cars
  * @param classes which classes of the single-container sets
  * @param from first problem of each class
  * @param to last problem of each class
@@ -62,8 +62,8 @@ record LoadSetting(
             throw new IllegalArgumentException("Give the date of the measurement with --date.");
         }
         String part = given.getOrDefault("--part", "classes");
-        if (!Set.of("classes", "practice", "cars").contains(part)) {
-            throw new IllegalArgumentException("\"" + part + "\" is none of classes, practice, cars.");
+        if (!Set.of("classes", "growth", "practice", "cars").contains(part)) {
+            throw new IllegalArgumentException("\"" + part + "\" is none of classes, growth, practice, cars.");
         }
         String[] problems = given.getOrDefault("--problems", "1-10").split("-");
         return new LoadSetting(

@@ -30,6 +30,7 @@ public final class Measure {
             LoadSetting setting = LoadSetting.of(args, 1);
             String text = switch (setting.part()) {
                 case "practice" -> new PracticeRuns(setting).run();
+                case "growth" -> new GrowthRuns(setting).run();
                 case "cars" -> new CarRuns(setting).run();
                 default -> new LoadRuns(setting).run();
             };

@@ -111,6 +111,18 @@ class StandardLoaderTest {
     }
 
     @Test
+    void whateverTheBudgetThereIsALoad() {
+        StopSignal stop = new StopSignal();
+        stop.stop();
+
+        LoadResult result = new StandardLoader()
+                .load(LoadRequest.single(Cargoes.of(8, 30, Support.FULL), 1, Budget.moves(1)), DEAF, stop);
+
+        assertThat(result.faults()).isEmpty();
+        assertThat(result.share()).isGreaterThan(0.7);
+    }
+
+    @Test
     void nothingFitsThatIsLargerThanTheRoom() {
         LoadProblem problem = LoadProblem.of(
                 new Size(100, 100, 100),

@@ -14,11 +14,13 @@ import org.shelterwright.catalog.carrier.Axle;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.ItemKind;
 import org.shelterwright.catalog.space.Size;
+import org.shelterwright.catalog.transit.LashingKind;
+import org.shelterwright.catalog.transit.TransitCar;
 
 /**
  * One catalog entry in a list.
  *
- * @param entry "item", "body", "carrier", "cable" or "piece"
+ * @param entry "item", "body", "carrier", "cable", "piece", "transit-car", "outline" or "lashing"
  * @param kind the kind of an item, such as "rack"; otherwise the same as {@code entry}
  * @param size size of an item or piece, inside of a body; {@code null} of a carrier or cable
  * @param massKg mass of an item or piece, tare of a body or carrier (kg); {@code null} of a cable, or if not known
@@ -30,9 +32,10 @@ public record CatalogLine(
         String name,
         @Nullable Size size,
         @Nullable Double massKg) {
-    private static final List<String> ENTRIES = List.of("item", "body", "carrier", "cable", "piece");
+    private static final List<String> ENTRIES =
+            List.of("item", "body", "carrier", "cable", "piece", "transit-car", "outline", "lashing");
 
-    /** Lists a catalog: items, bodies, carriers, cables, pieces. */
+    /** Lists a catalog, kind by kind. */
     public static List<CatalogLine> of(Catalog catalog) {
         List<CatalogLine> lines = new ArrayList<>();
         catalog.items()
@@ -64,12 +67,34 @@ public record CatalogLine(
                         piece.name(),
                         piece.size(),
                         piece.mass().massKg())));
+        catalog.transit()
+                .cars()
+                .forEach(car -> lines.add(new CatalogLine(
+                        "transit-car", word(car.kind()), car.id(), car.name(), size(car), car.tareKg())));
+        catalog.transit()
+                .outlines()
+                .forEach(one -> lines.add(new CatalogLine("outline", "outline", one.id(), one.name(), null, null)));
+        catalog.transit()
+                .lashings()
+                .forEach(one ->
+                        lines.add(new CatalogLine("lashing", word(one.make()), one.id(), one.name(), null, null)));
         return lines;
+    }
+
+    /** What is inside a car with walls; nothing of an open deck. */
+    private static @Nullable Size size(TransitCar car) {
+        Integer clear = car.deck().clearHeight();
+        return clear == null ? null : new Size(car.deck().length(), car.deck().width(), clear);
     }
 
     /** What {@link #isA} may be asked. */
     public static List<String> kinds() {
-        return Stream.concat(ENTRIES.stream(), Arrays.stream(ItemKind.values()).map(CatalogLine::word))
+        return Stream.of(
+                        ENTRIES.stream(),
+                        Arrays.stream(ItemKind.values()).map(CatalogLine::word),
+                        Arrays.stream(TransitCar.Kind.values()).map(CatalogLine::word),
+                        Arrays.stream(LashingKind.Make.values()).map(CatalogLine::word))
+                .flatMap(one -> one)
                 .toList();
     }
 

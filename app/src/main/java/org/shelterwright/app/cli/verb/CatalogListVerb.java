@@ -27,10 +27,9 @@ public final class CatalogListVerb extends Verb {
     @Option(
             names = "--kind",
             paramLabel = "KIND",
-            description = {
-                "Only bodies (body), carriers (carrier), cables (cable), pieces (piece), items (item), or items of one",
-                "kind, such as rack."
-            })
+            description = "Only items (item), bodies (body), carriers (carrier), cables (cable), pieces (piece), transit cars"
+                    + " (transit-car), outlines (outline), lashings (lashing), or those of one kind, such as rack or"
+                    + " flat-wagon.")
     private @Nullable String kind;
 
     @Mixin

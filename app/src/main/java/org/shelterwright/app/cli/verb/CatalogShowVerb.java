@@ -7,12 +7,14 @@ import org.shelterwright.app.cli.terminal.Terminal;
 import org.shelterwright.app.cli.text.CableText;
 import org.shelterwright.app.cli.text.CatalogLine;
 import org.shelterwright.app.cli.text.EntryText;
+import org.shelterwright.app.cli.text.TransitText;
 import org.shelterwright.app.cli.workshop.ExitStatus;
 import org.shelterwright.app.cli.workshop.Workshop;
 import org.shelterwright.catalog.Catalog;
 import org.shelterwright.catalog.json.CatalogFormats;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.NearestName;
+import org.shelterwright.catalog.transit.Transit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -29,7 +31,9 @@ import picocli.CommandLine.Parameters;
             "  shelterwright catalog show battery-box-24v --json > my-items/battery-box.json"
         })
 public final class CatalogShowVerb extends Verb {
-    @Parameters(paramLabel = "ID", description = "Id of an item, body, carrier, cable or piece.")
+    @Parameters(
+            paramLabel = "ID",
+            description = "Id of an item, body, carrier, cable, piece, transit car, outline or lashing.")
     private String id = "";
 
     @Mixin
@@ -61,6 +65,14 @@ public final class CatalogShowVerb extends Verb {
         all.piece(id)
                 .ifPresent(
                         piece -> lines.addAll(json() ? file(CatalogFormats.PIECE.write(piece)) : EntryText.of(piece)));
+        Transit transit = all.transit();
+        transit.car(id)
+                .ifPresent(one ->
+                        lines.addAll(json() ? file(CatalogFormats.TRANSIT_CAR.write(one)) : TransitText.of(one)));
+        transit.outline(id)
+                .ifPresent(one -> lines.addAll(json() ? file(CatalogFormats.OUTLINE.write(one)) : TransitText.of(one)));
+        transit.lashing(id)
+                .ifPresent(one -> lines.addAll(json() ? file(CatalogFormats.LASHING.write(one)) : TransitText.of(one)));
         if (lines.isEmpty()) {
             List<String> known =
                     CatalogLine.of(all).stream().map(CatalogLine::id).toList();

@@ -73,9 +73,8 @@ public final class CarChoice {
     private static boolean takes(TransitCar car, Asked asked, LegScene leg) {
         Integer clear = car.deck().clearHeight();
         Double loadKg = loadLimitKg(car, leg.lineCategory());
-        boolean open = clear == null;
         return asked.length() <= car.deck().length()
-                && (open || asked.width() <= car.deck().width() && asked.height() <= clear)
+                && (clear == null || asked.width() <= car.deck().width() && asked.height() <= clear)
                 && (car.doorways().isEmpty() || car.doorways().stream().anyMatch(door -> passes(door, asked)))
                 && loadKg != null
                 && asked.massKg() <= loadKg;

@@ -77,13 +77,13 @@ public final class LoadAudit {
         int dx = box.x1() - box.x0();
         int dy = box.y1() - box.y0();
         int dz = box.z1() - box.z0();
-        return kind.upright().x() && dz == size.x() && pair(dx, dy, size.y(), size.z())
-                || kind.upright().y() && dz == size.y() && pair(dx, dy, size.x(), size.z())
-                || kind.upright().z() && dz == size.z() && pair(dx, dy, size.x(), size.y());
+        return (kind.upright().x() && dz == size.x() && pair(dx, dy, size.y(), size.z()))
+                || (kind.upright().y() && dz == size.y() && pair(dx, dy, size.x(), size.z()))
+                || (kind.upright().z() && dz == size.z() && pair(dx, dy, size.x(), size.y()));
     }
 
     private static boolean pair(int a, int b, int c, int d) {
-        return a == c && b == d || a == d && b == c;
+        return (a == c && b == d) || (a == d && b == c);
     }
 
     private static String extents(Stowed one) {

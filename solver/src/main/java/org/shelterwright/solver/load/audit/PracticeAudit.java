@@ -183,7 +183,7 @@ final class PracticeAudit {
         for (int stop = 1; stop <= last; stop++) {
             int due = stop;
             while (in.removeIf(one -> kind(one).stop() == due
-                    && in.stream().noneMatch(other -> other != one && blocks(other.box(), one.box())))) {
+                    && in.stream().noneMatch(other -> !other.equals(one) && blocks(other.box(), one.box())))) {
                 // Taking one out may free the next.
             }
             long stuck = in.stream().filter(one -> kind(one).stop() == due).count();
@@ -198,6 +198,6 @@ final class PracticeAudit {
         boolean across = other.y0() < one.y1() && one.y0() < other.y1();
         boolean along = other.x0() < one.x1() && one.x0() < other.x1();
         boolean level = other.z0() < one.z1() && one.z0() < other.z1();
-        return across && (along && other.z0() >= one.z1() || level && other.x0() >= one.x1());
+        return across && ((along && other.z0() >= one.z1()) || (level && other.x0() >= one.x1()));
     }
 }

@@ -55,6 +55,12 @@ public final class Beam {
         }
     }
 
+    /** Completes a packing greedily and tells what it is worth. */
+    public double complete(Packing packing, Scoring scoring) {
+        chooser.refresh(packing);
+        return greedy.complete(packing, scoring);
+    }
+
     private void expand(Packing from, int number, int most, Scoring scoring, Effort effort, Trace best) {
         chooser.refresh(from);
         while (true) {

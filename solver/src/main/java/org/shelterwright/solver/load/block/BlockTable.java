@@ -3,6 +3,7 @@ package org.shelterwright.solver.load.block;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
 import org.shelterwright.solver.load.model.LoadProblem;
 
@@ -54,11 +55,23 @@ public final class BlockTable {
      * @param gamma how much many pieces count against a block: its key is value over pieces to this power
      */
     public BlockTable(LoadProblem problem, List<Block> made, double gamma) {
+        this(problem, made, gamma, block -> 1);
+    }
+
+    /**
+     * Puts the blocks in order.
+     *
+     * @param gamma how much many pieces count against a block: its key is value over pieces to this power
+     * @param favour factor of the key of a block, for what its value does not tell
+     */
+    public BlockTable(LoadProblem problem, List<Block> made, double gamma, ToDoubleFunction<Block> favour) {
         this.problem = problem;
         List<Block> sorted = new ArrayList<>(made);
-        sorted.sort((a, b) -> Double.compare(key(b, gamma), key(a, gamma)));
+        ToDoubleFunction<Block> key =
+                block -> block.value() * Math.pow(block.pieces(), -gamma) * favour.applyAsDouble(block);
+        sorted.sort((a, b) -> Double.compare(key.applyAsDouble(b), key.applyAsDouble(a)));
         blocks = sorted.toArray(new Block[0]);
-        keys = sorted.stream().mapToDouble(block -> key(block, gamma)).toArray();
+        keys = sorted.stream().mapToDouble(key).toArray();
         extents = new int[4 * blocks.length];
         for (int b = 0; b < blocks.length; b++) {
             extents[4 * b] = blocks[b].dx();
@@ -78,10 +91,6 @@ public final class BlockTable {
                 .min()
                 .orElse(Integer.MAX_VALUE);
         leastHeight = sorted.stream().mapToInt(Block::dz).min().orElse(Integer.MAX_VALUE);
-    }
-
-    private static double key(Block block, double gamma) {
-        return block.value() * Math.pow(block.pieces(), -gamma);
     }
 
     /** For each number of pieces left, the blocks that need no more of this kind; from {@code count} on all of them. */

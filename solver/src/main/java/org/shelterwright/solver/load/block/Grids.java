@@ -35,7 +35,7 @@ final class Grids {
         shapes.sort((a, b) -> Integer.compare(a[1] * a[2] * a[3], b[1] * b[2] * b[3]));
         List<Block> grids = new ArrayList<>();
         long pieces = shapes.stream()
-                .mapToLong(shape -> shape[1] * shape[2] * shape[3])
+                .mapToLong(shape -> (long) shape[1] * shape[2] * shape[3])
                 .sum();
         double step = Math.max(1, Math.max((double) shapes.size() / most, (double) pieces / MOST_PIECES));
         for (double at = 0; at < shapes.size(); at += step) {

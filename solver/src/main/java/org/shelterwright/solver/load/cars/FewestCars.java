@@ -89,7 +89,7 @@ public final class FewestCars {
     private boolean over(Budget budget, long used, long start) {
         Long moves = budget.moves();
         Duration time = budget.time();
-        return moves != null && used >= moves || time != null && clock.getAsLong() - start >= time.toNanos();
+        return (moves != null && used >= moves) || (time != null && clock.getAsLong() - start >= time.toNanos());
     }
 
     /** One way through all the cargo, which learns for the next. */

@@ -48,8 +48,9 @@ public final class Lane {
         Beam beam = new Beam(new Chooser(table, rule), start);
         Scoring scoring = Scoring.of(tuning.alpha(), tuning.rule());
         effort.aim(goal());
+        first(start, beam, scoring);
         double width = 4;
-        double before = best.worth();
+        double before = Double.NEGATIVE_INFINITY;
         effort.bound(tuning.beamShare());
         while (!effort.over()) {
             start.clear(tuning.rule());
@@ -64,6 +65,12 @@ public final class Lane {
         if (!effort.over() && best.size() > 0) {
             new Refill(beam, start, dice).run(best, scoring, effort, found);
         }
+    }
+
+    /** Whatever the budget, there is a load: that of the best block for each space in turn. */
+    private void first(Packing start, Beam beam, Scoring scoring) {
+        double worth = beam.complete(start, scoring);
+        best.take(start, worth);
     }
 
     /** Everything is in, or the room is full. */

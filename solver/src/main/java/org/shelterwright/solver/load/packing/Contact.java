@@ -38,7 +38,7 @@ final class Contact {
         boolean highX = spaces.highX(s);
         boolean highY = spaces.highY(s);
         clear();
-        walls(sx0, sy0, sz0, sx1, sy1, sz1, highX, highY);
+        walls(sx0, sy0, sz0, sx1, sy1, highX, highY);
         int reachX = (int) (share * (sx1 - sx0));
         int reachY = (int) (share * (sy1 - sy0));
         for (int i = 0; i < packing.size(); i++) {
@@ -88,7 +88,7 @@ final class Contact {
         above.clear();
     }
 
-    private void walls(int sx0, int sy0, int sz0, int sx1, int sy1, int sz1, boolean highX, boolean highY) {
+    private void walls(int sx0, int sy0, int sz0, int sx1, int sy1, boolean highX, boolean highY) {
         int most = Integer.MAX_VALUE;
         nearX.add(highX ? room.x() - sx1 : sx0, 0, most, 0, most);
         farX.add(highX ? sx1 : room.x() - sx0, 0, most, 0, most);

@@ -1,6 +1,6 @@
 package org.shelterwright.solver.load.packing;
 
-/** What practice asks of a load while it is built. It keeps nothing of its own, so that many loads can share it. */
+/** What practice asks of a load while it is built. For one thread; nothing in it belongs to one load. */
 public interface PutRule {
     /** Whether a block may be put here. */
     boolean allows(Packing packing, int block, int x, int y, int z, boolean mirrorX, boolean mirrorY);

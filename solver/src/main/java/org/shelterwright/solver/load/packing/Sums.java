@@ -114,7 +114,7 @@ final class Sums {
             return;
         }
         for (int w = open - 1; w > words; w--) {
-            bits[w] |= bits[w - words] << rest | bits[w - words - 1] >>> 64 - rest;
+            bits[w] |= (bits[w - words] << rest) | (bits[w - words - 1] >>> (64 - rest));
         }
         if (words < open) {
             bits[words] |= bits[0] << rest;

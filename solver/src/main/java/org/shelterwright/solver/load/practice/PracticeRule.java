@@ -149,7 +149,7 @@ public final class PracticeRule implements PutRule {
         boolean across = ay < by + b.dy() && by < ay + a.dy();
         boolean along = ax < bx + b.dx() && bx < ax + a.dx();
         boolean level = az < bz + b.dz() && bz < az + a.dz();
-        return across && (level && ax >= bx + b.dx() || along && az >= bz + b.dz());
+        return across && ((level && ax >= bx + b.dx()) || (along && az >= bz + b.dz()));
     }
 
     @Override

@@ -67,7 +67,7 @@ final class Sequence {
     private static boolean blocks(Box other, Box one) {
         return other.y0() < one.y1()
                 && one.y0() < other.y1()
-                && (other.x0() < one.x1() && one.x0() < other.x1() && other.z0() >= one.z1()
-                        || other.z0() < one.z1() && one.z0() < other.z1() && other.x0() >= one.x1());
+                && ((other.x0() < one.x1() && one.x0() < other.x1() && other.z0() >= one.z1())
+                        || (other.z0() < one.z1() && one.z0() < other.z1() && other.x0() >= one.x1()));
     }
 }

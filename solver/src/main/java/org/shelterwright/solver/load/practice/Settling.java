@@ -49,7 +49,7 @@ public final class Settling {
             List<Stowed> out = new ArrayList<>();
             for (Stowed one : left) {
                 String group = problem.kinds().get(one.kind()).together();
-                boolean goes = group != null && broken.contains(group)
+                boolean goes = (group != null && broken.contains(group))
                         || out.stream().anyMatch(lower -> stands(one.box(), lower.box()));
                 (goes ? out : kept).add(one);
             }

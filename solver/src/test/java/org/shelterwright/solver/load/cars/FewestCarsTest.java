@@ -62,7 +62,7 @@ class FewestCarsTest {
                 CargoKind.of("small", new Size(10, 10, 10), Upright.ANY, 10).withMass(10);
         LoadProblem masses = LoadProblem.of(room, List.of(small), Support.FULL).with(Practice.NONE.withMassLimit(35));
         assertThat(LeastCars.of(masses)).as("100 kg at 35 kg a car").isEqualTo(3);
-        assertThat(load(masses).loads()).hasSize(4).as("three pieces a car");
+        assertThat(load(masses).loads()).as("three pieces a car").hasSize(4);
     }
 
     @Test

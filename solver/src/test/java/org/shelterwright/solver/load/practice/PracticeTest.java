@@ -55,7 +55,7 @@ class PracticeTest {
                         .mapToDouble(k -> k.count() * k.massKg())
                         .sum();
 
-        LoadResult result = holds(problem.with(Practice.NONE.withMassLimit(limit)), 0.5);
+        LoadResult result = holds(problem.with(Practice.NONE.withMassLimit(limit)), 0.64);
 
         assertThat(result.load().massKg(problem.kinds())).isBetween(0.97 * limit, limit);
     }

@@ -78,13 +78,11 @@ public record OutlineFit(
         int right = middle - solid.y0();
         int half = Math.max(left, right);
         Double radius = leg.leg().curveM();
-        boolean thrown = radius != null && car.wheels().size() == 2 && outline.curveM() != null;
-        int off = thrown
-                ? Math.max(
-                        0,
-                        (int) Math.ceil(CurveThrow.metres(car.wheels(), x, radius) * Lengths.M)
-                                - outline.allowedThrow())
-                : 0;
+        int off = 0;
+        if (radius != null && car.wheels().size() == 2 && outline.curveM() != null) {
+            double metres = CurveThrow.metres(car.wheels(), x, radius);
+            off = Math.max(0, (int) Math.ceil(metres * Lengths.M) - outline.allowedThrow());
+        }
         if (high > outline.highest()) {
             return new OutlineFit(
                     outline.highest() - high, off, true, left >= right, x, half, outline.highest(), low, high, solid);
