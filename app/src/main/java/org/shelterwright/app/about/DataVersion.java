@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import org.shelterwright.catalog.body.Body;
+import org.shelterwright.catalog.cable.Cable;
+import org.shelterwright.catalog.cable.ConductorTable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.fastener.FastenerTable;
 import org.shelterwright.catalog.item.Item;
@@ -13,6 +15,7 @@ import org.shelterwright.catalog.json.CatalogEntries;
 import org.shelterwright.catalog.json.CatalogFormats;
 import org.shelterwright.catalog.json.ContentHash;
 import org.shelterwright.catalog.json.JsonFormat;
+import org.shelterwright.catalog.piece.Piece;
 
 /**
  * The version of a set of catalog entries: a hash of their content, so that it changes when any figure of them does.
@@ -21,8 +24,9 @@ import org.shelterwright.catalog.json.JsonFormat;
  * @param items how many items there are
  * @param bodies how many bodies
  * @param carriers how many carriers
+ * @param pieces how many pieces
  */
-public record DataVersion(String hash, int items, int bodies, int carriers) {
+public record DataVersion(String hash, int items, int bodies, int carriers, int pieces) {
     private static final int DIGITS = 12;
 
     /** Takes the version of entries; their order does not matter. */
@@ -32,17 +36,22 @@ public record DataVersion(String hash, int items, int bodies, int carriers) {
         add(all, CatalogFormats.BODY, entries.bodies(), Body::id);
         add(all, CatalogFormats.CARRIER, entries.carriers(), Carrier::id);
         add(all, CatalogFormats.FASTENERS, entries.fasteners(), FastenerTable::id);
+        add(all, CatalogFormats.CABLE, entries.cables(), Cable::id);
+        add(all, CatalogFormats.CONDUCTORS, entries.conductors(), ConductorTable::id);
+        add(all, CatalogFormats.PIECE, entries.pieces(), Piece::id);
         String hash = ContentHash.of(all.toString().getBytes(StandardCharsets.UTF_8));
         return new DataVersion(
                 hash.substring(0, DIGITS),
                 entries.items().size(),
                 entries.bodies().size(),
-                entries.carriers().size());
+                entries.carriers().size(),
+                entries.pieces().size());
     }
 
-    /** One line, such as {@code Data 0123456789ab (52 items, 5 bodies, 4 carriers)}. */
+    /** One line, such as {@code Data 0123456789ab (52 items, 5 bodies, 4 carriers, 40 pieces)}. */
     public String line() {
-        return "Data " + hash + " (" + items + " items, " + bodies + " bodies, " + carriers + " carriers)";
+        return "Data " + hash + " (" + items + " items, " + bodies + " bodies, " + carriers + " carriers, " + pieces
+                + " pieces)";
     }
 
     private static <T> void add(

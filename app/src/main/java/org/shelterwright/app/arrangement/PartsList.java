@@ -93,7 +93,7 @@ final class PartsList {
     }
 
     private void row(List<Shape> shapes, double left, double y, UnitSpec unit) {
-        Double mass = scene.layout().item(unit).mass().massKg();
+        Double mass = scene.filled(unit, Situation.ON_THE_ROAD).mass().massKg();
         List<String> cells = new ArrayList<>();
         cells.add(Integer.toString(numbers.getOrDefault(unit.id(), 0)));
         cells.add(

@@ -1,5 +1,6 @@
 package org.shelterwright.app.cli;
 
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.about.DataVersion;
@@ -60,6 +61,10 @@ final class MainCommand implements Callable<Integer> {
         if (spec == null || help || version) {
             return 0;
         }
-        throw new ParameterException(spec.commandLine(), "Say what to do: fit, check, report, desk or catalog.");
+        List<String> verbs = List.copyOf(spec.subcommands().keySet());
+        throw new ParameterException(
+                spec.commandLine(),
+                "Say what to do: " + String.join(", ", verbs.subList(0, verbs.size() - 1)) + " or "
+                        + verbs.get(verbs.size() - 1) + ".");
     }
 }

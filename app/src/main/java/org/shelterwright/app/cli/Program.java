@@ -5,13 +5,18 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.cli.terminal.Terminal;
+import org.shelterwright.app.cli.verb.BoltDownVerb;
 import org.shelterwright.app.cli.verb.CatalogVerb;
 import org.shelterwright.app.cli.verb.CheckVerb;
 import org.shelterwright.app.cli.verb.DeskVerb;
 import org.shelterwright.app.cli.verb.FitVerb;
 import org.shelterwright.app.cli.verb.LoadVerb;
 import org.shelterwright.app.cli.verb.ReportVerb;
+import org.shelterwright.app.cli.verb.RouteVerb;
+import org.shelterwright.app.cli.verb.StowVerb;
+import org.shelterwright.app.cli.verb.StudyVerb;
 import org.shelterwright.app.cli.verb.Verb;
+import org.shelterwright.app.cli.verb.WeighVerb;
 import org.shelterwright.app.cli.workshop.ExitStatus;
 import org.shelterwright.app.cli.workshop.Storage;
 import org.shelterwright.app.cli.workshop.Workshop;
@@ -72,8 +77,13 @@ public final class Program {
         CommandLine root = new CommandLine(main)
                 .addSubcommand(new FitVerb(workshop, terminal))
                 .addSubcommand(new CheckVerb(workshop, terminal))
+                .addSubcommand(new StowVerb(workshop, terminal))
+                .addSubcommand(new RouteVerb(workshop, terminal))
+                .addSubcommand(new BoltDownVerb(workshop, terminal))
+                .addSubcommand(new WeighVerb(workshop, terminal))
                 .addSubcommand(new ReportVerb(workshop, terminal))
                 .addSubcommand(new LoadVerb(workshop, terminal))
+                .addSubcommand("study", StudyVerb.with(workshop, terminal))
                 .addSubcommand(new DeskVerb(workshop, terminal))
                 .addSubcommand("catalog", CatalogVerb.with(workshop, terminal));
         root.getCommandSpec().versionProvider(main.versions());

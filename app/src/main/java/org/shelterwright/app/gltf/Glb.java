@@ -5,14 +5,18 @@ import java.nio.ByteOrder;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.shelterwright.app.drawing.Colour;
 import org.shelterwright.app.look.Role;
 import org.shelterwright.app.look.Tint;
 import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.body.Intrusion;
+import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
+import org.shelterwright.layouts.cable.CableNet;
+import org.shelterwright.layouts.cable.LaidWire;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 import tools.jackson.databind.json.JsonMapper;
@@ -57,13 +61,9 @@ public final class Glb {
         node("body", scene.body().name(), shell(scene.body()), "floor", Role.FLOOR.colour());
         for (PlacedUnit unit : scene.units()) {
             Tint tint = Tint.of(unit.item());
-            node(
-                    unit.id(),
-                    unit.name(),
-                    unit.solids(situation),
-                    tint.name().toLowerCase(java.util.Locale.ROOT),
-                    tint.side());
+            node(unit.id(), unit.name(), unit.solids(situation), tint.name().toLowerCase(Locale.ROOT), tint.side());
         }
+        cables(scene);
         ObjectNode asset = root.putObject("asset");
         asset.put("version", "2.0");
         asset.put("generator", generator);
@@ -76,6 +76,23 @@ public final class Glb {
         only.putArray("nodes").add(nodes.size() - 1);
         buffers();
         return file(json.writeValueAsBytes(root), meshes.bytes());
+    }
+
+    /** A node for each routed wire, its runs as bars as thick as the cable. */
+    private void cables(Scene scene) {
+        for (LaidWire wire : CableNet.of(scene).wires()) {
+            Cable cable = wire.cable();
+            if (cable != null && wire.routed() && wire.shape() != null) {
+                String look = cable.cableClass().name().toLowerCase(Locale.ROOT).replace('_', '-');
+                List<Box> bars = CableBars.of(wire.shape().path(), cable.diameter());
+                node(
+                        "wire-" + wire.wire().id(),
+                        "Wire " + wire.wire().id(),
+                        bars,
+                        "cable-" + look,
+                        CableBars.colour(cable.cableClass()));
+            }
+        }
     }
 
     /** The floor and what stands into the body; walls and roof would hide the rest. */

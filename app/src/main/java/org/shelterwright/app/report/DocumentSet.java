@@ -3,6 +3,7 @@ package org.shelterwright.app.report;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Collects the documents of a report under their numbers. */
 final class DocumentSet {
@@ -12,7 +13,7 @@ final class DocumentSet {
     private final List<Document> documents = new ArrayList<>();
 
     void add(int number, String name, String line, byte[] bytes) {
-        documents.add(new Document("0" + number + "-" + name, line, bytes));
+        documents.add(new Document(String.format(Locale.ROOT, "%02d-", number) + name, line, bytes));
     }
 
     /** All documents, after a contents sheet that lists them. */

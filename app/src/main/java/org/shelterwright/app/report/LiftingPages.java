@@ -73,7 +73,10 @@ final class LiftingPages {
                         "Lift it a hand's breadth first: it must hang level and every leg must be taut. If not, set it down"
                                 + " and change the legs. The centre of mass is calculated; weigh the body before the first lift.",
                         "Take a sling of steel with hooks or shackles that fit the eyes. Wind, uneven ground under the crane"
-                                + " and swing are not part of the figures, nor are jacks and stands.")
+                                + " and swing are not part of the figures.",
+                        "Forks go in to their full length and the load rests against the fork back; the truck's own plate"
+                                + " must allow the mass at that distance. Stands rest on firm, level ground, are raised in small"
+                                + " steps in turn, and are locked before anyone works in or under the body.")
                 .forEach(flow::paragraph);
         return flow.pages();
     }

@@ -20,18 +20,20 @@ final class NotModelled {
             Subject.FLOOR, "floor pressure, zone loads and cross-members",
             Subject.AXLES, "axle and wheel loads",
             Subject.STABILITY, "rollover and slopes",
+            Subject.CABLES, "cable routes and lengths, tray fill, bend radii, voltage drop and separation",
             Subject.POWER, "supplies, diversity, inrush and endurance",
             Subject.HEAT, "heat balance, cooling, heating and fresh air"));
 
     private static final Map<Subject, String> LATER = new EnumMap<>(Map.of(
             Subject.RESTRAINT, "strength of fixings and hard points under braking, cornering and shock",
-            Subject.CABLES, "cable lengths, tray fill, bend radii, voltage drop and separation",
             Subject.BOLT_DOWN, "whether each unit can be brought in, and in which order",
             Subject.TRANSPORT, "transport envelopes, wagons, ships, aircraft and load securing",
-            Subject.LIFTING, "slings and lifting provisions"));
+            Subject.LIFTING, "slings and lifting provisions",
+            Subject.RACKS, "what is in racks: height units, masses, depths, air and power",
+            Subject.STOWAGE, "where loose pieces ride, and what they bear beside them"));
 
     private static final List<String> ALWAYS = List.of(
-            "Cables, breakers, earthing and fault currents of the supplies; what walls and equipment store of heat.",
+            "Breakers, earthing and fault currents of the supplies; what walls and equipment store of heat.",
             "Deflection and vibration: bodies and units are taken as rigid, and walls as flat and square.",
             "Tolerances of manufacture: sizes are taken as entered.",
             "Curved, round and sloping shapes: every solid is a set of upright cuboids, every turn a quarter turn.",

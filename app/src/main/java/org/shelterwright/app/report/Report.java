@@ -1,12 +1,17 @@
 package org.shelterwright.app.report;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.shelterwright.app.arrangement.GeneralArrangement;
 import org.shelterwright.app.arrangement.PlanPicture;
+import org.shelterwright.app.arrangement.WiringPicture;
 import org.shelterwright.app.drawing.Drawing;
+import org.shelterwright.app.elevation.Codes;
+import org.shelterwright.app.elevation.LabelSheets;
+import org.shelterwright.app.elevation.RackElevation;
 import org.shelterwright.app.gltf.Glb;
 import org.shelterwright.app.pdf.Pdf;
 import org.shelterwright.app.picture.Png;
@@ -20,11 +25,16 @@ import org.shelterwright.app.view.Axonometry;
 import org.shelterwright.app.view.Caption;
 import org.shelterwright.app.view.IsometricPicture;
 import org.shelterwright.app.view.PictureSheet;
+import org.shelterwright.app.workpack.PackHead;
+import org.shelterwright.app.workpack.WorkPack;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.layouts.air.HeatBalance;
+import org.shelterwright.layouts.boltdown.BoltDownPlan;
+import org.shelterwright.layouts.cable.CableNet;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.lifting.LiftPlan;
+import org.shelterwright.layouts.ledger.racks.FilledBay;
 import org.shelterwright.layouts.ledger.restraint.RestraintSheet;
 import org.shelterwright.layouts.power.PowerNet;
 import org.shelterwright.layouts.scene.Scene;
@@ -74,9 +84,85 @@ public final class Report {
         lifting(set, issue);
         power(set, issue);
         heat(set, issue);
+        cables(set, issue);
+        workPack(set, issue);
+        inside(set, issue);
         List<Document> documents = set.withContents(issue);
         new SafeFolder(folder).write(documents);
         return documents;
+    }
+
+    private void inside(DocumentSet set, Issue issue) {
+        Scene scene = issue.scene();
+        if (scene.brief().listed().isEmpty()) {
+            return;
+        }
+        List<FilledBay> bays = FilledBay.of(scene);
+        List<Drawing> sheets = new ArrayList<>();
+        for (int i = 0; i < bays.size(); i++) {
+            String sheet = i + 1 + " / " + bays.size();
+            sheets.add(new RackElevation(typeface, new Codes(scene), bays.get(i))
+                    .sheet(issue.name(), scene.brief().id() + "-15", sheet, issue.madeWith(), issue.particulars()));
+        }
+        if (!sheets.isEmpty()) {
+            String what = "Rack elevations";
+            set.add(15, "rack-elevations.pdf", what + ": front, rear, side, pieces", pdf(issue, what, sheets));
+            for (int i = 0; i < sheets.size(); i++) {
+                String name = "rack-elevation-" + (i + 1) + ".svg";
+                set.add(15, name, what + ", sheet " + (i + 1) + ", to draw on", svg.write(sheets.get(i)));
+            }
+        }
+        Table table = PieceTables.of(scene);
+        set.add(
+                16,
+                "stowage-list.pdf",
+                "Stowage list: by place with sketches, and by task",
+                pdf(issue, "Stowage list", new StowagePages(typeface, issue).pages()));
+        set.add(16, "pieces.csv", "Pieces with their places as a table", Csv.write(table));
+        set.add(16, "pieces.xlsx", "Pieces with their places as a workbook", Xlsx.write(List.of(table)));
+        set.add(
+                17,
+                "stowage-labels.pdf",
+                "Labels for places and pieces",
+                pdf(issue, "Labels of places and pieces", new LabelSheets(typeface, scene).pages()));
+        set.add(
+                18,
+                "count-list.pdf",
+                "Check list to count on and count off",
+                pdf(issue, "Count on, count off", new CountPages(typeface, issue).pages()));
+    }
+
+    /** Writes the work pack alone. */
+    public List<Document> writeWorkPack(Scene scene, Ledger ledger, Particulars particulars, Path folder) {
+        Issue issue = new Issue(scene, ledger, particulars, program);
+        DocumentSet set = new DocumentSet();
+        workPack(set, issue);
+        List<Document> documents = set.withContents(issue);
+        new SafeFolder(folder).write(documents);
+        return documents;
+    }
+
+    private void workPack(DocumentSet set, Issue issue) {
+        Optional<BoltDownPlan> plan = BoltDownPlan.of(issue.scene());
+        if (plan.isEmpty()) {
+            return;
+        }
+        PackHead head = new PackHead(
+                issue.name(),
+                issue.scene().brief().id(),
+                issue.particulars().date().toString(),
+                Issue.CAUTION,
+                issue.foot());
+        WorkPack pack = WorkPack.of(head, issue.scene(), plan.get(), typeface);
+        set.add(12, "work-pack.pdf", "Work pack: order, step cards, lists", pdf(issue, "Work pack", pack.pages()));
+        set.add(12, "work-pack.html", "Work pack for a tablet, works without a network, to sign in", pack.tablet());
+        set.add(
+                13,
+                "pick-list.csv",
+                "Pick list: parts and fasteners by step",
+                Csv.write(pack.lists().get(0)));
+        set.add(13, "pick-list.xlsx", "Pick list, fasteners and tools as a workbook", Xlsx.write(pack.lists()));
+        set.add(14, "labels.pdf", "Labels for units and holes", pdf(issue, "Labels", pack.labels()));
     }
 
     private void arrangement(DocumentSet set, Issue issue) {
@@ -143,6 +229,32 @@ public final class Report {
                 pdf(issue, "Heat balance", new HeatPages(typeface, issue).pages()));
         set.add(8, "heat-balance.csv", "Heat balance as a table", Csv.write(table));
         set.add(8, "heat-balance.xlsx", "Heat balance as a workbook", Xlsx.write(List.of(table)));
+    }
+
+    private void cables(DocumentSet set, Issue issue) {
+        CableNet net = CableNet.of(issue.scene());
+        Table schedule = CableTables.schedule(net);
+        Table cuts = CableTables.cuts(net);
+        Table fills = CableTables.fills(issue.scene(), net);
+        Table connections = CableTables.connections(issue.scene(), net);
+        set.add(
+                9,
+                "cable-schedule.pdf",
+                "Cable schedule: wires, cut list by drum, tray fill, connections",
+                pdf(issue, "Cable schedule", new CablePages(typeface, issue).pages()));
+        set.add(9, "cable-schedule.csv", "Cable schedule as a table: wires", Csv.write(schedule));
+        set.add(9, "cable-cuts.csv", "Cable schedule as a table: cut list", Csv.write(cuts));
+        set.add(9, "cable-trays.csv", "Cable schedule as a table: tray fill", Csv.write(fills));
+        set.add(9, "cable-connections.csv", "Cable schedule as a table: connections", Csv.write(connections));
+        set.add(
+                9,
+                "cable-schedule.xlsx",
+                "Cable schedule as a workbook",
+                Xlsx.write(List.of(schedule, cuts, fills, connections)));
+        Drawing overview = new WiringPicture(typeface)
+                .of(issue.scene(), new Caption(issue.name(), "wiring overview, on station", issue.foot()));
+        set.add(9, "wiring-overview.pdf", "Wiring overview drawing", pdf(issue, "Wiring overview", List.of(overview)));
+        set.add(9, "wiring-overview.svg", "Wiring overview drawing, to draw on", svg.write(overview));
     }
 
     private void restraint(DocumentSet set, Issue issue) {

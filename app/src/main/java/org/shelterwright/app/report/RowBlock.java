@@ -2,6 +2,7 @@ package org.shelterwright.app.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.shelterwright.app.drawing.Label;
 import org.shelterwright.app.drawing.Label.Align;
 import org.shelterwright.app.drawing.Label.Weight;
@@ -22,7 +23,7 @@ import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.scene.Scene;
 
 /** One row of the ledger on paper: sign and word, what it is about, its bar with the fence, and its figures. */
-final class RowBlock {
+public final class RowBlock {
 
     private static final double TEXT = 2.2;
     private static final double SMALL = 1.8;
@@ -30,20 +31,25 @@ final class RowBlock {
     private static final double TEXT_LINE = 4.2;
     private static final double WORD = 22;
     private static final double WIDTH = 63;
-    private static final double BAR = 95;
-    private static final double USE = 152;
+    private static final double BAR = 91;
+    private static final double USE = 147;
     private static final double SIGN = 1.9;
 
     private final Typeface typeface;
-    private final Scene scene;
+    private final Function<List<String>, String> names;
 
     RowBlock(Typeface typeface, Scene scene) {
+        this(typeface, units -> RowText.names(units, scene));
+    }
+
+    /** @param names the names of things by their ids, in one text */
+    public RowBlock(Typeface typeface, Function<List<String>, String> names) {
         this.typeface = typeface;
-        this.scene = scene;
+        this.names = names;
     }
 
     /** The count of each verdict that there is, with its sign. */
-    List<Shape> counts(double left, double y, Ledger ledger) {
+    public List<Shape> counts(double left, double y, Ledger ledger) {
         List<Shape> shapes = new ArrayList<>();
         double x = left;
         for (Verdict verdict : Verdict.values()) {
@@ -61,7 +67,7 @@ final class RowBlock {
     }
 
     /** Names of the columns. */
-    void head(Flow flow) {
+    public void head(Flow flow) {
         flow.add(4.4, top -> {
             double y = top + 2.4;
             double x = flow.left();
@@ -74,11 +80,11 @@ final class RowBlock {
         });
     }
 
-    void add(Flow flow, RowGroup group, String mark, double closeShare) {
+    public void add(Flow flow, RowGroup group, String mark, double closeShare) {
         Row row = group.row();
         List<String> title = new Wrap(typeface, Typeface.sizeOf(TEXT), Weight.MEDIUM).lines(row.title(), WIDTH);
         Wrap small = new Wrap(typeface, Typeface.sizeOf(SMALL), Weight.REGULAR);
-        String units = RowText.names(group.units(), scene);
+        String units = names.apply(group.units());
         List<String> lines =
                 new ArrayList<>(small.lines(units.isEmpty() ? row.state() : units + "; " + row.state(), WIDTH));
         lines.addAll(small.lines(row.source().text(), WIDTH));
@@ -113,7 +119,7 @@ final class RowBlock {
         List<Shape> shapes =
                 new ArrayList<>(VerdictSign.shapes(row.verdict(), new Spot(flow.left() + 2, top + 2.4), SIGN));
         shapes.add(Lettering.muted(mark, new Spot(flow.left() + 5, top + 3.4), TEXT));
-        String units = RowText.units(row, scene);
+        String units = names.apply(row.units());
         String title = units.isEmpty() ? row.title() : row.title() + ": " + units;
         Wrap wrap = new Wrap(typeface, Typeface.sizeOf(TEXT), Weight.MEDIUM);
         shapes.add(Lettering.of(

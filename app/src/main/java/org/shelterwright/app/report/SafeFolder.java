@@ -12,11 +12,11 @@ import java.util.Map;
 import org.shelterwright.catalog.json.InputException;
 
 /** Writes files into a folder: all of them under other names first, and only then each to its place. */
-final class SafeFolder {
+public final class SafeFolder {
 
     private final Path folder;
 
-    SafeFolder(Path folder) {
+    public SafeFolder(Path folder) {
         this.folder = folder;
     }
 
@@ -25,7 +25,7 @@ final class SafeFolder {
      *
      * @throws InputException if one cannot be written; what was there before is then untouched
      */
-    void write(List<Document> documents) {
+    public void write(List<Document> documents) {
         Map<Path, Path> places = new LinkedHashMap<>();
         try {
             Files.createDirectories(folder);

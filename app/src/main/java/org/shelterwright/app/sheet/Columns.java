@@ -2,6 +2,7 @@ package org.shelterwright.app.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Label;
 import org.shelterwright.app.drawing.Label.Align;
@@ -70,6 +71,15 @@ public final class Columns {
      * @param strong true for sums
      */
     public void row(Flow flow, List<String> cells, boolean strong) {
+        row(flow, cells, strong, top -> List.of());
+    }
+
+    /**
+     * A row with something drawn over it.
+     *
+     * @param over given the place of the upper edge of the row
+     */
+    public void row(Flow flow, List<String> cells, boolean strong, Function<Double, List<Shape>> over) {
         Weight weight = strong ? Weight.SEMIBOLD : Weight.REGULAR;
         Wrap wrap = new Wrap(typeface, Typeface.sizeOf(TEXT), weight);
         List<List<String>> lines = new ArrayList<>();
@@ -81,7 +91,11 @@ public final class Columns {
             flow.newPage();
             head(flow);
         }
-        flow.add(height, top -> shapes(flow, top, height, lines, weight));
+        flow.add(height, top -> {
+            List<Shape> shapes = shapes(flow, top, height, lines, weight);
+            shapes.addAll(over.apply(top));
+            return shapes;
+        });
     }
 
     private List<Shape> shapes(Flow flow, double top, double height, List<List<String>> lines, Weight weight) {

@@ -68,7 +68,9 @@ class CheckVerbTest {
 
             assertThat(lines).as(sample).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
             int legend = lines.indexOf("State  is");
-            assertThat(lines.get(legend + 1)).as(sample).matches(" +1  on (the road|station).*");
+            assertThat(lines.get(legend + 1))
+                    .as(sample)
+                    .matches(" +1  (on (the road|station)|in service|while bolting down).*");
             assertThat(lines.get(lines.size() - 1))
                     .matches("\\d+ more rows are met with more to spare, and \\d+ limits do not apply: see them with"
                             + " --all\\.");

@@ -111,7 +111,7 @@ class LoadVerbTest {
 
     @Test
     void badInputIsRefusedInOneSentence() {
-        assertRefused("load: Nothing to load is named. Name a set of problems with --set.");
+        assertRefused("load: Nothing to load is named. Name a journey, or a set of problems with --set.");
         assertRefused(
                 set + ": There is no problem 9 in this set; it has 2 problems, from 3 to 4.",
                 "--set",

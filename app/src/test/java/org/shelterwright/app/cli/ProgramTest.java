@@ -39,7 +39,7 @@ class ProgramTest {
         assertThat(ran.status()).isEqualTo(2);
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err().strip())
-                .isEqualTo("Say what to do: fit, check, report, desk or catalog. See: shelterwright --help");
+                .isEqualTo("Say what to do: fit, check, stow, route, bolt-down, weigh, report, load, study, desk or catalog. See: shelterwright --help");
     }
 
     @Test

@@ -3,9 +3,6 @@ package org.shelterwright.app.desk;
 import static org.assertj.core.api.Assertions.fail;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.awt.image.BufferedImage;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.concurrent.Callable;
@@ -14,8 +11,6 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
 import javafx.scene.Scene;
-import javafx.scene.image.WritableImage;
-import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.shelterwright.app.desk.style.Fonts;
 import org.testfx.api.FxRobot;
@@ -55,13 +50,18 @@ public abstract class WindowTest {
     /** Does something on the window's thread and gives what came of it. */
     protected static <T> T onDesk(Callable<T> action) {
         CompletableFuture<T> result = new CompletableFuture<>();
-        Platform.runLater(() -> {
+        Runnable task = () -> {
             try {
                 result.complete(action.call());
             } catch (Exception | AssertionError e) {
                 result.completeExceptionally(e);
             }
-        });
+        };
+        if (Platform.isFxApplicationThread()) {
+            task.run();
+        } else {
+            Platform.runLater(task);
+        }
         try {
             return result.get(PATIENCE_S, TimeUnit.SECONDS);
         } catch (Exception e) {
@@ -82,25 +82,6 @@ public abstract class WindowTest {
 
     /** Keeps a picture of a scene as {@code target/desk/NAME.png}, to be looked at. */
     protected static Path picture(Scene scene, String name) {
-        WaitForAsyncUtils.waitForFxEvents();
-        BufferedImage image = onDesk(() -> {
-            WritableImage shot = scene.snapshot(null);
-            int width = (int) shot.getWidth();
-            int height = (int) shot.getHeight();
-            BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-            for (int y = 0; y < height; y++) {
-                for (int x = 0; x < width; x++) {
-                    copy.setRGB(x, y, shot.getPixelReader().getArgb(x, y));
-                }
-            }
-            return copy;
-        });
-        try {
-            Path file = Files.createDirectories(Path.of("target", "desk")).resolve(name + ".png");
-            ImageIO.write(image, "png", file.toFile());
-            return file;
-        } catch (IOException e) {
-            throw new AssertionError(e);
-        }
+        return Snapshots.keep(scene, name);
     }
 }

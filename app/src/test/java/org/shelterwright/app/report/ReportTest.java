@@ -94,7 +94,7 @@ class ReportTest {
         String text = text("02-ledger.pdf");
 
         assertThat(text.indexOf("broken")).isLessThan(text.indexOf("Inputs and assumptions"));
-        assertThat(text).contains("Governing: ", "What is missing", "What is not modelled", "Cables: ", "seed 4207");
+        assertThat(text).contains("Governing: ", "What is missing", "What is not modelled", "Breakers, earthing", "seed 4207");
         assertThat(oneLine(text)).contains(Issue.CAUTION);
     }
 

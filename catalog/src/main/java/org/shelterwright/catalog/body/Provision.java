@@ -4,9 +4,9 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Point;
 
 /**
- * An eye or fitting by which a body or carrier is lifted or tied down.
+ * An eye, fitting, pocket or pad by which a body or carrier is lifted, tied down or stood on.
  *
- * @param at in the frame of what it belongs to
+ * @param at in the frame of what it belongs to; of a fork pocket the middle of its mouth, of a pad its underside
  * @param ratingN working load (N); {@code null} if not known
  */
 public record Provision(
@@ -15,6 +15,10 @@ public record Provision(
     public enum Use {
         LIFTING,
         TIE_DOWN,
-        BOTH
+        BOTH,
+        /** Where a fork of an industrial truck goes in, across the body. */
+        FORK_POCKET,
+        /** Where a stand or jack carries the body while it is off its carrier. */
+        STAND
     }
 }

@@ -20,7 +20,7 @@ public final class BuiltInCatalog {
         return CatalogEntries.read(ResourceFolder.below(BuiltInCatalog.class));
     }
 
-    /** Reads items, bodies and carriers. */
+    /** Reads items, bodies, carriers and cables. */
     public static Catalog read() {
         return entries().catalog();
     }

@@ -1,8 +1,10 @@
 package org.shelterwright.catalog.item;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.rack.RackBay;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.QuarterTurn;
@@ -21,6 +23,7 @@ import org.shelterwright.catalog.space.Size;
  * @param stackingKg mass that may stand on its top when stacked (kg); {@code null} if nothing may
  * @param power what it takes; {@code null} if it takes none, or, if it has a port for power, if it is not known
  * @param plant what it provides; {@code null} if nothing
+ * @param interior what it is without its content; {@code null} if nothing is known of its inside
  * @param note one sentence for people; {@code null} if there is none
  */
 public record Item(
@@ -44,6 +47,7 @@ public record Item(
         @Nullable Plant plant,
         List<Stowage> stowages,
         List<Tank> tanks,
+        @Nullable Interior interior,
         @Nullable String note) {
     public Item {
         solids = solids.isEmpty() ? List.of(new Solid("body", size.box(), Presence.ALWAYS)) : List.copyOf(solids);
@@ -57,6 +61,54 @@ public record Item(
         stowages = List.copyOf(stowages);
         tanks = List.copyOf(tanks);
         requireWithin(id, size, solids);
+    }
+
+    /** An item of whose inside nothing is known. */
+    public Item(
+            String id,
+            String name,
+            ItemKind kind,
+            Material material,
+            Size size,
+            List<Solid> solids,
+            List<ClearZone> zones,
+            List<MovablePart> movableParts,
+            List<Fixing> fixings,
+            Mounting mounting,
+            Set<QuarterTurn> turns,
+            MassData mass,
+            List<ContactPatch> patches,
+            List<Support> supports,
+            @Nullable Double stackingKg,
+            List<Port> ports,
+            @Nullable Power power,
+            @Nullable Plant plant,
+            List<Stowage> stowages,
+            List<Tank> tanks,
+            @Nullable String note) {
+        this(
+                id,
+                name,
+                kind,
+                material,
+                size,
+                solids,
+                zones,
+                movableParts,
+                fixings,
+                mounting,
+                turns,
+                mass,
+                patches,
+                supports,
+                stackingKg,
+                ports,
+                power,
+                plant,
+                stowages,
+                tanks,
+                null,
+                note);
     }
 
     /** An item that provides nothing to others. */
@@ -103,6 +155,46 @@ public record Item(
                 stowages,
                 tanks,
                 note);
+    }
+
+    /** The same with another mass, such as that with all that is in it. */
+    public Item withMass(MassData other) {
+        return new Item(
+                id,
+                name,
+                kind,
+                material,
+                size,
+                solids,
+                zones,
+                movableParts,
+                fixings,
+                mounting,
+                turns,
+                other,
+                patches,
+                supports,
+                stackingKg,
+                ports,
+                power,
+                plant,
+                stowages,
+                tanks,
+                interior,
+                note);
+    }
+
+    /** Room for rack-mounted pieces. */
+    public List<RackBay> bays() {
+        return interior == null ? List.of() : interior.bays();
+    }
+
+    public Optional<RackBay> bay(String bay) {
+        return bays().stream().filter(one -> one.name().equals(bay)).findFirst();
+    }
+
+    public Optional<Stowage> stowage(String place) {
+        return stowages.stream().filter(one -> one.name().equals(place)).findFirst();
     }
 
     /** The cuboids that this item fills in a situation, in its own frame. */

@@ -9,13 +9,26 @@ import java.util.Map;
 import java.util.function.Function;
 import org.shelterwright.catalog.Catalog;
 import org.shelterwright.catalog.body.Body;
+import org.shelterwright.catalog.cable.Cable;
+import org.shelterwright.catalog.cable.ConductorTable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.fastener.FastenerTable;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.piece.Piece;
 import org.shelterwright.catalog.plausible.BodyOddities;
+import org.shelterwright.catalog.plausible.CableOddities;
 import org.shelterwright.catalog.plausible.CarrierOddities;
 import org.shelterwright.catalog.plausible.ItemOddities;
 import org.shelterwright.catalog.plausible.Oddity;
+import org.shelterwright.catalog.plausible.PieceOddities;
+import org.shelterwright.catalog.plausible.TransitCarOddities;
+import org.shelterwright.catalog.transit.FrictionTable;
+import org.shelterwright.catalog.transit.LashingKind;
+import org.shelterwright.catalog.transit.LineCategories;
+import org.shelterwright.catalog.transit.Outline;
+import org.shelterwright.catalog.transit.Transit;
+import org.shelterwright.catalog.transit.TransitCar;
+import org.shelterwright.catalog.transit.WagonClasses;
 
 /** Catalog entries read from files of any of the catalog's formats. */
 public final class CatalogEntries {
@@ -25,6 +38,22 @@ public final class CatalogEntries {
             new Kind<>("carrier", CatalogFormats.CARRIER, Carrier::id, CarrierOddities::of);
     private final Kind<FastenerTable> fasteners =
             new Kind<>("fastener table", CatalogFormats.FASTENERS, FastenerTable::id, table -> List.of());
+    private final Kind<Cable> cables = new Kind<>("cable", CatalogFormats.CABLE, Cable::id, CableOddities::of);
+    private final Kind<ConductorTable> conductors =
+            new Kind<>("conductor table", CatalogFormats.CONDUCTORS, ConductorTable::id, table -> List.of());
+    private final Kind<Piece> pieces = new Kind<>("piece", CatalogFormats.PIECE, Piece::id, PieceOddities::of);
+    private final Kind<TransitCar> cars =
+            new Kind<>("transit car", CatalogFormats.TRANSIT_CAR, TransitCar::id, TransitCarOddities::of);
+    private final Kind<Outline> outlines =
+            new Kind<>("outline", CatalogFormats.OUTLINE, Outline::id, outline -> List.of());
+    private final Kind<LashingKind> lashings =
+            new Kind<>("lashing", CatalogFormats.LASHING, LashingKind::id, lashing -> List.of());
+    private final Kind<LineCategories> lineCategories = new Kind<>(
+            "table of line categories", CatalogFormats.LINE_CATEGORIES, LineCategories::id, table -> List.of());
+    private final Kind<FrictionTable> frictions =
+            new Kind<>("table of friction", CatalogFormats.FRICTION, FrictionTable::id, table -> List.of());
+    private final Kind<WagonClasses> wagonClasses =
+            new Kind<>("table of wagon classes", CatalogFormats.WAGON_CLASSES, WagonClasses::id, table -> List.of());
     private final List<Problem> problems = new ArrayList<>();
     private final List<Problem> doubts = new ArrayList<>();
 
@@ -60,6 +89,29 @@ public final class CatalogEntries {
         return fasteners.entries.values();
     }
 
+    public Collection<Cable> cables() {
+        return cables.entries.values();
+    }
+
+    public Collection<ConductorTable> conductors() {
+        return conductors.entries.values();
+    }
+
+    public Collection<Piece> pieces() {
+        return pieces.entries.values();
+    }
+
+    /** Cars, outlines and tables for planning legs. */
+    public Transit transit() {
+        return new Transit(
+                List.copyOf(cars.entries.values()),
+                List.copyOf(outlines.entries.values()),
+                List.copyOf(lashings.entries.values()),
+                List.copyOf(lineCategories.entries.values()),
+                List.copyOf(frictions.entries.values()),
+                List.copyOf(wagonClasses.entries.values()));
+    }
+
     /** Figures that a person should look at; the entries are there all the same. */
     public List<Problem> doubts() {
         return Collections.unmodifiableList(doubts);
@@ -67,18 +119,37 @@ public final class CatalogEntries {
 
     /** These entries alone. */
     public Catalog catalog() {
-        return Catalog.of(items(), bodies(), carriers());
+        return Catalog.of(items(), bodies(), carriers(), cables(), pieces(), transit());
     }
 
     /** These entries over those of a catalog: one with the same id takes the place of the old one. */
     public Catalog over(Catalog base) {
-        return Catalog.of(items.over(base.items()), bodies.over(base.bodies()), carriers.over(base.carriers()));
+        return Catalog.of(
+                items.over(base.items()),
+                bodies.over(base.bodies()),
+                carriers.over(base.carriers()),
+                cables.over(base.cables()),
+                pieces.over(base.pieces()),
+                transit().over(base.transit()));
     }
 
     private void add(InputFile file) {
         try {
             FileHead head = FileHead.read(file);
-            List<Kind<?>> kinds = List.of(items, bodies, carriers, fasteners);
+            List<Kind<?>> kinds = List.of(
+                    items,
+                    bodies,
+                    carriers,
+                    fasteners,
+                    cables,
+                    conductors,
+                    pieces,
+                    cars,
+                    outlines,
+                    lashings,
+                    lineCategories,
+                    frictions,
+                    wagonClasses);
             kinds.stream()
                     .filter(kind -> kind.format.name().equals(head.format()))
                     .findFirst()

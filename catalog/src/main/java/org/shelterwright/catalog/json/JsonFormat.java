@@ -141,8 +141,11 @@ public final class JsonFormat<T> {
         return keys.stream().filter(key -> !a.get(key).equals(b.get(key))).toList();
     }
 
-    /** The one line that stands for a value when it is compared by hash. */
-    String canonical(T value) {
+    /**
+     * The value on one line without needless spaces and without a newline, as it is compared by hash and as it stands in files
+     * of one value a line. Equal values give equal lines.
+     */
+    public String canonical(T value) {
         return NodeWriter.compact(root(value));
     }
 

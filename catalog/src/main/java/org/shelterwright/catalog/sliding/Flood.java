@@ -170,7 +170,7 @@ final class Flood {
         return kept;
     }
 
-    private static boolean sameLine(Point a, Point b, Point c) {
+    static boolean sameLine(Point a, Point b, Point c) {
         boolean x = a.y() == b.y() && b.y() == c.y() && a.z() == b.z() && b.z() == c.z();
         boolean y = a.x() == b.x() && b.x() == c.x() && a.z() == b.z() && b.z() == c.z();
         boolean z = a.x() == b.x() && b.x() == c.x() && a.y() == b.y() && b.y() == c.y();
@@ -188,22 +188,27 @@ final class Flood {
     BitSet frontier() {
         BitSet bounding = new BitSet();
         for (Node node : nodes) {
-            int[] own = rows.intervals(node.cell());
-            int low = own[2 * node.interval()];
-            int high = own[2 * node.interval() + 1];
-            int yCell = rows.yCell(node.cell());
-            int zCell = rows.zCell(node.cell());
-            rows.markEnding(node.cell(), low, high, bounding);
-            rows.markMeeting(yCell - 1, zCell, low, high, bounding);
-            rows.markMeeting(yCell + 1, zCell, low, high, bounding);
-            rows.markMeeting(yCell, zCell - 1, low, high, bounding);
-            rows.markMeeting(yCell, zCell + 1, low, high, bounding);
+            markAround(rows, node.cell(), node.interval(), bounding);
         }
         return bounding;
     }
 
+    /** Marks what ends an interval of a row, and what lies in a strip beside it. */
+    static void markAround(Rows rows, int cell, int interval, BitSet bounding) {
+        int[] own = rows.intervals(cell);
+        int low = own[2 * interval];
+        int high = own[2 * interval + 1];
+        int yCell = rows.yCell(cell);
+        int zCell = rows.zCell(cell);
+        rows.markEnding(cell, low, high, bounding);
+        rows.markMeeting(yCell - 1, zCell, low, high, bounding);
+        rows.markMeeting(yCell + 1, zCell, low, high, bounding);
+        rows.markMeeting(yCell, zCell - 1, low, high, bounding);
+        rows.markMeeting(yCell, zCell + 1, low, high, bounding);
+    }
+
     /** Which of the intervals holds the given one whole; -1 if none does. */
-    private static int holding(int[] intervals, int low, int high) {
+    static int holding(int[] intervals, int low, int high) {
         int first = 0;
         int last = intervals.length / 2 - 1;
         while (first <= last) {

@@ -39,6 +39,20 @@ final class Levels {
         }
     }
 
+    private Levels(int[] at, int[] lows, int[] highs) {
+        this.at = at;
+        this.words = (lows.length + 63) >>> 6;
+        this.masks = new long[(2 * at.length - 1) * words];
+        for (int obstacle = 0; obstacle < lows.length; obstacle++) {
+            mark(obstacle, lows[obstacle], highs[obstacle]);
+        }
+    }
+
+    /** Just the given levels, rising. */
+    static Levels at(int[] lows, int[] highs, int[] levels) {
+        return new Levels(levels, lows, highs);
+    }
+
     private static int[] thinned(int[] all, int[] extra, int most) {
         return IntStream.concat(
                         IntStream.range(0, Math.max(most, 2))

@@ -3,6 +3,7 @@ package org.shelterwright.catalog.sliding;
 import java.util.Arrays;
 import java.util.BitSet;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.space.Box;
 
 /**
  * The free intervals along x of each cell of the y and z levels, found when first asked for. An interval is closed and may
@@ -17,6 +18,7 @@ final class Rows {
     private final int domainLow;
     private final int domainHigh;
     private final int[] @Nullable [] cells;
+    private @Nullable Box within;
     private int[] found = new int[16];
 
     /**
@@ -33,6 +35,16 @@ final class Rows {
         this.domainLow = domainLow;
         this.domainHigh = domainHigh;
         this.cells = new int[(2 * ys.count() - 1) * (2 * zs.count() - 1)][];
+    }
+
+    /** Rows on levels that reach beyond a domain: whatever lies outside it is blocked. */
+    Rows(Levels ys, Levels zs, int[] lows, int[] highs, long[] alive, Box domain) {
+        this(ys, zs, lows, highs, alive, domain.x0(), domain.x1());
+        within = domain;
+    }
+
+    private static boolean outside(Levels levels, int cell, int low, int high) {
+        return levels.level(cell / 2) < low || levels.level((cell + 1) / 2) > high;
     }
 
     int cell(int yCell, int zCell) {
@@ -58,6 +70,12 @@ final class Rows {
     }
 
     private int[] compute(int cell) {
+        Box domain = within;
+        if (domain != null
+                && (outside(ys, yCell(cell), domain.y0(), domain.y1())
+                        || outside(zs, zCell(cell), domain.z0(), domain.z1()))) {
+            return new int[0];
+        }
         int length = 0;
         int from = domainLow;
         for (int word = 0; word < alive.length && from <= domainHigh; word++) {

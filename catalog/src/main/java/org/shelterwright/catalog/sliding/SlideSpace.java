@@ -21,8 +21,8 @@ import org.shelterwright.catalog.space.Point;
  * Immutable; safe for several threads.
  */
 public final class SlideSpace {
-    private static final int COARSE_YS = 24;
-    private static final int COARSE_ZS = 16;
+    static final int COARSE_YS = 24;
+    static final int COARSE_ZS = 16;
 
     private final Box domain;
     private final List<Obstacle> forbidden;
@@ -99,11 +99,20 @@ public final class SlideSpace {
         return new Search(flood, flood.run(start));
     }
 
-    private int[] ends(ToIntFunction<Box> end) {
+    Box domain() {
+        return domain;
+    }
+
+    /** The open cuboids of forbidden shifts, by their low end on x. */
+    List<Obstacle> forbidden() {
+        return forbidden;
+    }
+
+    int[] ends(ToIntFunction<Box> end) {
         return forbidden.stream().map(Obstacle::box).mapToInt(end).toArray();
     }
 
-    private long[] alive(BitSet gone) {
+    long[] alive(BitSet gone) {
         long[] alive = new long[(forbidden.size() + 63) >>> 6];
         IntStream.range(0, forbidden.size())
                 .filter(i -> there(forbidden.get(i), gone))

@@ -52,7 +52,7 @@ public final class EquipmentList {
         return new ImportResult(items.items(), items.quantities(), mapping, notes);
     }
 
-    private static Table table(InputFile file) {
+    static Table table(InputFile file) {
         byte[] bytes = file.bytes();
         if (startsWith(bytes, 'P', 'K')) {
             return XlsxTable.read(file);

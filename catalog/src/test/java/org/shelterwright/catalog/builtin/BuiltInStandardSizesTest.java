@@ -3,6 +3,7 @@ package org.shelterwright.catalog.builtin;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -65,10 +66,13 @@ class BuiltInStandardSizesTest {
     @CsvSource({"container-20, 5853, 2259", "container-10, 2787, 2259"})
     void placesCornerFittingsAfterIso668(String id, int lengthMm, int widthMm) {
         Body body = CATALOG.body(id).orElseThrow();
-        int[] xs = body.provisions().stream().mapToInt(p -> p.at().x()).sorted().toArray();
-        int[] ys = body.provisions().stream().mapToInt(p -> p.at().y()).sorted().toArray();
+        List<Provision> fittings = body.provisions().stream()
+                .filter(one -> one.use() == Provision.Use.BOTH)
+                .toList();
+        int[] xs = fittings.stream().mapToInt(p -> p.at().x()).sorted().toArray();
+        int[] ys = fittings.stream().mapToInt(p -> p.at().y()).sorted().toArray();
 
-        assertThat(body.provisions()).hasSize(8).extracting(Provision::use).containsOnly(Provision.Use.BOTH);
+        assertThat(fittings).hasSize(8);
         assertThat(xs[7] - xs[0]).isCloseTo(lengthMm * Lengths.MM, within(2 * Lengths.MM));
         assertThat(ys[7] - ys[0]).isCloseTo(widthMm * Lengths.MM, within(2 * Lengths.MM));
         assertThat(xs[0] - body.outside().x0()).isEqualTo(101_500);
@@ -133,5 +137,20 @@ class BuiltInStandardSizesTest {
         assertThat(carrier.width()).isLessThanOrEqualTo(2_550_000);
         assertThat(body.outside().extent(Axis.Y)).isLessThanOrEqualTo(carrier.width());
         assertThat(carrier.bodyAt().z() + body.outside().z1()).isLessThanOrEqualTo(4 * Lengths.M);
+    }
+
+    /** ISO 1496-1, annex C: centres of fork pockets of a loaded 1CC container 2 050 mm apart, within 50 mm (from memory). */
+    @Test
+    void placesForkPocketsAfterIso1496() {
+        Body body = CATALOG.body("container-20").orElseThrow();
+        int[] xs = body.provisions().stream()
+                .filter(one -> one.use() == Provision.Use.FORK_POCKET)
+                .mapToInt(one -> one.at().x())
+                .sorted()
+                .toArray();
+
+        assertThat(xs).hasSize(4);
+        assertThat(xs[3] - xs[0]).isCloseTo(2050 * Lengths.MM, within(50 * Lengths.MM));
+        assertThat((xs[3] + xs[0]) / 2).isCloseTo(body.outside().centre().x(), within(5 * Lengths.MM));
     }
 }

@@ -9,15 +9,19 @@ import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
 import org.shelterwright.layouts.ledger.access.AccessLimits;
 import org.shelterwright.layouts.ledger.axles.AxleLimits;
+import org.shelterwright.layouts.ledger.cables.CableLimits;
+import org.shelterwright.layouts.ledger.boltdown.BoltDownLimits;
 import org.shelterwright.layouts.ledger.fit.FitLimits;
 import org.shelterwright.layouts.ledger.floor.FloorLimits;
 import org.shelterwright.layouts.ledger.heat.HeatLimits;
 import org.shelterwright.layouts.ledger.lifting.LiftingLimits;
 import org.shelterwright.layouts.ledger.mass.MassLimits;
 import org.shelterwright.layouts.ledger.power.PowerLimits;
+import org.shelterwright.layouts.ledger.racks.RackLimits;
 import org.shelterwright.layouts.ledger.restraint.Fasteners;
 import org.shelterwright.layouts.ledger.restraint.RestraintLimits;
 import org.shelterwright.layouts.ledger.stability.StabilityLimits;
+import org.shelterwright.layouts.ledger.stowage.StowageLimits;
 import org.shelterwright.layouts.rules.RuleSet;
 import org.shelterwright.layouts.rules.RuleSets;
 import org.shelterwright.layouts.rules.Rules;
@@ -42,10 +46,15 @@ public final class Checker {
         limits.addAll(FloorLimits.all());
         limits.addAll(AxleLimits.all());
         limits.addAll(StabilityLimits.all());
-        limits.addAll(RestraintLimits.all(Fasteners.builtIn()));
+        Fasteners fasteners = Fasteners.builtIn();
+        limits.addAll(RestraintLimits.all(fasteners));
         limits.addAll(LiftingLimits.all());
+        limits.addAll(CableLimits.all());
         limits.addAll(PowerLimits.all());
         limits.addAll(HeatLimits.all());
+        limits.addAll(BoltDownLimits.all());
+        limits.addAll(RackLimits.all(fasteners));
+        limits.addAll(StowageLimits.all());
         return new Checker(new LimitBook(limits), RuleSets.builtIn());
     }
 

@@ -15,7 +15,7 @@ public record AcceptRow(Acceptance acceptance) implements Edit {
     @Override
     public Layout apply(Layout layout) {
         List<Acceptance> kept = WithdrawAcceptance.without(layout, acceptance.limit(), acceptance.units());
-        return Units.with(
-                layout, Stream.concat(kept.stream(), Stream.of(acceptance)).toList());
+        return layout.withAcceptances(
+                Stream.concat(kept.stream(), Stream.of(acceptance)).toList());
     }
 }

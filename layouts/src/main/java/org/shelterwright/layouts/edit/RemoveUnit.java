@@ -41,11 +41,9 @@ public record RemoveUnit(String unit) implements Edit {
                 .withServices(services == null ? null : services.without(unit));
         Layout removed =
                 Units.with(cleared, brief, Units.used(brief, layout.parts().items()));
-        return Units.with(
-                removed,
-                removed.acceptances().stream()
-                        .filter(one -> !one.units().contains(unit))
-                        .toList());
+        return removed.withAcceptances(removed.acceptances().stream()
+                .filter(one -> !one.units().contains(unit))
+                .toList());
     }
 
     private boolean ends(String end) {

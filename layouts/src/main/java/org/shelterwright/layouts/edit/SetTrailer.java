@@ -56,8 +56,13 @@ public record SetTrailer(
         Brief brief = asked.withWires(asked.wires().stream()
                 .filter(wire -> ends.contains(Units.owner(wire.from())) && ends.contains(Units.owner(wire.to())))
                 .toList());
-        Parts parts = new Parts(layout.parts().body(), layout.parts().carrier(), carrier, Units.used(brief, held));
-        return new Layout(brief, parts, layout.placements(), layout.acceptances(), layout.provenance());
+        Parts parts = new Parts(
+                layout.parts().body(),
+                layout.parts().carrier(),
+                carrier,
+                Units.used(brief, held),
+                layout.parts().cables());
+        return layout.withAsked(brief, parts);
     }
 
     private void requireLoads(Brief brief, Map<String, Item> held) {

@@ -3,10 +3,10 @@ package org.shelterwright.layouts.edit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.brief.UnitSpec;
-import org.shelterwright.layouts.brief.Wire;
 import org.shelterwright.layouts.layout.Layout;
 
 /**
@@ -30,18 +30,7 @@ public record SwapItem(String unit, Item item) implements Edit {
         List<UnitSpec> units = layout.brief().units().stream()
                 .map(one -> one.id().equals(unit) ? new UnitSpec(one.id(), one.name(), item.id(), one.group()) : one)
                 .toList();
-        Brief brief = layout.brief()
-                .withUnits(units)
-                .withWires(layout.brief().wires().stream().filter(this::ends).toList());
+        Brief brief = Units.withoutLooseWires(layout.brief().withUnits(units), Set.of(unit), item);
         return Units.with(layout, brief, Units.used(brief, held));
-    }
-
-    private boolean ends(Wire wire) {
-        return has(wire.from()) && has(wire.to());
-    }
-
-    private boolean has(String end) {
-        return !Units.owner(end).equals(unit)
-                || item.ports().stream().anyMatch(port -> end.equals(unit + "/" + port.name()));
     }
 }

@@ -3,8 +3,11 @@ package org.shelterwright.layouts.edit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.item.Port;
 import org.shelterwright.catalog.json.NearestName;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
@@ -14,7 +17,6 @@ import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.brief.Trailer;
 import org.shelterwright.layouts.brief.TrailerLoad;
 import org.shelterwright.layouts.brief.UnitSpec;
-import org.shelterwright.layouts.layout.Acceptance;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.layout.Placement;
@@ -51,13 +53,14 @@ final class Units {
     }
 
     static Layout with(Layout old, Brief brief, Map<String, Item> items) {
-        Parts parts =
-                new Parts(old.parts().body(), old.parts().carrier(), old.parts().trailer(), new LinkedHashMap<>(items));
-        return new Layout(brief, parts, old.placements(), old.acceptances(), old.provenance());
-    }
-
-    static Layout with(Layout old, List<Acceptance> acceptances) {
-        return new Layout(old.brief(), old.parts(), old.placements(), acceptances, old.provenance());
+        return old.withAsked(
+                brief,
+                new Parts(
+                        old.parts().body(),
+                        old.parts().carrier(),
+                        old.parts().trailer(),
+                        new LinkedHashMap<>(items),
+                        old.parts().cables()));
     }
 
     /**
@@ -78,6 +81,19 @@ final class Units {
         Map<String, Item> items = new LinkedHashMap<>(held);
         items.keySet().retainAll(ofAll(brief).stream().map(UnitSpec::item).toList());
         return items;
+    }
+
+    /** The brief without those wires of some units that end at a port that their item lacks. */
+    static Brief withoutLooseWires(Brief brief, Set<String> units, Item item) {
+        Set<String> ports = item.ports().stream().map(Port::name).collect(Collectors.toSet());
+        return brief.withWires(brief.wires().stream()
+                .filter(wire -> Stream.of(wire.from(), wire.to())
+                        .allMatch(end -> !units.contains(owner(end)) || ports.contains(port(end))))
+                .toList());
+    }
+
+    private static String port(String end) {
+        return end.substring(end.indexOf('/') + 1);
     }
 
     /** The unit, or "body", at which the end of a wire lies. */

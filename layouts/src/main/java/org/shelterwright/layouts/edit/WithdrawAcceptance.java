@@ -22,7 +22,7 @@ public record WithdrawAcceptance(String limit, List<String> units) implements Ed
 
     @Override
     public Layout apply(Layout layout) {
-        return Units.with(layout, without(layout, limit, units));
+        return layout.withAcceptances(without(layout, limit, units));
     }
 
     static List<Acceptance> without(Layout layout, String limit, List<String> units) {

@@ -29,6 +29,7 @@ public final class BriefCheck {
             findings.refuse(places.key("units"), "The brief asks for no units. List at least one.");
         }
         new BriefReferences(brief, places, catalog, findings).check();
+        new InventoryReferences(brief.listed(), places.key("inventory"), Set.of(), findings).kinds(catalog);
         Set<String> known = BriefReferences.ids(ruleSets, RuleSet::id);
         for (int i = 0; i < brief.ruleSets().size(); i++) {
             Places at = places.key("ruleSets").index(i);

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.shelterwright.catalog.Catalog;
 import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.body.EntryPanel;
+import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Port;
@@ -95,6 +96,10 @@ final class BriefReferences {
         }
         wires();
         limits();
+        if (brief.inventory() != null) {
+            new InventoryReferences(brief.inventory(), places.key("inventory"), own, findings)
+                    .check(catalog.body(brief.body()).orElse(null));
+        }
         if (brief.services() != null) {
             new ServiceReferences(brief.services(), places.key("services"), ids, findings).check();
         }
@@ -145,6 +150,34 @@ final class BriefReferences {
             }
             end(wire, wire.from(), at.key("from"));
             end(wire, wire.to(), at.key("to"));
+            cable(wire, at);
+        }
+    }
+
+    /** An unknown cable forbids nothing: the ledger then says that its wire is not assessed. */
+    private void cable(Wire wire, Places at) {
+        String panel = wire.panel();
+        if (panel != null) {
+            catalog.body(brief.body())
+                    .ifPresent(body -> known(
+                            panel,
+                            ids(body.entryPanels(), EntryPanel::name),
+                            "entry panel",
+                            at.key("panel"),
+                            findings));
+        }
+        if (catalog.cables().isEmpty()) {
+            return;
+        }
+        String type = wire.type();
+        Set<String> names = ids(catalog.cables(), type == null ? Cable::family : Cable::id);
+        String named = type == null ? wire.family() : type;
+        if (named != null && !names.contains(named)) {
+            findings.doubt(
+                    at.key(type == null ? "family" : "type"),
+                    "The cable " + (type == null ? "family " : "") + "\"" + named + "\" of wire \"" + wire.id()
+                            + "\" is not in the catalog, so that its limits cannot be assessed."
+                            + NearestName.hint(named, names));
         }
     }
 

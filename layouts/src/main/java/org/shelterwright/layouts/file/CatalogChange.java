@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * A catalog entry that differs from the copy that a layout holds.
  *
- * @param kind "item", "body" or "carrier"
+ * @param kind "item", "body", "carrier", "cable" or "piece"
  * @param id of the entry
  * @param gone true if the catalog has no such entry any more
  * @param keys the keys that differ; empty if it is gone

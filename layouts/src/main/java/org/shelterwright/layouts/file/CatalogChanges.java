@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.Catalog;
+import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.json.CatalogFormats;
 import org.shelterwright.catalog.json.JsonFormat;
+import org.shelterwright.catalog.piece.Piece;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 
@@ -16,7 +18,7 @@ import org.shelterwright.layouts.layout.Parts;
 public final class CatalogChanges {
     private CatalogChanges() {}
 
-    /** The entries that differ: body, carrier, trailer, then items in the order of first use. */
+    /** The entries that differ: body, carrier, trailer, then items, cables and pieces in the order of first use. */
     public static List<CatalogChange> of(Layout layout, Catalog catalog) {
         List<CatalogChange> changes = new ArrayList<>();
         Parts parts = layout.parts();
@@ -26,6 +28,12 @@ public final class CatalogChanges {
         compare(parts.trailer(), catalog, changes);
         for (Item item : parts.items().values()) {
             compare("item", item.id(), CatalogFormats.ITEM, item, catalog.item(item.id()), changes);
+        }
+        for (Cable cable : parts.cables().values()) {
+            compare("cable", cable.id(), CatalogFormats.CABLE, cable, catalog.cable(cable.id()), changes);
+        }
+        for (Piece piece : layout.contents().kinds().values()) {
+            compare("piece", piece.id(), CatalogFormats.PIECE, piece, catalog.piece(piece.id()), changes);
         }
         return changes;
     }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.Catalog;
+import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Situation;
@@ -17,20 +18,26 @@ import org.shelterwright.catalog.json.ContentHash;
 import org.shelterwright.catalog.json.JsonFormat;
 import org.shelterwright.catalog.json.Places;
 import org.shelterwright.catalog.plausible.BodyOddities;
+import org.shelterwright.catalog.plausible.CableOddities;
 import org.shelterwright.catalog.plausible.CarrierOddities;
 import org.shelterwright.catalog.plausible.ItemOddities;
 import org.shelterwright.catalog.plausible.Oddity;
+import org.shelterwright.catalog.transit.Transit;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.brief.Trailer;
 import org.shelterwright.layouts.brief.UnitSpec;
+import org.shelterwright.layouts.file.LayoutDocument.CableCopy;
 import org.shelterwright.layouts.file.LayoutDocument.CarrierCopy;
 import org.shelterwright.layouts.file.LayoutDocument.Copies;
 import org.shelterwright.layouts.file.LayoutDocument.ItemCopy;
+import org.shelterwright.layouts.layout.BoltDownOrder;
+import org.shelterwright.layouts.layout.Contents;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.layout.Place;
 import org.shelterwright.layouts.layout.Placement;
+import org.shelterwright.layouts.layout.Route;
 
 /** Puts the layout of a file together, after its parts and placements were held against its brief. */
 final class LayoutAssembly {
@@ -44,6 +51,7 @@ final class LayoutAssembly {
     private final Findings findings;
     private final Map<String, Item> items = new LinkedHashMap<>();
     private final Map<String, Placement> placements = new LinkedHashMap<>();
+    private final Map<String, Cable> cables = new LinkedHashMap<>();
 
     LayoutAssembly(LayoutDocument document, Places places, Findings findings) {
         this.document = document;
@@ -53,6 +61,7 @@ final class LayoutAssembly {
 
     Layout layout() {
         takeItems();
+        takeCables();
         takeBodyAndCarriers();
         requireCarrier(document.brief().carrier(), document.parts().carrier(), "carrier");
         Trailer trailer = document.brief().trailer();
@@ -61,14 +70,22 @@ final class LayoutAssembly {
         findings.requireUsable();
         new BriefReferences(document.brief(), places.key("brief"), catalog(), findings).check();
         takePlacements();
+        Map<String, Route> routes = new RouteReferences(document, cables, places.key("routes"), findings).routes();
+        takeOrder(document.boltDown());
+        Contents contents =
+                new ContentsAssembly(document.brief(), items, places.key("contents"), findings)
+                        .contents(document.contents());
         findings.requireUsable();
         Copies parts = document.parts();
         return new Layout(
                 document.brief(),
-                new Parts(parts.body().entry(), entry(parts.carrier()), entry(parts.trailer()), items),
+                new Parts(parts.body().entry(), entry(parts.carrier()), entry(parts.trailer()), items, cables),
                 placements,
+                routes,
                 document.acceptances(),
-                document.provenance());
+                document.provenance(),
+                document.boltDown(),
+                contents);
     }
 
     private void takeItems() {
@@ -83,6 +100,22 @@ final class LayoutAssembly {
                         "The item id \"" + item.id() + "\" is given twice among the parts. Remove one of them.");
             }
             hold(CatalogFormats.ITEM, copies.get(i).sha256(), item, "item \"" + item.id() + "\"", at, ItemOddities::of);
+        }
+    }
+
+    private void takeCables() {
+        Places list = places.key("parts").key("cables");
+        List<CableCopy> copies = document.parts().cables();
+        for (int i = 0; i < copies.size(); i++) {
+            Cable cable = copies.get(i).entry();
+            Places at = list.index(i);
+            if (cables.putIfAbsent(cable.id(), cable) != null) {
+                findings.refuse(
+                        at.key("entry").key("id"),
+                        "The cable id \"" + cable.id() + "\" is given twice among the parts. Remove one of them.");
+            }
+            String name = "cable \"" + cable.id() + "\"";
+            hold(CatalogFormats.CABLE, copies.get(i).sha256(), cable, name, at, CableOddities::of);
         }
     }
 
@@ -140,7 +173,13 @@ final class LayoutAssembly {
         if (trailer != null && (carrier == null || !carrier.id().equals(trailer.id()))) {
             carriers.add(trailer);
         }
-        return Catalog.of(items.values(), List.of(document.parts().body().entry()), carriers);
+        return Catalog.of(
+                items.values(),
+                List.of(document.parts().body().entry()),
+                carriers,
+                cables.values(),
+                List.of(),
+                Transit.NONE);
     }
 
     private void takePlacements() {
@@ -171,6 +210,27 @@ final class LayoutAssembly {
                         "The unit \"" + placement.unit() + "\" is carried by itself in the end, or through more than "
                                 + MOST_CARRIED + " other units. Give it another host.");
             }
+        }
+    }
+
+    private void takeOrder(@Nullable BoltDownOrder order) {
+        if (order == null) {
+            return;
+        }
+        Set<String> known = BriefReferences.ids(document.brief().units(), UnitSpec::id);
+        Places at = places.key("boltDown");
+        for (int i = 0; i < order.steps().size(); i++) {
+            BriefReferences.known(
+                    order.steps().get(i).unit(),
+                    known,
+                    "unit",
+                    at.key("steps").index(i).key("unit"),
+                    findings);
+        }
+        for (int i = 0; i < order.before().size(); i++) {
+            Places one = at.key("before").index(i);
+            BriefReferences.known(order.before().get(i).first(), known, "unit", one.key("first"), findings);
+            BriefReferences.known(order.before().get(i).then(), known, "unit", one.key("then"), findings);
         }
     }
 

@@ -33,6 +33,20 @@ public final class LayoutFiles {
         return new OpenedLayout(layout, Fingerprint.of(file.bytes()), findings.doubts());
     }
 
+    /** A layout as it stands within a file of another format. */
+    public static LayoutDocument document(Layout layout) {
+        return LayoutDocument.of(layout);
+    }
+
+    /**
+     * The layout that stands within a file of another format, checked as in a file of its own.
+     *
+     * @throws InputException with everything that is wrong with it
+     */
+    public static Layout layout(LayoutDocument document, Places places) {
+        return new LayoutAssembly(document, places, new Findings()).layout();
+    }
+
     /** What stands in the file of a layout. Equal layouts give equal bytes. */
     public static byte[] bytes(Layout layout) {
         return LayoutFormats.LAYOUT.write(LayoutDocument.of(layout));

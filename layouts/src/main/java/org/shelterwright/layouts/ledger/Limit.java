@@ -1,6 +1,5 @@
 package org.shelterwright.layouts.ledger;
 
-import org.shelterwright.catalog.source.Source;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -10,24 +9,8 @@ import org.shelterwright.layouts.scene.Scene;
  *
  * <p>Limits hold no state and may be used by several threads.
  */
-public sealed interface Limit permits Limit.OfBrief, Limit.OfUnit, Limit.OfPair, Limit.OfTotals, Limit.OfWhole {
-    /** Stable id, "subject.name". */
-    String id();
-
-    Subject subject();
-
-    String title();
-
-    Severity severity();
-
-    Source source();
-
-    /**
-     * What the row says when the limit adds none: of a local limit, which reports only what breaks or is missing, that it
-     * holds everywhere; of any other, why it does not apply.
-     */
-    String heldSentence();
-
+public sealed interface Limit extends Stated
+        permits Limit.OfBrief, Limit.OfUnit, Limit.OfPair, Limit.OfTotals, Limit.OfWhole {
     /**
      * Concerns what is asked, not where it stands: brief, catalog entries and rules, but no placement. It is not run again
      * when units move. Always adds its rows, met ones too.

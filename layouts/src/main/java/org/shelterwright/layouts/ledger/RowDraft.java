@@ -12,7 +12,7 @@ import org.shelterwright.layouts.scene.PlacedUnit;
 public final class RowDraft {
     static final String DOES_NOT_APPLY = "does not apply";
 
-    private final Limit limit;
+    private final Stated limit;
     private final double closeShare;
     private final String title;
     private Source source;
@@ -22,7 +22,7 @@ public final class RowDraft {
     private @Nullable Double nominal;
     private @Nullable String mend;
 
-    RowDraft(Limit limit, double closeShare, String title) {
+    RowDraft(Stated limit, double closeShare, String title) {
         this.limit = limit;
         this.closeShare = closeShare;
         this.title = title;

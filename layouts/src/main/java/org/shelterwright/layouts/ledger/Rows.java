@@ -14,12 +14,12 @@ public final class Rows {
     }
 
     /** Begins a row under the title of its limit. */
-    public RowDraft draft(Limit limit) {
+    public RowDraft draft(Stated limit) {
         return new RowDraft(limit, closeShare, limit.title());
     }
 
     /** Begins a row under a title of its own. */
-    public RowDraft draft(Limit limit, String title) {
+    public RowDraft draft(Stated limit, String title) {
         return new RowDraft(limit, closeShare, title);
     }
 

@@ -14,7 +14,9 @@ public enum Subject {
     HEAT("Heat"),
     BOLT_DOWN("Bolt-down"),
     TRANSPORT("Transport"),
-    LIFTING("Lifting");
+    LIFTING("Lifting"),
+    RACKS("Racks"),
+    STOWAGE("Stowage");
 
     private final String title;
 

@@ -1,6 +1,7 @@
 package org.shelterwright.layouts.rules;
 
 import java.util.Optional;
+import org.shelterwright.catalog.source.MassBasis;
 
 /** The figures that rule sets set and a brief may override. Ids are stable: files use them. */
 public enum Figure {
@@ -61,6 +62,8 @@ public enum Figure {
     SLING_LEG_LENGTH("lifting.leg-length", "mm", "Length of the sling legs, where they are given"),
     LIFT_DYNAMIC_FACTOR("lifting.dynamic-factor", "", "Factor for the jerk of a crane"),
     LIFT_TILT("lifting.tilt", "°", "Greatest tilt of the body when it hangs on equal sling legs"),
+    STAND_MARGIN(
+            "lifting.stand-margin", "mm", "Least distance of the centre of mass from the edges of the stands' base"),
     STATIC_STABILITY_FACTOR("stability.static-factor", "", "Least static stability factor"),
     TILT_ANGLE("stability.tilt-angle", "°", "Tilt that must be stood"),
     CENTRE_HEIGHT_TO_TRACK("stability.height-to-track", "share", "Greatest height of the centre against the track"),
@@ -74,7 +77,82 @@ public enum Figure {
     BATTERY_AGEING("power.battery-ageing", "share", "Share of the capacity that an aged battery still has"),
     CHARGE_FACTOR("power.charge-factor", "", "Charge put in over charge taken out"),
     CHARGE_HOURS("power.charge-hours", "h", "Longest time until a battery is full again"),
-    FRESH_AIR("heat.fresh-air", "m³/h", "Least fresh air for each person inside");
+    CABLE_SLACK_END("cables.slack-end", "mm", "Spare length of a cable at each end"),
+    CABLE_SLACK_SHARE("cables.slack-share", "share", "Spare length of a cable as a share of its route"),
+    TRAY_FILL("cables.tray-fill", "share", "Greatest share of the cross-section of a tray that cables take"),
+    DUCT_FILL_ONE("cables.duct-fill-one", "share", "The same of a closed duct with one cable"),
+    DUCT_FILL_TWO("cables.duct-fill-two", "share", "The same of a closed duct with two cables"),
+    DUCT_FILL_MORE("cables.duct-fill-more", "share", "The same of a closed duct with more cables"),
+    CABLE_SEPARATION("cables.separation", "mm", "Least distance of power cables from unscreened others beside them"),
+    CABLE_PARALLEL("cables.parallel", "mm", "Length over which two cables may run nearer than that"),
+    VOLTAGE_DROP("cables.voltage-drop", "share", "Greatest voltage drop of a wire"),
+    CONDUCTOR_TEMPERATURE("cables.conductor-temperature", "°C", "Temperature of a loaded conductor"),
+    CABLE_GROUPING("cables.grouping", "share", "Share of its current that a cable among others bears"),
+    FRESH_AIR("heat.fresh-air", "m³/h", "Least fresh air for each person inside"),
+    TOOL_REACH("bolt-down.tool-reach", "mm", "Farthest that a hand with a tool reaches into or past a unit"),
+    TOOL_WIDTH("bolt-down.tool-width", "mm", "Width of the space that a hand with a tool needs"),
+    TOOL_DEPTH("bolt-down.tool-depth", "mm", "Free depth beside a unit where somebody works at its fixings"),
+    LIFT_CONSTANT("bolt-down.lift-constant", "kg", "Mass that one person may lift under the best conditions"),
+    LIFT_TWIST("bolt-down.lift-twist", "°", "Twist of the body while lifting"),
+    LIFT_RATE("bolt-down.lift-rate", "1/min", "Lifts in a minute"),
+    LIFT_GRIP("bolt-down.lift-grip", "", "Coupling multiplier: how well a unit can be gripped"),
+    LIFT_PEOPLE("bolt-down.lift-people", "", "Most people at one lift"),
+    TEAM_OF_TWO("bolt-down.team-of-two", "share", "Share of the sum of what two people lift that they lift together"),
+    TEAM_OF_MORE("bolt-down.team-of-more", "share", "The same of three people and more"),
+    TEAM_HOLD(
+            "bolt-down.team-hold",
+            "mm",
+            "Distance of the hands from the ankles where several hold a unit at its edges"),
+    STEP_PLATFORM("bolt-down.step-platform", "mm", "Height of the step platform for what is lifted above 1.5 m"),
+    TROLLEY_RATING("bolt-down.trolley-rating", "kg", "Mass that the floor trolley takes"),
+    HOIST_RATING("bolt-down.hoist-rating", "kg", "Mass that the hoist or lifting table takes"),
+    REMOVAL_MOVED("bolt-down.removal-moved", "", "Most units that are moved before a serviced one comes out"),
+    FIRST_STAGE("bolt-down.first-stage", "share", "Share of the torque that is put on in the first round"),
+    MINUTES_IN("bolt-down.minutes-in", "min", "Time to make ready and bring one unit in, beside its way"),
+    MINUTES_PER_METRE("bolt-down.minutes-per-metre", "min", "Time for each metre of the way in"),
+    MINUTES_PER_HOIST("bolt-down.minutes-per-hoist", "min", "Time to sling a unit or set up a lifting table"),
+    MINUTES_PER_FIXING("bolt-down.minutes-per-fixing", "min", "Time to set one fixing and tighten it in both rounds"),
+    MINUTES_PER_CABLE_END("bolt-down.minutes-per-cable-end", "min", "Time to connect and mark one end of a cable"),
+    MINUTES_PER_CHECK("bolt-down.minutes-per-check", "min", "Time for one check with its record"),
+    RACK_FREE_SHARE("racks.free-share", "share", "Share of the height units of a bay that stays free"),
+    RACK_CENTRE_SHARE("racks.centre-share", "share", "Greatest height of the centre of mass in a bay, of its height"),
+    RACK_HEAVY("racks.heavy", "kg", "Mass from which a piece must sit in the lower half of its bay"),
+    RACK_REAR_HOLD("racks.rear-hold", "kg", "Mass from which a piece must be held at the rear too"),
+    RACK_AIR_RISE("racks.air-rise", "K", "Greatest warming of the air that goes through a bay"),
+    RACK_SLIDE_GAP("racks.slide-gap", "mm", "Room left before a piece that is slid out"),
+    RACK_TIP_FACTOR("racks.tip-factor", "", "Safety factor against tipping while a piece is slid out"),
+    RACK_EYE_LOW("racks.eye-low", "mm", "Least height above the floor of what is looked at while working"),
+    RACK_EYE_HIGH("racks.eye-high", "mm", "Greatest height above the floor of what is looked at while working"),
+    RACK_HAND_LOW("racks.hand-low", "mm", "Least height above the floor of what is operated by hand"),
+    RACK_HAND_HIGH("racks.hand-high", "mm", "Greatest height above the floor of what is operated by hand"),
+    STOWAGE_GRIP("stowage.grip", "mm", "Room for fingers at two sides of a loose piece"),
+    STOWAGE_REST_SHARE("stowage.rest-share", "share", "Least share of its base on which a loose piece rests"),
+    STOWAGE_REACH_AT_ONCE("stowage.reach-at-once", "mm", "Farthest that what is needed at once lies from its task"),
+    STOWAGE_REACH_SOON("stowage.reach-soon", "mm", "Farthest that what is needed soon lies from its task"),
+    STOWAGE_ORDER_SLACK(
+            "stowage.order-slack", "mm", "How much farther from its task what is used first may lie than what is used later"),
+    STOWAGE_ROOM_LOW("stowage.room-low", "°C", "Lowest temperature in places that are as warm as the room"),
+    STOWAGE_ROOM_HIGH("stowage.room-high", "°C", "Highest temperature in places that are as warm as the room"),
+    OUTLINE_MARGIN("transport.outline-margin", "mm", "Least distance of a load from the outline, each side and above"),
+    WHEEL_RATIO("transport.wheel-ratio", "", "Greatest ratio of the loads of both sides of a wagon's wheels"),
+    BOGIE_RATIO("transport.bogie-ratio", "", "Greatest ratio of the loads of two bogies"),
+    WAGON_AXLE_RATIO("transport.axle-ratio", "", "Greatest ratio of the loads of two single axles of a wagon"),
+    VEHICLE_GAP("transport.vehicle-gap", "mm", "Least distance between vehicles on a car"),
+    LENGTH_TOLERANCE("transport.length-tolerance", "mm", "What a vehicle may be longer than its data say"),
+    DOOR_PLAY_WIDE("transport.door-play-wide", "mm", "What a doorway must be wider than what passes"),
+    DOOR_PLAY_HIGH("transport.door-play-high", "mm", "What a doorway must be higher than what passes"),
+    HALF_LENGTH_SHARE("transport.half-length-share", "share", "Greatest share of a load on half of the length"),
+    LOAD_OFF_ALONG(
+            "transport.off-along", "share", "Greatest distance of a load's centre from mid-length, of the length"),
+    LOAD_OFF_ACROSS(
+            "transport.off-across", "share", "Greatest distance of a load's centre from the middle, of the width"),
+    TIE_DOWN_FACTOR("transport.tie-down-factor", "", "Safety factor of friction by tie-downs"),
+    LASHING_LEAST_ANGLE("transport.lashing-least-angle", "°", "Least angle of a direct lashing to the floor"),
+    LASHING_MOST_ANGLE("transport.lashing-most-angle", "°", "Greatest angle of a direct lashing to the floor"),
+    TIE_DOWN_LEAST_ANGLE("transport.tie-down-least-angle", "°", "Least angle of a tie-down to the floor"),
+    TENSIONER_SPACE("transport.tensioner-space", "mm", "Least free width beside a tensioner for hands and tool"),
+    US_TIEDOWNS("transport.us-tiedowns", "", "1 where the count and strength of 49 CFR 393 are asked"),
+    BREAKOVER_PLAY("transport.ramp-play", "°", "What a vehicle's ramp angles must be more than the slope of a ramp");
 
     private final String id;
     private final String unit;
@@ -88,6 +166,26 @@ public enum Figure {
 
     public String id() {
         return id;
+    }
+
+    /** The growth of a mass that is known in this way. */
+    public static Figure growth(MassBasis basis) {
+        return switch (basis) {
+            case ESTIMATED -> GROWTH_ESTIMATED;
+            case CALCULATED -> GROWTH_CALCULATED;
+            case SUPPLIER -> GROWTH_SUPPLIER;
+            case WEIGHED -> GROWTH_WEIGHED;
+        };
+    }
+
+    /** The uncertainty of a mass that is known in this way. */
+    public static Figure uncertainty(MassBasis basis) {
+        return switch (basis) {
+            case ESTIMATED -> UNCERTAINTY_ESTIMATED;
+            case CALCULATED -> UNCERTAINTY_CALCULATED;
+            case SUPPLIER -> UNCERTAINTY_SUPPLIER;
+            case WEIGHED -> UNCERTAINTY_WEIGHED;
+        };
     }
 
     /** Unit of the value; "share" is a number from 0 to 1. */

@@ -2,6 +2,7 @@ package org.shelterwright.layouts.rules;
 
 import org.shelterwright.catalog.source.Figures;
 import org.shelterwright.catalog.source.Source;
+import org.shelterwright.catalog.space.QuarterTurn;
 
 /**
  * Accelerations that everything must be held against, each direction by itself, in multiples of standard gravity. They push the
@@ -43,6 +44,32 @@ public record LoadCase(
     }
 
     private static final double LARGEST_G = 100;
+
+    /** The same case as something feels it that is turned on what carries it. */
+    public LoadCase turned(QuarterTurn yaw) {
+        return switch (yaw) {
+            case R0 -> this;
+            case R180 -> with(rearwardG, forwardG, sidewaysG);
+            default -> with(sidewaysG, sidewaysG, Math.max(forwardG, rearwardG));
+        };
+    }
+
+    private LoadCase with(double forward, double rearward, double sideways) {
+        return new LoadCase(
+                id,
+                name,
+                forward,
+                rearward,
+                sideways,
+                upG,
+                downG,
+                leastDownG,
+                mostDownG,
+                forwardFactor,
+                factor,
+                basis,
+                source);
+    }
 
     public LoadCase {
         Figures.within("push forward (g)", forwardG, 0, LARGEST_G);

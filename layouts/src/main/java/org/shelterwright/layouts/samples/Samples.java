@@ -7,10 +7,13 @@ import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.NearestName;
 import org.shelterwright.catalog.json.ResourceFolder;
 
-/** The samples that come with the program: {@code <name>.brief.json} and {@code <name>.layout.json} beside this class. */
+/** The samples that come with the program: {@code <name>.brief.json}, {@code <name>.layout.json},
+ * {@code <name>.journey.json} and {@code <name>.study.json} beside this class. */
 public final class Samples {
     private static final String BRIEF = ".brief.json";
     private static final String LAYOUT = ".layout.json";
+    private static final String JOURNEY = ".journey.json";
+    private static final String STUDY = ".study.json";
 
     private Samples() {}
 
@@ -37,6 +40,43 @@ public final class Samples {
     /** The layout that was found for a sample, if one is kept. */
     public static Optional<InputFile> layout(String name) {
         return file(name, LAYOUT);
+    }
+
+    /** The names of all sample journeys, sorted. */
+    public static List<String> journeys() {
+        return files().stream()
+                .map(InputFile::name)
+                .filter(name -> name.endsWith(JOURNEY))
+                .map(name -> plain(name, JOURNEY))
+                .toList();
+    }
+
+    /**
+     * A sample journey.
+     *
+     * @throws InputException if there is no such sample
+     */
+    public static InputFile journey(String name) {
+        return file(name, JOURNEY)
+                .orElseThrow(() -> new InputException(
+                        "sample:" + name, "There is no such sample journey." + NearestName.hint(name, journeys())));
+    }
+
+    /**
+     * The study that comes with a sample.
+     *
+     * @throws InputException if there is no such sample, or it has no study
+     */
+    public static InputFile study(String name) {
+        return file(name, STUDY)
+                .orElseThrow(() -> new InputException(
+                        "sample:" + name,
+                        "There is no such study."
+                                + NearestName.hint(
+                                        name,
+                                        names().stream()
+                                                .filter(one -> file(one, STUDY).isPresent())
+                                                .toList())));
     }
 
     private static Optional<InputFile> file(String name, String ending) {

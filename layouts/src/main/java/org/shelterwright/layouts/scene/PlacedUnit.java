@@ -6,6 +6,7 @@ import java.util.function.Function;
 import org.shelterwright.catalog.item.ClearZone;
 import org.shelterwright.catalog.item.Fixing;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.MovablePart;
 import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Situation;
@@ -13,6 +14,7 @@ import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.layouts.brief.UnitSpec;
+import org.shelterwright.layouts.inside.UnitMass;
 import org.shelterwright.layouts.layout.Place;
 import org.shelterwright.layouts.layout.Placement;
 
@@ -21,6 +23,7 @@ public final class PlacedUnit {
     private final int index;
     private final UnitSpec spec;
     private final Item item;
+    private final UnitMass mass;
     private final Placement placement;
     private final Shape station;
     private final Shape road;
@@ -28,8 +31,9 @@ public final class PlacedUnit {
 
     private record Shape(Box outline, List<Box> solids, List<PlacedZone> zones, Box reach) {}
 
-    PlacedUnit(int index, UnitSpec spec, Item item, Placement placement) {
+    PlacedUnit(int index, UnitSpec spec, Item item, UnitMass mass, Placement placement) {
         this.index = index;
+        this.mass = mass;
         this.spec = spec;
         this.item = item;
         this.placement = placement;
@@ -56,6 +60,15 @@ public final class PlacedUnit {
 
     public Item item() {
         return item;
+    }
+
+    /** Its mass with what is in it, in the frame of its item; that of the item if nothing is known to be in it. */
+    public MassData mass(Situation situation) {
+        return mass.in(situation);
+    }
+
+    UnitMass mass() {
+        return mass;
     }
 
     public Placement placement() {

@@ -10,8 +10,13 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.carrier.Carrier;
+import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.brief.UnitSpec;
+import org.shelterwright.layouts.inside.Interiors;
+import org.shelterwright.layouts.inside.UnitMass;
+import org.shelterwright.layouts.inside.UnitMasses;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Place;
 import org.shelterwright.layouts.layout.Placement;
@@ -24,19 +29,38 @@ public final class Scene {
     private final List<PlacedUnit> units;
     private final Map<String, PlacedUnit> byId;
     private final List<UnitSpec> toPlace;
+    private final Inside inside;
     private final Kept kept = new Kept();
+    private final Kept steady;
 
-    private Scene(Layout layout, Rules rules, List<PlacedUnit> units, List<UnitSpec> toPlace) {
+    /** What does not depend on where the units are. */
+    private record Inside(Interiors interiors, Map<String, UnitMass> masses) {
+        static Inside of(Layout layout, Rules rules) {
+            Interiors interiors = Interiors.of(layout);
+            return new Inside(interiors, UnitMasses.of(layout, interiors, rules));
+        }
+
+        UnitMass mass(UnitSpec spec, Item item) {
+            UnitMass own = masses.get(spec.id());
+            return own == null ? UnitMass.of(item.mass()) : own;
+        }
+    }
+
+    private Scene(
+            Layout layout, Rules rules, Inside inside, List<PlacedUnit> units, List<UnitSpec> toPlace, Kept steady) {
         this.layout = layout;
+        this.inside = inside;
         this.rules = rules;
         this.units = List.copyOf(units);
         this.toPlace = List.copyOf(toPlace);
+        this.steady = steady;
         this.byId = new HashMap<>();
         units.forEach(unit -> byId.put(unit.id(), unit));
     }
 
     /** Resolves a layout. Cost: linear in its solids and zones. */
     public static Scene of(Layout layout, Rules rules) {
+        Inside inside = Inside.of(layout, rules);
         List<PlacedUnit> units = new ArrayList<>();
         List<UnitSpec> toPlace = new ArrayList<>();
         for (UnitSpec spec : layout.brief().units()) {
@@ -44,10 +68,11 @@ public final class Scene {
             if (placement == null) {
                 toPlace.add(spec);
             } else {
-                units.add(new PlacedUnit(units.size(), spec, layout.item(spec), placement));
+                Item item = layout.item(spec);
+                units.add(new PlacedUnit(units.size(), spec, item, inside.mass(spec, item), placement));
             }
         }
-        return new Scene(layout, rules, units, toPlace);
+        return new Scene(layout, rules, inside, units, toPlace, new Kept());
     }
 
     /**
@@ -60,13 +85,13 @@ public final class Scene {
                 .orElseThrow(() -> new IllegalArgumentException(
                         "The unit \"" + placement.unit() + "\" is not placed and so cannot be moved."));
         List<PlacedUnit> changed = new ArrayList<>(units);
-        changed.set(old.index(), new PlacedUnit(old.index(), old.spec(), old.item(), placement));
-        return new Scene(layout.with(placement), rules, changed, toPlace);
+        changed.set(old.index(), new PlacedUnit(old.index(), old.spec(), old.item(), old.mass(), placement));
+        return new Scene(layout.with(placement), rules, inside, changed, toPlace, steady);
     }
 
     /**
-     * The scene of another layout with the same brief and parts; units whose placement did not change are shared, so that
-     * a live ledger can tell what moved. Cost: the changed units, plus copying the lists.
+     * The scene of another layout with the same brief and parts; units whose placement and mass did not change are shared, so
+     * that a live ledger can tell what moved. Cost: the changed units, plus copying the lists.
      *
      * @throws IllegalArgumentException if brief or parts differ
      */
@@ -74,6 +99,7 @@ public final class Scene {
         if (changed.brief() != layout.brief() || changed.parts() != layout.parts()) {
             throw new IllegalArgumentException("Only a layout with the same brief and parts can share units.");
         }
+        Inside now = changed.contents() == layout.contents() ? inside : Inside.of(changed, rules);
         List<PlacedUnit> placed = new ArrayList<>();
         List<UnitSpec> unplaced = new ArrayList<>();
         for (UnitSpec spec : changed.brief().units()) {
@@ -84,11 +110,27 @@ public final class Scene {
             }
             int index = placed.size();
             PlacedUnit old = byId.get(spec.id());
-            boolean same =
-                    old != null && old.index() == index && old.placement().equals(placement);
-            placed.add(same ? old : new PlacedUnit(index, spec, changed.item(spec), placement));
+            Item item = changed.item(spec);
+            UnitMass mass = now.mass(spec, item);
+            boolean same = old != null
+                    && old.index() == index
+                    && old.placement().equals(placement)
+                    && old.mass().equals(mass);
+            placed.add(same ? old : new PlacedUnit(index, spec, item, mass, placement));
         }
-        return new Scene(changed, rules, placed, unplaced);
+        return new Scene(changed, rules, now, placed, unplaced, steady);
+    }
+
+    /** What is inside the units. */
+    public Interiors interiors() {
+        return inside.interiors();
+    }
+
+    /** The item of a unit, placed or not, with the mass that it has in a situation with what is in it. */
+    public Item filled(UnitSpec spec, Situation situation) {
+        Item item = layout.item(spec);
+        UnitMass own = inside.masses().get(spec.id());
+        return own == null ? item : item.withMass(own.in(situation));
     }
 
     public Layout layout() {
@@ -164,5 +206,13 @@ public final class Scene {
      */
     public <T> T derived(Class<T> type, Function<Scene, T> maker) {
         return kept.get(type, () -> maker.apply(this));
+    }
+
+    /**
+     * The same of something that depends on brief, catalog entries and rules alone, and on no placement, route or content: it is
+     * kept for all scenes that come of this one.
+     */
+    public <T> T steady(Class<T> type, Function<Scene, T> maker) {
+        return steady.get(type, () -> maker.apply(this));
     }
 }

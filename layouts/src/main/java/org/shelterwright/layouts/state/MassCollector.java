@@ -17,6 +17,7 @@ import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.layouts.brief.Trailer;
 import org.shelterwright.layouts.brief.TrailerLoad;
 import org.shelterwright.layouts.brief.UnitSpec;
+import org.shelterwright.layouts.cable.CableMass;
 import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
@@ -44,6 +45,7 @@ final class MassCollector {
             body.add(new MassTable());
         }
         filledBody();
+        cables();
         occupants();
         scene.carrier().ifPresent(this::carrier);
         firstTrailerFill = fills.size();
@@ -64,16 +66,30 @@ final class MassCollector {
         }
         for (PlacedUnit unit : scene.units()) {
             Item item = unit.item();
-            boolean known = known(Holder.BODY, item.mass(), unit.spec(), unit.name(), "item " + item.id());
+            String entry = (scene.interiors().held(unit.id()).isEmpty() ? "item " : "the interior of item ") + item.id();
+            MassData onRoad = unit.mass(Situation.ON_THE_ROAD);
+            boolean known = known(Holder.BODY, onRoad, unit.spec(), unit.name(), entry);
             int firstFill = fills.size();
             item.tanks().forEach(tank -> fills.add(Fill.tank(tank.name(), unit.name())));
             for (Situation situation : SITUATIONS) {
                 MassTable table = body.get(situation.ordinal());
                 Pose pose = unit.pose(situation);
                 if (known) {
-                    fixed(table, item.mass(), item, pose);
+                    fixed(table, unit.mass(situation), item, pose);
                 }
                 tanks(table, item, pose, firstFill);
+            }
+        }
+    }
+
+    /** Cables lie where their routes lead, at rest and on the road; those without a route are a matter of the subject cables. */
+    private void cables() {
+        for (CableMass mass : CableMass.of(scene)) {
+            MassData data = mass.data();
+            if (known(Holder.BODY, data, null, mass.name(), mass.entry())) {
+                for (MassTable table : body) {
+                    fixed(table, data, null, Pose.at(Point.ORIGIN));
+                }
             }
         }
     }

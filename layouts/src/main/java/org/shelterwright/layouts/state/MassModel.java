@@ -19,8 +19,8 @@ public final class MassModel {
 
     public MassModel(Rules rules) {
         for (MassBasis basis : MassBasis.values()) {
-            growth.put(basis, rules.value(growthFigure(basis)));
-            uncertainty.put(basis, rules.value(uncertaintyFigure(basis)));
+            growth.put(basis, rules.value(Figure.growth(basis)));
+            uncertainty.put(basis, rules.value(Figure.uncertainty(basis)));
         }
     }
 
@@ -54,32 +54,14 @@ public final class MassModel {
     @Nullable
     Figure missingFigure(MassData data) {
         if (growthShare(data).isEmpty()) {
-            return growthFigure(data.basis());
+            return Figure.growth(data.basis());
         }
         boolean stated = data.uncertaintyKg() != null
                 || byBasis(uncertainty, data.basis()).isPresent();
-        return stated ? null : uncertaintyFigure(data.basis());
+        return stated ? null : Figure.uncertainty(data.basis());
     }
 
     private static OptionalDouble byBasis(Map<MassBasis, OptionalDouble> shares, MassBasis basis) {
         return shares.getOrDefault(basis, OptionalDouble.empty());
-    }
-
-    private static Figure growthFigure(MassBasis basis) {
-        return switch (basis) {
-            case ESTIMATED -> Figure.GROWTH_ESTIMATED;
-            case CALCULATED -> Figure.GROWTH_CALCULATED;
-            case SUPPLIER -> Figure.GROWTH_SUPPLIER;
-            case WEIGHED -> Figure.GROWTH_WEIGHED;
-        };
-    }
-
-    private static Figure uncertaintyFigure(MassBasis basis) {
-        return switch (basis) {
-            case ESTIMATED -> Figure.UNCERTAINTY_ESTIMATED;
-            case CALCULATED -> Figure.UNCERTAINTY_CALCULATED;
-            case SUPPLIER -> Figure.UNCERTAINTY_SUPPLIER;
-            case WEIGHED -> Figure.UNCERTAINTY_WEIGHED;
-        };
     }
 }

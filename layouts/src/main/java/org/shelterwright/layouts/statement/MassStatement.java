@@ -10,7 +10,7 @@ import org.shelterwright.layouts.state.Gap;
  * The mass statement of a layout. Arms of the body and the carrier are from the datum of the body; those of the trailer from its
  * own.
  *
- * @param lines in the order body, units by the brief, carrier; tanks after what holds them
+ * @param lines in the order body, units by the brief, cables, carrier; tanks after what holds them
  * @param trailer lines of the trailer and its loads; empty if there is none
  * @param groups subtotals by group, on the road with full tanks, in the order of first use
  * @param states totals by load state

@@ -17,6 +17,7 @@ import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.layouts.brief.Trailer;
 import org.shelterwright.layouts.brief.TrailerLoad;
+import org.shelterwright.layouts.cable.CableMass;
 import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
@@ -41,6 +42,16 @@ final class StatementWriter {
         MassData tare = scene.body().tare();
         lines.add(line("body", "body, empty", scene.body().name(), null, tare, tare.centre(), When.ALWAYS));
         scene.units().forEach(unit -> unit(lines, unit));
+        for (CableMass mass : CableMass.of(scene)) {
+            lines.add(line(
+                    "cables",
+                    mass.name(),
+                    mass.wires() + (mass.wires() == 1 ? " wire" : " wires"),
+                    null,
+                    mass.data(),
+                    mass.data().centre(),
+                    When.ALWAYS));
+        }
         OccupiedSeat.of(scene).forEach(seat -> occupant(lines, seat));
         scene.carrier().ifPresent(carrier -> carrier(lines, carrier, "carrier", carrier.bodyAt()));
         scene.carrier().ifPresent(carrier -> crew(lines, carrier));
@@ -73,8 +84,7 @@ final class StatementWriter {
 
     private void unit(List<MassLine> lines, PlacedUnit unit, Pose pose, When when) {
         Item item = unit.item();
-        lines.add(
-                line(unit.spec().group(), item.name(), unit.name(), unit.id(), item.mass(), centre(item, pose), when));
+        new ContentLines(scene, this::line).add(lines, unit, pose, when);
         if (when != When.ON_STATION) {
             tanks(lines, unit.spec().group(), unit.name(), unit.id(), item, pose);
         }

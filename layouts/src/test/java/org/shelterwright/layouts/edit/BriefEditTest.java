@@ -140,6 +140,27 @@ class BriefEditTest {
     }
 
     @Test
+    void aChangedItemIsThatOfAllItsUnitsAndTheCatalogIsNotAsked() {
+        Item wider = SmallPost.item("rack", "[600, 700, 1600]", "\"mounting\": {\"surfaces\": [\"floor\"]}");
+        Item wired = SmallPost.item("rack", "[600, 700, 1600]", """
+                "mounting": {"surfaces": ["floor"]}, "ports": [{"name": "power", "at": [0, 0, 0], "face": "rear",
+                 "cableClass": "power", "connector": "C20"}]""");
+
+        Layout without = new ChangeItem(wider).apply(START);
+        Layout with = new ChangeItem(wired).apply(START);
+
+        assertThat(without.parts().item("rack")).isEqualTo(wider);
+        assertThat(without.brief().units()).isEqualTo(START.brief().units());
+        assertThat(without.placements()).isEqualTo(START.placements());
+        assertThat(without.brief().wires()).as("the port is gone").isEmpty();
+        assertThat(with.brief().wires()).isEqualTo(START.brief().wires());
+        assertThat(new ChangeItem(START.parts().item("rack")).apply(START)).isEqualTo(START);
+        assertThat(new ChangeItem(wider).name()).isEqualTo("Change item " + wider.name());
+        Item other = SmallPost.item("narrow", "[600, 500, 1600]", "\"mounting\": {\"surfaces\": [\"floor\"]}");
+        assertThatThrownBy(() -> new ChangeItem(other).apply(START)).hasMessage("The layout holds no item \"narrow\".");
+    }
+
+    @Test
     void anotherVersionOfAHeldItemIsRefused() {
         Item other = SmallPost.item("table", "[600, 500, 1600]", "\"mounting\": {\"surfaces\": [\"floor\"]}");
 

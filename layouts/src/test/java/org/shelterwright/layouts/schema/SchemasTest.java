@@ -21,10 +21,15 @@ import org.shelterwright.catalog.json.CatalogFormats;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.JsonFormat;
 import org.shelterwright.catalog.json.ResourceFolder;
+import org.shelterwright.layouts.file.JourneyFiles;
+import org.shelterwright.layouts.asbuilt.AsBuiltRecord;
+import org.shelterwright.layouts.asbuilt.Weighing;
 import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.file.LayoutFormats;
 import org.shelterwright.layouts.file.SmallPost;
 import org.shelterwright.layouts.rules.RuleSets;
+import org.shelterwright.layouts.study.StudyFormats;
+import org.shelterwright.layouts.study.results.ResultFormats;
 
 /**
  * Holds the schemas under {@code docs/schemas} equal to the records, and files equal to the schemas. After a change of a
@@ -40,9 +45,25 @@ class SchemasTest {
                 CatalogFormats.BODY,
                 CatalogFormats.CARRIER,
                 CatalogFormats.FASTENERS,
+                CatalogFormats.CABLE,
+                CatalogFormats.CONDUCTORS,
+                CatalogFormats.PIECE,
+                CatalogFormats.TRANSIT_CAR,
+                CatalogFormats.OUTLINE,
+                CatalogFormats.LASHING,
+                CatalogFormats.LINE_CATEGORIES,
+                CatalogFormats.FRICTION,
+                CatalogFormats.WAGON_CLASSES,
                 LayoutFormats.BRIEF,
                 LayoutFormats.LAYOUT,
-                RuleSets.FORMAT);
+                JourneyFiles.FORMAT,
+                RuleSets.FORMAT,
+                StudyFormats.STUDY,
+                StudyFormats.SEALED,
+                ResultFormats.HEAD,
+                ResultFormats.RUN,
+                AsBuiltRecord.FORMAT,
+                Weighing.FORMAT);
     }
 
     private static Path file(JsonFormat<?> format) {

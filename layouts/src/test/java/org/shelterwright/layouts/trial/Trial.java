@@ -8,14 +8,20 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Surface;
+import org.shelterwright.catalog.piece.Piece;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.catalog.space.QuarterTurn;
 import org.shelterwright.layouts.brief.Brief;
+import org.shelterwright.layouts.brief.Inventory;
+import org.shelterwright.layouts.brief.PieceSpec;
 import org.shelterwright.layouts.brief.Services;
+import org.shelterwright.layouts.brief.Task;
 import org.shelterwright.layouts.brief.UnitSpec;
+import org.shelterwright.layouts.layout.Contents;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
+import org.shelterwright.layouts.layout.PiecePlace;
 import org.shelterwright.layouts.layout.Pin;
 import org.shelterwright.layouts.layout.Place;
 import org.shelterwright.layouts.layout.Placement;
@@ -39,6 +45,10 @@ public final class Trial {
     private final List<RuleSet> ruleSets = new ArrayList<>();
 
     private @Nullable Services services;
+    private final List<Task> tasks = new ArrayList<>();
+    private final List<PieceSpec> pieces = new ArrayList<>();
+    private final Map<String, Piece> kinds = new LinkedHashMap<>();
+    private final Map<String, PiecePlace> stowed = new LinkedHashMap<>();
 
     private Trial(Body body) {
         this.body = body;
@@ -68,6 +78,21 @@ public final class Trial {
 
     public Trial services(Services asked) {
         services = asked;
+        return this;
+    }
+
+    public Trial task(Task task) {
+        tasks.add(task);
+        return this;
+    }
+
+    /** Lists a piece; {@code null}: it has no place. */
+    public Trial piece(PieceSpec spec, Piece kind, @Nullable PiecePlace place) {
+        pieces.add(spec);
+        kinds.put(kind.id(), kind);
+        if (place != null) {
+            stowed.put(spec.id(), place);
+        }
         return this;
     }
 
@@ -114,8 +139,10 @@ public final class Trial {
         List<String> sets = ruleSets.stream().map(RuleSet::id).toList();
         Brief brief = new Brief(
                         "trial", "Trial", body.id(), null, null, units, 0, List.of(), sets, limits, List.of(), null)
-                .withServices(services);
-        return new Layout(brief, new Parts(body, null, null, items), placements, List.of(), null);
+                .withServices(services)
+                .withInventory(pieces.isEmpty() ? null : new Inventory(tasks, pieces));
+        return new Layout(brief, new Parts(body, null, null, items), placements, List.of(), null)
+                .withContents(new Contents(kinds, stowed));
     }
 
     public Scene scene() {

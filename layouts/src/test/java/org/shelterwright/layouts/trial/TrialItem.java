@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.CableClass;
 import org.shelterwright.catalog.item.ClearZone;
 import org.shelterwright.catalog.item.Fixing;
+import org.shelterwright.catalog.item.Interior;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.ItemKind;
 import org.shelterwright.catalog.item.MassData;
@@ -19,6 +20,7 @@ import org.shelterwright.catalog.item.Power;
 import org.shelterwright.catalog.item.Presence;
 import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Solid;
+import org.shelterwright.catalog.item.Stowage;
 import org.shelterwright.catalog.item.Support;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.catalog.item.Tank;
@@ -52,6 +54,8 @@ public final class TrialItem {
     private @Nullable Double stackingKg;
     private @Nullable Power power;
     private @Nullable Plant plant;
+    private @Nullable Interior interior;
+    private final List<Stowage> stowages = new ArrayList<>();
 
     private TrialItem(String id, Size size) {
         this.id = id;
@@ -181,6 +185,17 @@ public final class TrialItem {
         return this;
     }
 
+    /** Says what the item is without its content. */
+    public TrialItem interior(Interior inside) {
+        interior = inside;
+        return this;
+    }
+
+    public TrialItem stowage(Stowage place) {
+        stowages.add(place);
+        return this;
+    }
+
     public Item build() {
         return new Item(
                 id,
@@ -201,8 +216,9 @@ public final class TrialItem {
                 ports,
                 power,
                 plant,
-                List.of(),
+                stowages,
                 tanks,
+                interior,
                 null);
     }
 }

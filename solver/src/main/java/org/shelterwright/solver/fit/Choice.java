@@ -3,6 +3,7 @@ package org.shelterwright.solver.fit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
@@ -18,6 +19,7 @@ final class Choice {
     private static final int MOST_CHECKS = 40;
 
     private final Checker checker;
+    private final UnaryOperator<Layout> finish;
 
     /**
      * A layout that a search found.
@@ -26,8 +28,10 @@ final class Choice {
      */
     record Found(Layout layout, long soft) {}
 
-    Choice(Checker checker) {
+    /** @param finish what is done to each layout before it is checked, such as stowing pieces anew */
+    Choice(Checker checker, UnaryOperator<Layout> finish) {
         this.checker = checker;
+        this.finish = finish;
     }
 
     /**
@@ -45,9 +49,10 @@ final class Choice {
                     .anyMatch(layout -> layout.placements().equals(one.layout().placements()));
             if (!twin && checked.size() < MOST_CHECKS) {
                 seen.add(one.layout());
-                Ledger ledger = checker.check(one.layout());
+                Layout finished = finish.apply(one.layout());
+                Ledger ledger = checker.check(finished);
                 Amounts score = LedgerScore.of(ledger, checker.book(), one.soft());
-                checked.add(new FitOption(one.layout(), ledger, score(score)));
+                checked.add(new FitOption(finished, ledger, score(score)));
             }
         }
         checked.sort(Comparator.comparing(FitOption::score));

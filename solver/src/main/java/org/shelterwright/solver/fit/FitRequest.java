@@ -17,6 +17,11 @@ public record FitRequest(Layout start, long seed, Budget budget, int threads, in
         }
     }
 
+    /** The same from another start. */
+    FitRequest from(Layout other) {
+        return new FitRequest(other, seed, budget, threads, alternatives);
+    }
+
     /**
      * What a layout that came of this request says of its origin. A search that was stopped or ran on time cannot be
      * repeated by its moves.

@@ -9,4 +9,9 @@ public interface Fitter {
      *     in a wish
      */
     FitResult fit(FitRequest request, FitObserver observer, StopSignal stop);
+
+    /** The same without looking for the reasons why nothing holds, which takes further searches. */
+    default Fitter withoutReasons() {
+        return this;
+    }
 }

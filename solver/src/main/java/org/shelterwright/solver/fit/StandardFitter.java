@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.shelterwright.layouts.check.Checker;
+import org.shelterwright.solver.inside.Stower;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.solver.fit.kernel.Best;
 import org.shelterwright.solver.fit.model.FitProblem;
@@ -25,26 +26,46 @@ public final class StandardFitter implements Fitter {
     private static final int MOST_STARTS = 2;
 
     private final Checker checker;
+    private final boolean reasoned;
 
     public StandardFitter(Checker checker) {
+        this(checker, true);
+    }
+
+    private StandardFitter(Checker checker, boolean reasoned) {
         this.checker = checker;
+        this.reasoned = reasoned;
     }
 
     @Override
-    public FitResult fit(FitRequest request, FitObserver observer, StopSignal stop) {
+    public Fitter withoutReasons() {
+        return new StandardFitter(checker, false);
+    }
+
+    @Override
+    public FitResult fit(FitRequest asked, FitObserver observer, StopSignal stop) {
+        Stower stower = new Stower(checker);
+        FitRequest stowed = asked.from(stower.arranged(asked.start().withBoltDown(null), asked.seed()));
+        Choice choice = new Choice(checker, layout -> stower.arranged(layout, asked.seed()));
+        return fit(stowed, choice, new Ordering(checker, asked.start().boltDown()), observer, stop);
+    }
+
+    private FitResult fit(
+            FitRequest request, Choice choice, Ordering ordering, FitObserver observer, StopSignal stop) {
         Pulse pulse = new Pulse(observer);
-        FitProblem problem = FitProblem.of(checker.scene(request.start()));
+        FitProblem problem = FitProblem.of(checker.scene(WiredOptions.bare(request.start())));
         MomentLimits limits = new MomentLimits(checker.book());
         LaneRace race = new LaneRace(problem, limits, request.seed(), request.budget(), request.threads(), pulse, stop);
         List<Best> bests = race.run();
         List<Choice.Found> found = found(problem, bests);
-        List<FitOption> options = new Choice(checker).choose(found, request.alternatives());
+        List<FitOption> options = choice.choose(found, request.alternatives());
         if (worthMending(options)) {
             options =
-                    new Choice(checker).choose(mended(problem, options, found, request, stop), request.alternatives());
+                    choice.choose(mended(problem, options, found, request, stop), request.alternatives());
         }
+        options = ordering.of(new WiredOptions(checker).routed(options));
         pulse.tell(true);
-        WhyNot whyNot = new WhyNotFinder(checker, problem, limits).explain(request, options, stop);
+        WhyNot whyNot = reasoned ? new WhyNotFinder(checker, problem, limits).explain(request, options, stop) : null;
         return new FitResult(options, whyNot, pulse.moves(), pulse.elapsed());
     }
 

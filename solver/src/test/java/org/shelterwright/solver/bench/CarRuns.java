@@ -30,9 +30,15 @@ final class CarRuns {
 
     String run() {
         Machine machine = new Machine();
-        LoadSet set = LoadSet.read(
-                InputFile.read(LoadRuns.folder().resolve("container-loading/imm-thpack9.txt")));
-        Table totals = new Table("support", "limit (s)", "problems", "containers, sum", "lower bounds, sum", "at the bound", "time, sum (s)");
+        LoadSet set = LoadSet.read(InputFile.read(LoadRuns.folder().resolve("container-loading/imm-thpack9.txt")));
+        Table totals = new Table(
+                "support",
+                "limit (s)",
+                "problems",
+                "containers, sum",
+                "lower bounds, sum",
+                "at the bound",
+                "time, sum (s)");
         Table each = new Table("support", "problem", "kinds", "pieces", "containers", "at least", "time (s)");
         for (Support support : setting.supports()) {
             for (double seconds : setting.seconds()) {
@@ -93,14 +99,14 @@ final class CarRuns {
 
                 %s
                 %s""".formatted(
-                setting.cpu() ? "processor time" : "wall-clock time",
-                machine.text(),
-                setting.from(),
-                setting.to(),
-                setting.seed(),
-                setting.date(),
-                totals.text(),
-                each.text());
+                        setting.cpu() ? "processor time" : "wall-clock time",
+                        machine.text(),
+                        setting.from(),
+                        setting.to(),
+                        setting.seed(),
+                        setting.date(),
+                        totals.text(),
+                        each.text());
     }
 
     private java.util.function.LongSupplier clock() {

@@ -4,19 +4,28 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Function;
 
-/**
- * Runs one measurement and writes its table: {@code planted}, {@code baselines}, {@code samples} or {@code micro}, then
- * the options of {@link Setting}; or {@code load}, then those of {@link LoadSetting}.
- */
+/** Runs one measurement, named by the first argument, and writes its table; the rest are options of {@link Setting} or {@link LoadSetting}. */
 public final class Measure {
+    private static final Map<String, Function<Setting, String>> RUNS = new LinkedHashMap<>();
+
+    static {
+        RUNS.put("planted", setting -> new PlantedRuns(setting).run());
+        RUNS.put("baselines", setting -> new BaselineRuns(setting).run());
+        RUNS.put("samples", setting -> new SampleRuns(setting).run());
+        RUNS.put("stop", setting -> new StopRuns(setting).run());
+        RUNS.put("micro", setting -> new MicroRuns(setting).run());
+        RUNS.put("order", setting -> new OrderRuns(setting).run());
+    }
+
     private Measure() {}
 
     public static void main(String[] args) throws IOException {
-        if (args.length == 0) {
-            throw new IllegalArgumentException("Say what to measure: planted, baselines, samples, micro or load.");
-        }
-        if (args[0].equals("load")) {
+        String what = args.length == 0 ? "" : args[0];
+        if (what.equals("load")) {
             LoadSetting setting = LoadSetting.of(args, 1);
             String text = switch (setting.part()) {
                 case "practice" -> new PracticeRuns(setting).run();
@@ -27,17 +36,12 @@ public final class Measure {
             write(setting.folder(), "load-" + setting.part(), text);
             return;
         }
+        Function<Setting, String> run = RUNS.get(what);
+        if (run == null) {
+            throw new IllegalArgumentException("Say what to measure: " + String.join(", ", RUNS.keySet()) + " or load.");
+        }
         Setting setting = Setting.of(args, 1);
-        String text = switch (args[0]) {
-            case "planted" -> new PlantedRuns(setting).run();
-            case "baselines" -> new BaselineRuns(setting).run();
-            case "samples" -> new SampleRuns(setting).run();
-            case "micro" -> new MicroRuns(setting).run();
-            default ->
-                throw new IllegalArgumentException(
-                        "\"" + args[0] + "\" is none of planted, baselines, samples, micro, load.");
-        };
-        write(setting.folder(), args[0], text);
+        write(setting.folder(), what, run.apply(setting));
     }
 
     private static void write(Path folder, String name, String text) throws IOException {

@@ -11,6 +11,8 @@ import org.shelterwright.solver.bench.micro.FullLedger;
 import org.shelterwright.solver.bench.micro.KernelMoves;
 import org.shelterwright.solver.bench.micro.LedgerAfterMove;
 import org.shelterwright.solver.bench.micro.ProcessorTime;
+import org.shelterwright.solver.bench.micro.RestraintAfterMove;
+import org.shelterwright.solver.bench.micro.RestraintGroups;
 import org.shelterwright.solver.bench.micro.WalkwaySteps;
 
 /** The processor time of single steps by size, taken with JMH in a process of its own. */
@@ -39,6 +41,10 @@ final class MicroRuns {
                 moved.getOrDefault(units, Double.NaN) / 1e6,
                 1e6 / moves.getOrDefault(units, Double.NaN),
                 walkways.getOrDefault(units, Double.NaN) / 1e3));
+        Map<Integer, Double> groups = scores(RestraintGroups.class);
+        Map<Integer, Double> group = scores(RestraintAfterMove.class);
+        Table restraint = new Table("bolted units", "all rows of restraint (ms)", "restraint after one move (ms)");
+        groups.forEach((units, ns) -> restraint.add(units, ns / 1e6, group.getOrDefault(units, Double.NaN) / 1e6));
         return """
                 # Single steps
 
@@ -51,7 +57,14 @@ final class MicroRuns {
                 %s
                 Date: %s.
 
-                %s""".formatted(machine.text(), setting.date(), table.text());
+                %s
+                ## Restraint
+
+                The bolted units of River Post, copied onto the same places until there are so many, under the load cases of
+                road-eu, road-us, rail-ctu and sea-ctu together, in sixteen directions each and up and down where a case has
+                them. What would mend a broken row is part of it.
+
+                %s""".formatted(machine.text(), setting.date(), table.text(), restraint.text());
     }
 
     private static double processorNs(RunResult result) {

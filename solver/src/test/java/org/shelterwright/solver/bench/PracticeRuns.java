@@ -36,24 +36,30 @@ final class PracticeRuns {
     private static Map<String, UnaryOperator<LoadProblem>> asked() {
         Map<String, UnaryOperator<LoadProblem>> asked = new LinkedHashMap<>();
         asked.put("nothing", p -> p);
-        asked.put("centre of mass within 5 % of the length and 2 % of the width about the middle", p -> p.with(
-                p.practice().withBalance(window(p, 0.05, 0.02))));
-        asked.put("centre of mass within 1 % of the length and of the width", p -> p.with(
-                p.practice().withBalance(window(p, 0.01, 0.01))));
-        asked.put("bogies at 15 % and 85 % of the length, ratio at most 1.25", p -> p.with(p.practice()
-                .withBalance(bogies(p))));
+        asked.put(
+                "centre of mass within 5 % of the length and 2 % of the width about the middle",
+                p -> p.with(p.practice().withBalance(window(p, 0.05, 0.02))));
+        asked.put(
+                "centre of mass within 1 % of the length and of the width",
+                p -> p.with(p.practice().withBalance(window(p, 0.01, 0.01))));
+        asked.put(
+                "bogies at 15 % and 85 % of the length, ratio at most 1.25",
+                p -> p.with(p.practice().withBalance(bogies(p))));
         asked.put("mass limit of 80 % of all cargo", p -> p.with(p.practice().withMassLimit(0.8 * massKg(p))));
-        asked.put("mass limit of 80 % and centre within 5 % and 2 %", p -> p.with(p.practice()
-                .withMassLimit(0.8 * massKg(p))
-                .withBalance(window(p, 0.05, 0.02))));
+        asked.put(
+                "mass limit of 80 % and centre within 5 % and 2 %",
+                p -> p.with(p.practice().withMassLimit(0.8 * massKg(p)).withBalance(window(p, 0.05, 0.02))));
         asked.put("two stops", p -> stops(p, 2));
         asked.put("three stops", p -> stops(p, 3));
-        asked.put("stacking: a piece bears three times its own mass", p -> kinds(p, k -> k.withTopLoad(3 * k.massKg())));
+        asked.put(
+                "stacking: a piece bears three times its own mass", p -> kinds(p, k -> k.withTopLoad(3 * k.massKg())));
         asked.put("every fifth kind fragile: nothing on top", p -> fragile(p));
-        asked.put("two gaps of 5 across for lashings", p -> p.with(p.practice()
-                .withKeptFree(List.of(
-                        new Box(195, 0, 0, 200, p.room().y(), p.room().z()),
-                        new Box(390, 0, 0, 395, p.room().y(), p.room().z())))));
+        asked.put(
+                "two gaps of 5 across for lashings",
+                p -> p.with(p.practice()
+                        .withKeptFree(List.of(
+                                new Box(195, 0, 0, 200, p.room().y(), p.room().z()),
+                                new Box(390, 0, 0, 395, p.room().y(), p.room().z())))));
         asked.put("kinds in pairs that go together or not at all", p -> together(p));
         return asked;
     }
@@ -119,8 +125,7 @@ final class PracticeRuns {
 
     String run() {
         Machine machine = new Machine();
-        Table table = new Table(
-                "asked", "runs", "held", "volume, mean (%)", "loss (points)", "mass loaded, mean (kg)");
+        Table table = new Table("asked", "runs", "held", "volume, mean (%)", "loss (points)", "mass loaded, mean (kg)");
         double free = 0;
         for (Map.Entry<String, UnaryOperator<LoadProblem>> one : asked().entrySet()) {
             int runs = 0;
@@ -169,15 +174,15 @@ final class PracticeRuns {
                 Classes %s, problems %d to %d, seed %d. Date: %s.
 
                 %s""".formatted(
-                setting.seconds().get(0),
-                setting.cpu() ? "processor time" : "wall-clock time",
-                machine.text(),
-                setting.classes(),
-                setting.from(),
-                setting.to(),
-                setting.seed(),
-                setting.date(),
-                table.text());
+                        setting.seconds().get(0),
+                        setting.cpu() ? "processor time" : "wall-clock time",
+                        machine.text(),
+                        setting.classes(),
+                        setting.from(),
+                        setting.to(),
+                        setting.seed(),
+                        setting.date(),
+                        table.text());
     }
 
     private LoadResult load(LoadProblem problem) {
@@ -185,9 +190,6 @@ final class PracticeRuns {
                 setting.cpu() ? ManagementFactory.getThreadMXBean()::getCurrentThreadCpuTime : System::nanoTime;
         Duration time = Duration.ofNanos((long) (setting.seconds().get(0) * 1e9));
         return new StandardLoader(clock)
-                .load(
-                        LoadRequest.single(problem, setting.seed(), Budget.time(time)),
-                        progress -> {},
-                        new StopSignal());
+                .load(LoadRequest.single(problem, setting.seed(), Budget.time(time)), progress -> {}, new StopSignal());
     }
 }

@@ -45,6 +45,17 @@ final class LedgerJson {
     }
 
     private static ObjectNode row(Row row, Layout layout) {
+        ObjectNode node = row(row);
+        node.set(
+                "accepted",
+                layout.acceptance(row.limit(), row.units())
+                        .map(LedgerJson::accepted)
+                        .orElse(null));
+        return node;
+    }
+
+    /** A row that nobody can have accepted. */
+    static ObjectNode row(Row row) {
         ObjectNode node = JsonText.object()
                 .put("limit", row.limit())
                 .put("subject", id(row.subject()))
@@ -65,11 +76,6 @@ final class LedgerJson {
                 .put("mend", row.mend())
                 .put("source", row.source().text())
                 .put("trust", id(row.source().trust()));
-        node.set(
-                "accepted",
-                layout.acceptance(row.limit(), row.units())
-                        .map(LedgerJson::accepted)
-                        .orElse(null));
         return node;
     }
 

@@ -18,10 +18,10 @@ import org.shelterwright.catalog.space.Size;
 /**
  * One catalog entry in a list.
  *
- * @param entry "item", "body" or "carrier"
+ * @param entry "item", "body", "carrier", "cable" or "piece"
  * @param kind the kind of an item, such as "rack"; otherwise the same as {@code entry}
- * @param size size of an item, inside of a body; {@code null} of a carrier
- * @param massKg mass of an item, tare of a body or carrier (kg); {@code null} if not known
+ * @param size size of an item or piece, inside of a body; {@code null} of a carrier or cable
+ * @param massKg mass of an item or piece, tare of a body or carrier (kg); {@code null} of a cable, or if not known
  */
 public record CatalogLine(
         String entry,
@@ -30,9 +30,9 @@ public record CatalogLine(
         String name,
         @Nullable Size size,
         @Nullable Double massKg) {
-    private static final List<String> ENTRIES = List.of("item", "body", "carrier");
+    private static final List<String> ENTRIES = List.of("item", "body", "carrier", "cable", "piece");
 
-    /** Lists a catalog: items, bodies, carriers. */
+    /** Lists a catalog: items, bodies, carriers, cables, pieces. */
     public static List<CatalogLine> of(Catalog catalog) {
         List<CatalogLine> lines = new ArrayList<>();
         catalog.items()
@@ -54,6 +54,16 @@ public record CatalogLine(
         catalog.carriers()
                 .forEach(carrier -> lines.add(
                         new CatalogLine("carrier", "carrier", carrier.id(), carrier.name(), null, tareKg(carrier))));
+        catalog.cables()
+                .forEach(cable -> lines.add(new CatalogLine("cable", "cable", cable.id(), cable.name(), null, null)));
+        catalog.pieces()
+                .forEach(piece -> lines.add(new CatalogLine(
+                        "piece",
+                        "piece",
+                        piece.id(),
+                        piece.name(),
+                        piece.size(),
+                        piece.mass().massKg())));
         return lines;
     }
 

@@ -17,6 +17,7 @@ import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.MovablePart;
 import org.shelterwright.catalog.item.Power;
 import org.shelterwright.catalog.item.Tank;
+import org.shelterwright.catalog.piece.Piece;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
@@ -47,6 +48,11 @@ public final class EntryText {
         facts.each("movable parts", item.movableParts(), EntryText::part);
         facts.each("fixings", item.fixings(), EntryText::fixing);
         facts.each("tanks", item.tanks(), EntryText::tank);
+        facts.each("bays", item.bays(), bay -> bay.name() + ", " + bay.units() + " U");
+        facts.each(
+                "stowage places",
+                item.stowages(),
+                place -> place.name() + ", " + Shown.figure(place.ratingKg()) + " kg " + box(place.inside()));
         facts.each(
                 "ports",
                 item.ports(),
@@ -85,6 +91,29 @@ public final class EntryText {
         facts.each("tanks", carrier.tanks(), EntryText::tank);
         facts.each("seats", carrier.seats(), seat -> seat.name());
         return facts.add("note", carrier.note()).lines();
+    }
+
+    /** What the entry of a piece says. */
+    public static List<String> of(Piece piece) {
+        Facts facts = new Facts()
+                .title(piece.id() + ": " + piece.name())
+                .add("kind", piece.mount().isPresent() ? "piece, rack-mounted" : "piece, loose")
+                .add("size", size(piece.size()) + "  (depth x width x height)")
+                .add("mass", mass(piece.mass()));
+        piece.mount().ifPresent(rack -> {
+            facts.add("height units", rack.units() + " U");
+            Integer travel = rack.slideTravel();
+            facts.add("slides out", travel == null ? null : Lengths.format(travel) + " mm");
+        });
+        piece.stowed().ifPresent(loose -> {
+            facts.add("at hand", CatalogLine.word(loose.urgency()));
+            facts.add("stowed", loose.upright() ? loose.fragile() ? "upright, fragile" : "upright" : loose.fragile() ? "fragile" : null);
+            var goods = loose.goods();
+            facts.add("dangerous goods", goods == null ? null : "class " + goods.hazardClass());
+        });
+        Power power = piece.power();
+        facts.add("power", power == null ? null : Shown.figure(power.ratedW()) + " W from " + power.supply());
+        return facts.add("note", piece.note()).lines();
     }
 
     static String size(@Nullable Size size) {

@@ -27,7 +27,10 @@ public final class CatalogListVerb extends Verb {
     @Option(
             names = "--kind",
             paramLabel = "KIND",
-            description = "Only bodies (body), carriers (carrier), items (item), or items of one kind, such as rack.")
+            description = {
+                "Only bodies (body), carriers (carrier), cables (cable), pieces (piece), items (item), or items of one",
+                "kind, such as rack."
+            })
     private @Nullable String kind;
 
     @Mixin

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.shelterwright.app.cli.terminal.Terminal;
+import org.shelterwright.app.cli.text.CableText;
 import org.shelterwright.app.cli.text.CatalogLine;
 import org.shelterwright.app.cli.text.EntryText;
 import org.shelterwright.app.cli.workshop.ExitStatus;
@@ -28,7 +29,7 @@ import picocli.CommandLine.Parameters;
             "  shelterwright catalog show battery-box-24v --json > my-items/battery-box.json"
         })
 public final class CatalogShowVerb extends Verb {
-    @Parameters(paramLabel = "ID", description = "Id of an item, body or carrier.")
+    @Parameters(paramLabel = "ID", description = "Id of an item, body, carrier, cable or piece.")
     private String id = "";
 
     @Mixin
@@ -54,6 +55,12 @@ public final class CatalogShowVerb extends Verb {
         all.carrier(id)
                 .ifPresent(carrier ->
                         lines.addAll(json() ? file(CatalogFormats.CARRIER.write(carrier)) : EntryText.of(carrier)));
+        all.cable(id)
+                .ifPresent(
+                        cable -> lines.addAll(json() ? file(CatalogFormats.CABLE.write(cable)) : CableText.of(cable)));
+        all.piece(id)
+                .ifPresent(
+                        piece -> lines.addAll(json() ? file(CatalogFormats.PIECE.write(piece)) : EntryText.of(piece)));
         if (lines.isEmpty()) {
             List<String> known =
                     CatalogLine.of(all).stream().map(CatalogLine::id).toList();

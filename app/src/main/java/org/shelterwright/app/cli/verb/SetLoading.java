@@ -29,11 +29,15 @@ import org.shelterwright.solver.load.set.LoadSet.SetProblem;
 /** Loads one problem of a published set and writes its rows. */
 final class SetLoading {
     private final SetOptions options;
+    private final long seed;
+    private final @Nullable String named;
     private final Workshop workshop;
     private final Terminal terminal;
 
-    SetLoading(SetOptions options, Workshop workshop, Terminal terminal) {
+    SetLoading(SetOptions options, long seed, @Nullable String named, Workshop workshop, Terminal terminal) {
         this.options = options;
+        this.seed = seed;
+        this.named = named;
         this.workshop = workshop;
         this.terminal = terminal;
     }
@@ -42,8 +46,7 @@ final class SetLoading {
     ExitStatus run(@Nullable ResultHead head) {
         SetProblem problem =
                 LoadSet.read(InputFile.read(Inputs.path(options.file()))).problem(options.problem(), options.file());
-        LoadRequest request = options.request(problem.with(options.support()));
-        String named = options.out();
+        LoadRequest request = options.request(problem.with(options.support()), seed);
         Path out = named == null ? null : Inputs.path(named);
         if (out != null) {
             tryOut(out);

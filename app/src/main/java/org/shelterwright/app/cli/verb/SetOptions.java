@@ -53,16 +53,6 @@ final class SetOptions {
             })
     private Support support = Support.FULL;
 
-    @Option(
-            names = "--seed",
-            paramLabel = "NUMBER",
-            defaultValue = "1",
-            description = "Seed of the search (${DEFAULT-VALUE} if not given). Another seed searches elsewhere.")
-    private long seed;
-
-    @Option(names = "--out", paramLabel = "CSV", description = "File to write; if not given, the rows are printed.")
-    private @Nullable String out;
-
     /** Names of the kinds of support as they are typed. */
     static final class SupportName implements ITypeConverter<Support> {
         @Override
@@ -87,12 +77,7 @@ final class SetOptions {
         return support;
     }
 
-    @Nullable
-    String out() {
-        return out;
-    }
-
-    LoadRequest request(LoadProblem of) {
+    LoadRequest request(LoadProblem of, long seed) {
         return LoadRequest.single(of, seed, budget());
     }
 

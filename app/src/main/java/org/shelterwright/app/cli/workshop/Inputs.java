@@ -19,6 +19,7 @@ import org.shelterwright.layouts.file.Fingerprint;
 import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.file.LayoutFormats;
 import org.shelterwright.layouts.file.OpenedLayout;
+import org.shelterwright.layouts.layout.Contents;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.rules.RuleSet;
@@ -87,7 +88,8 @@ public final class Inputs {
         Sourced<Brief> brief = LayoutFormats.BRIEF.open(file);
         Findings findings = BriefCheck.of(brief.value(), brief.places(), catalog.get(), ruleSets);
         findings.requireUsable();
-        Layout empty = Layout.empty(brief.value(), Parts.of(brief.value(), catalog.get()));
+        Layout empty = Layout.empty(brief.value(), Parts.of(brief.value(), catalog.get()))
+                .withContents(Contents.of(brief.value(), catalog.get()));
         return new Opened(name, empty, Fingerprint.NONE, findings.doubts());
     }
 

@@ -66,11 +66,22 @@ public final class OutFolder implements AutoCloseable {
      * @throws InputException if it cannot be saved
      */
     public String save(String name, Layout layout) {
+        return save(name, (file, expected) -> LayoutFiles.write(layout, file, expected));
+    }
+
+    /** Saves something under a name, given what stands there now; it says what stands there then. */
+    @FunctionalInterface
+    public interface Saving {
+        Fingerprint to(Path file, Fingerprint expected);
+    }
+
+    /** Saves anything as {@link #save(String, Layout) layouts are saved}. */
+    public String save(String name, Saving saving) {
         Path file = folder.resolve(name);
         Fingerprint now = Fingerprint.of(file);
         boolean changed = seen.containsKey(file) && !now.equals(seen.get(file));
         Path target = changed ? free(file) : file;
-        seen.put(target, LayoutFiles.write(layout, target, changed ? Fingerprint.NONE : now));
+        seen.put(target, saving.to(target, changed ? Fingerprint.NONE : now));
         return target.getFileName().toString();
     }
 

@@ -14,6 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.SVGPath;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A named line of text that is taken over by Enter or by leaving it, and put back by Esc. What is wrong with it stands
@@ -30,6 +31,7 @@ public final class Entry {
     private final VBox below = new VBox();
     private final Function<String, Optional<String>> take;
     private String shown = "";
+    private @Nullable String kept;
 
     /**
      * Makes an entry.
@@ -47,11 +49,14 @@ public final class Entry {
             if (event.getCode() == KeyCode.ESCAPE
                     && !(field.getText().equals(shown) && fault.getText().isEmpty())) {
                 putBack();
+                if (kept != null) {
+                    takeOver();
+                }
                 event.consume();
             }
         });
         field.focusedProperty().addListener((observable, before, focused) -> {
-            if (!focused && !field.getText().equals(shown)) {
+            if (!focused && !field.getText().strip().equals(kept == null ? shown : kept)) {
                 takeOver();
             } else if (focused) {
                 field.selectAll();
@@ -86,6 +91,21 @@ public final class Entry {
         shown = text;
         if (!typing) {
             putBack();
+        }
+    }
+
+    /**
+     * Shows a text that was taken over although something is wrong with it: Esc then takes over what was right before.
+     *
+     * @param wrong what is wrong; empty if nothing is
+     */
+    public void show(String text, Optional<String> wrong) {
+        kept = wrong.isPresent() ? text : null;
+        if (wrong.isEmpty()) {
+            show(text);
+        } else if (!field.isFocused() || field.getText().strip().equals(text)) {
+            field.setText(text);
+            say(wrong.get());
         }
     }
 

@@ -22,4 +22,9 @@ public record Clearance(
         Point to,
         @Millimetres int length,
         String name,
-        String words) {}
+        String words) {
+    /** The same distance in other words. */
+    public Clearance saying(String other) {
+        return new Clearance(axis, high, from, to, length, name, other);
+    }
+}

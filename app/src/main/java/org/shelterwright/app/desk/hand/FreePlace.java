@@ -65,8 +65,7 @@ public final class FreePlace {
             add(berth, wish, candidates);
         }
         if (candidates.isEmpty()) {
-            throw new IllegalArgumentException(
-                    unit.name() + " has no place in this body: it is too large, or its fixings land nowhere.");
+            throw nowhere(unit);
         }
         candidates.sort(Comparator.comparingLong(Candidate::way));
         return Stream.concat(
@@ -76,6 +75,17 @@ public final class FreePlace {
                 .map(one -> one.berth.at(one.at))
                 .orElseThrow(() -> new IllegalArgumentException("No free place is left for " + unit.name()
                         + ": something stands at each place where it can be mounted."));
+    }
+
+    static IllegalArgumentException nowhere(UnitSpec unit) {
+        return new IllegalArgumentException(
+                unit.name() + " has no place in this body: it is too large, or its fixings land nowhere.");
+    }
+
+    /** How free it is there: zero if it is clear of all, one if it stands in a clear zone, two if it meets a solid. */
+    int trouble(Berth berth, Point low) {
+        Candidate one = new Candidate(berth, low, 0);
+        return clearOfSolids(one) ? clearOfZones(one) ? 0 : 1 : 2;
     }
 
     private void add(Berth berth, Point wish, List<Candidate> candidates) {

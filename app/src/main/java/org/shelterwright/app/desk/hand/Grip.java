@@ -109,8 +109,6 @@ public final class Grip {
     public void set(Clearance clearance, int length) {
         Axis axis = clearance.axis();
         int more = clearance.length() - length;
-        boolean high =
-                clearance.from().along(axis) == snapping.outline(caught.at()).high(axis);
         exact.put(axis, caught.at().along(axis) + (clearance.high() ? more : -more));
         show();
     }

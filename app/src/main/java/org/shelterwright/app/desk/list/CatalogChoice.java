@@ -33,8 +33,11 @@ final class CatalogChoice {
     private final ListView<Item> list = new ListView<>();
     private final VBox node;
 
-    /** @param back shows the equipment again */
-    CatalogChoice(Session session, Supplier<List<Item>> items, Runnable back) {
+    /**
+     * @param back shows the equipment again
+     * @param make begins a new item
+     */
+    CatalogChoice(Session session, Supplier<List<Item>> items, Runnable back, Runnable make) {
         this.session = session;
         this.items = items;
         this.back = back;
@@ -65,11 +68,17 @@ final class CatalogChoice {
         add.disableProperty()
                 .bind(list.getSelectionModel().selectedItemProperty().isNull());
         add.setOnAction(event -> add());
+        Button fresh = new Button("Make a new item", Icon.ADD.node(16));
+        fresh.setMaxWidth(Double.MAX_VALUE);
+        fresh.setOnAction(event -> {
+            back.run();
+            make.run();
+        });
         Button away = new Button("Back to the equipment", Icon.BACK.node(16));
         away.setMaxWidth(Double.MAX_VALUE);
         away.setCancelButton(true);
         away.setOnAction(event -> back.run());
-        VBox orders = new VBox(6, add, away);
+        VBox orders = new VBox(6, add, fresh, away);
         orders.setPadding(new Insets(8, 18, 8, 18));
         node = new VBox(top, list, orders);
         VBox.setVgrow(node, Priority.ALWAYS);

@@ -9,7 +9,7 @@ import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.style.Icon;
 
-/** Draws one line of the equipment list. */
+/** Draws one line of the equipment list. What is still to place can be dragged from it into a view. */
 final class EntryCell extends ListCell<Entry> {
     private final Label name = new Label();
     private final Label figure = new Label();
@@ -22,6 +22,12 @@ final class EntryCell extends ListCell<Entry> {
         line.setAlignment(Pos.CENTER_LEFT);
         line.setMaxWidth(Double.MAX_VALUE);
         setPrefWidth(0);
+        setOnDragDetected(event -> {
+            if (getItem() instanceof Entry.Unit unit && !unit.placed()) {
+                startFullDrag();
+                event.consume();
+            }
+        });
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
+import javafx.beans.binding.Bindings;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -12,6 +13,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.SelectionMode;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
@@ -40,7 +42,7 @@ public final class ListPart {
     public ListPart(Session session, Commands commands, Supplier<List<Item>> items) {
         this.session = session;
         this.commands = commands;
-        catalog = new CatalogChoice(session, items, this::showEquipment);
+        catalog = new CatalogChoice(session, items, this::showEquipment, () -> commands.run("list.new-item"));
         node = new VBox();
         node.setMinWidth(0);
         commands.add(Command.of("list.filter", "Filter the equipment", List.of("Ctrl+F"), () -> {
@@ -92,11 +94,24 @@ public final class ListPart {
         top.setPadding(new Insets(12, 18, 8, 18));
         Button draw = new Button("Draw from the catalog", Icon.ADD.node(16));
         draw.setMaxWidth(Double.MAX_VALUE);
+        draw.setMinWidth(0);
         draw.setOnAction(event -> showCatalog());
-        VBox.setMargin(draw, new Insets(8, 18, 8, 18));
+        HBox.setHgrow(draw, Priority.ALWAYS);
+        Button edit = new Button("Item");
+        edit.setId("edit-item");
+        edit.setMinWidth(Region.USE_PREF_SIZE);
+        edit.setAccessibleText("Edit the item of the selected unit");
+        edit.setTooltip(new Tooltip("Edit the item of the selected unit (Ctrl+E)"));
+        edit.setOnAction(event -> commands.run("list.edit-item"));
+        edit.disableProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> session.selection().units().get().isEmpty(),
+                        session.selection().units()));
+        HBox orders = new HBox(6, draw, edit);
+        VBox.setMargin(orders, new Insets(8, 18, 8, 18));
         VBox.setVgrow(list, Priority.ALWAYS);
         list.setMinHeight(60);
-        node.getChildren().setAll(top, list, draw);
+        node.getChildren().setAll(top, list, orders);
     }
 
     private void showCatalog() {

@@ -45,6 +45,7 @@ public final class PlanPart {
         drawing = new GlassDrawing(session, showing, viewpoint, theme, pointing);
         new Steering(viewpoint, showing, session, pane, false);
         commands.addAll(commands());
+        pane.setId("plan");
         pane.setAccessibleText("Plan of the body. Every unit with its place is also in the table of units.");
         session.standing().addListener((observable, before, now) -> pane.redraw());
         session.situation().addListener((observable, before, now) -> pane.redraw());

@@ -27,8 +27,11 @@ import org.shelterwright.solver.fit.FitResult;
 /** The search strip below the view. */
 public final class SearchPart {
     private static final List<String> LETTERS = List.of("A", "B", "C");
-    private static final double HEIGHT = 178;
-    private static final double MOST_HEIGHT = 230;
+    private static final double HEIGHT = 196;
+    private static final double MOST_HEIGHT = 240;
+
+    /** From this width of the strip on there is room for the score over time (px). */
+    private static final double WIDE = 560;
 
     private final Session session;
     private final Search search;
@@ -52,6 +55,7 @@ public final class SearchPart {
         this.theme = theme;
         curve = new ScoreCurve(theme);
         keepIdea.setSelected(true);
+        tried.setId("search-moves");
         node = build();
         commands.add(new Command(
                 "search.start",
@@ -152,6 +156,11 @@ public final class SearchPart {
         strip.setPadding(new Insets(10, 18, 8, 18));
         strip.setPrefHeight(high());
         strip.setAlignment(Pos.TOP_LEFT);
+        strip.widthProperty().addListener((observable, before, now) -> {
+            boolean wide = now.doubleValue() > theme.sized(WIDE);
+            middle.setVisible(wide);
+            middle.setManaged(wide);
+        });
         theme.onChange(() -> strip.setPrefHeight(high()));
         return strip;
     }

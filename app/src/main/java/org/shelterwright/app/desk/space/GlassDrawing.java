@@ -1,8 +1,6 @@
 package org.shelterwright.app.desk.space;
 
 import java.util.List;
-import java.util.Optional;
-import org.shelterwright.app.desk.hand.Grip;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.space.mark.Glass;
 import org.shelterwright.app.desk.space.mark.Marks;
@@ -33,7 +31,6 @@ public final class GlassDrawing {
     }
 
     public List<Shape> shapes() {
-        Optional<Grip> grip = pointing.grip();
         boolean xRay = showing.sight().get().xRay();
         Over over = new Over(
                 session.now(),
@@ -44,8 +41,8 @@ public final class GlassDrawing {
                 showing.shown(),
                 pointing.hovered(),
                 pointing.naming(),
-                grip.map(Grip::catches).orElse(List.of()),
-                grip.map(Grip::clearances).orElse(List.of()),
+                pointing.catches(),
+                pointing.clearances(),
                 showing.distances(),
                 pointing.begun(),
                 pointing.frame());

@@ -1,19 +1,19 @@
 package org.shelterwright.app.desk.space;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import javafx.animation.PauseTransition;
 import javafx.geometry.Point2D;
-import javafx.geometry.Point3D;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
-import javafx.util.Duration;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.desk.hand.Catch;
 import org.shelterwright.app.desk.hand.Catching;
+import org.shelterwright.app.desk.hand.Clearance;
 import org.shelterwright.app.desk.hand.Grip;
 import org.shelterwright.app.desk.paint.ScreenCanvas;
 import org.shelterwright.app.desk.session.Session;
@@ -24,12 +24,17 @@ import org.shelterwright.app.desk.space.pick.Hit;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Spot;
 import org.shelterwright.app.look.Numerals;
+import org.shelterwright.catalog.space.Point;
 
 /**
  * What the pointer does in the space. The first button selects, drags units, frames what to select from empty ground, and
- * takes distances while measuring; with Alt it turns the view. Escape ends what is going on.
+ * takes distances while measuring; with Alt it turns the view. Escape ends what is going on. While something is dragged, the
+ * pane has the style class {@value #STEERED}, and keys go to the drag.
  */
 public final class Pointing {
+    /** Style class of a view whose keys steer a drag. */
+    public static final String STEERED = "steered";
+
     /** How far a press moves before it is a drag (px). */
     private static final double DRAG = 4;
 
@@ -39,22 +44,18 @@ public final class Pointing {
     /** Step of the grid that drags catch on (µm). */
     private static final int GRID = 50_000;
 
-    private static final Duration REST = Duration.millis(400);
-
     private final Session session;
     private final Showing showing;
     private final Viewpoint viewpoint;
     private final Region pane;
     private final Runnable redraw;
-    private final PauseTransition rest = new PauseTransition(REST);
+    private final Hovering hovering;
+    private final Receiving receiving;
 
     private @Nullable Point2D press;
     private @Nullable Hit pressed;
-    private @Nullable Grip grip;
+    private @Nullable Dragging drag;
     private @Nullable Bounds frame;
-    private @Nullable String hovered;
-    private @Nullable Spot naming;
-    private @Nullable Point3D pointed;
     private @Nullable Mark begun;
 
     public Pointing(Session session, Showing showing, Viewpoint viewpoint, Region pane, Runnable redraw) {
@@ -63,17 +64,27 @@ public final class Pointing {
         this.viewpoint = viewpoint;
         this.pane = pane;
         this.redraw = redraw;
+        hovering = new Hovering(session, showing, viewpoint, redraw);
         pane.addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
         pane.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
         pane.addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
-        pane.addEventHandler(MouseEvent.MOUSE_MOVED, this::moved);
-        pane.addEventHandler(MouseEvent.MOUSE_EXITED, event -> hover(null));
+        pane.addEventHandler(MouseEvent.MOUSE_MOVED, hovering::moved);
+        pane.addEventHandler(MouseEvent.MOUSE_EXITED, event -> hovering.away());
         pane.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        pane.addEventHandler(KeyEvent.KEY_RELEASED, this::keyReleased);
+        pane.addEventHandler(KeyEvent.KEY_TYPED, this::keyTyped);
+        receiving = new Receiving(session, showing, viewpoint, pane, redraw);
         showing.measuring().addListener((observable, before, now) -> begun = null);
     }
 
-    public Optional<Grip> grip() {
-        return Optional.ofNullable(grip);
+    /** What caught in the drag that goes on. */
+    public List<Catch> catches() {
+        return drag == null ? List.of() : drag.catches();
+    }
+
+    /** Distances to neighbours in the drag that goes on. */
+    public List<Clearance> clearances() {
+        return drag == null ? receiving.clearances() : drag.clearances();
     }
 
     @Nullable
@@ -83,12 +94,12 @@ public final class Pointing {
 
     @Nullable
     public String hovered() {
-        return grip == null ? hovered : null;
+        return drag == null ? hovering.unit() : null;
     }
 
     @Nullable
     public Spot naming() {
-        return naming;
+        return hovering.naming();
     }
 
     @Nullable
@@ -96,15 +107,20 @@ public final class Pointing {
         return begun;
     }
 
+    /** The place that was pointed at last, on a unit or on a side of the body. */
+    public Optional<Point> place() {
+        return hovering.place().map(Receiving::micrometres);
+    }
+
     public Optional<String> pointed() {
-        return Optional.ofNullable(pointed)
+        return hovering.place()
                 .map(at -> "x " + Numerals.of(at.getX(), 0) + ", y " + Numerals.of(at.getY(), 0) + ", z "
                         + Numerals.of(at.getZ(), 0));
     }
 
     private void pressed(MouseEvent event) {
         pane.requestFocus();
-        hover(null);
+        hovering.away();
         if (event.getButton() == MouseButton.PRIMARY && !event.isAltDown()) {
             press = new Point2D(event.getX(), event.getY());
             pressed = unit(event).orElse(null);
@@ -116,16 +132,16 @@ public final class Pointing {
         if (from == null || !event.isPrimaryButtonDown() || showing.measuring().get()) {
             return;
         }
-        if (grip == null && frame == null && from.distance(event.getX(), event.getY()) < DRAG) {
+        if (drag == null && frame == null && from.distance(event.getX(), event.getY()) < DRAG) {
             return;
         }
         Eye eye = viewpoint.now();
         Hit hit = pressed;
-        if (grip == null && frame == null && hit != null) {
+        if (drag == null && frame == null && hit != null) {
             take(hit, eye.scaleAt(hit.place()), from);
         }
-        if (grip != null) {
-            grip.to(eye.ray(event.getX(), event.getY()));
+        if (drag != null) {
+            drag.to(eye.ray(event.getX(), event.getY()), event.isShiftDown());
             redraw.run();
         } else if (hit == null) {
             frame = new Bounds(
@@ -142,20 +158,24 @@ public final class Pointing {
             session.selection().only(hit.unit());
         }
         Set<String> units = new LinkedHashSet<>(session.selection().units().get());
-        grip = Grip.take(
+        drag = Grip.take(
                         session,
                         units,
                         viewpoint.now().ray(from.getX(), from.getY()),
                         new Catching(Math.min(10_000, CATCH / scale), GRID))
+                .map(Dragging::new)
                 .orElse(null);
+        if (drag != null) {
+            pane.getStyleClass().add(STEERED);
+        }
     }
 
     private void released(MouseEvent event) {
         if (event.getButton() != MouseButton.PRIMARY || press == null) {
             return;
         }
-        if (grip != null) {
-            grip.drop();
+        if (drag != null) {
+            drag.drop();
         } else if (frame != null) {
             select(frame, event.isShortcutDown());
         } else if (showing.measuring().get()) {
@@ -201,40 +221,37 @@ public final class Pointing {
         session.selection().set(chosen);
     }
 
-    private void moved(MouseEvent event) {
-        Eye eye = viewpoint.now();
-        pointed = showing.picker(session)
-                .any(eye.ray(event.getX(), event.getY()))
-                .map(Hit::place)
-                .orElse(null);
-        hover(unit(event).map(Hit::unit).orElse(null));
-        Spot pointer = new Spot(event.getX() / ScreenCanvas.PIXELS, event.getY() / ScreenCanvas.PIXELS);
-        rest.setOnFinished(done -> {
-            naming = hovered == null ? null : pointer;
-            redraw.run();
-        });
-        rest.playFromStart();
-    }
-
-    private void hover(@Nullable String unit) {
-        boolean change = !java.util.Objects.equals(unit, hovered) || naming != null;
-        hovered = unit;
-        naming = null;
-        if (unit == null) {
-            rest.stop();
-        }
-        if (change) {
-            redraw.run();
-        }
-    }
-
     private void key(KeyEvent event) {
-        if (event.getCode() != KeyCode.ESCAPE) {
-            return;
+        if (drag != null && drag.pressed(event)) {
+            redraw.run();
+            event.consume();
+        } else if (drag != null && event.getCode() == KeyCode.ENTER) {
+            drag.drop();
+            end();
+            event.consume();
+        } else if (event.getCode() == KeyCode.ESCAPE) {
+            escape(event);
         }
-        if (grip != null || frame != null) {
-            if (grip != null) {
-                grip.cancel();
+    }
+
+    private void keyReleased(KeyEvent event) {
+        if (drag != null) {
+            drag.released(event);
+            redraw.run();
+        }
+    }
+
+    private void keyTyped(KeyEvent event) {
+        if (drag != null && !event.getCharacter().isEmpty() && drag.typed(event.getCharacter())) {
+            redraw.run();
+            event.consume();
+        }
+    }
+
+    private void escape(KeyEvent event) {
+        if (drag != null || frame != null) {
+            if (drag != null) {
+                drag.cancel();
             }
             end();
             event.consume();
@@ -248,8 +265,9 @@ public final class Pointing {
     private void end() {
         press = null;
         pressed = null;
-        grip = null;
+        drag = null;
         frame = null;
+        pane.getStyleClass().remove(STEERED);
         redraw.run();
     }
 

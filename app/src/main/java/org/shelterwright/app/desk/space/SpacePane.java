@@ -13,7 +13,7 @@ import org.shelterwright.app.drawing.Shape;
  * The scene of solids with the drawing over it and controls over both. However often it is asked to show something else
  * between two frames, it aims and draws once.
  */
-final class SpacePane extends Region {
+public final class SpacePane extends Region {
     private static final double INSET = 16;
 
     private final World world;
@@ -25,7 +25,8 @@ final class SpacePane extends Region {
     private boolean aimed;
     private boolean drawn;
 
-    SpacePane(World world, Viewpoint viewpoint, Region controls, Worn worn, Supplier<List<Shape>> over) {
+    /** @param over what lies over the scene, asked once a frame at most */
+    public SpacePane(World world, Viewpoint viewpoint, Region controls, Worn worn, Supplier<List<Shape>> over) {
         this.world = world;
         this.viewpoint = viewpoint;
         this.controls = controls;
@@ -42,7 +43,7 @@ final class SpacePane extends Region {
     }
 
     /** Draws what lies over the scene again at the next frame. */
-    void redraw() {
+    public void redraw() {
         drawn = false;
         requestLayout();
     }

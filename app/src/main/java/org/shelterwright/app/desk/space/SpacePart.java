@@ -3,15 +3,19 @@ package org.shelterwright.app.desk.space;
 import java.util.Optional;
 import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
+import javafx.geometry.Point2D;
+import javafx.geometry.Point3D;
 import javafx.scene.layout.Region;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.paint.Worn;
 import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.space.eye.Eye;
 import org.shelterwright.app.desk.space.eye.FixedView;
 import org.shelterwright.app.desk.space.mark.FloorPatches;
 import org.shelterwright.app.desk.space.mark.Overlay;
 import org.shelterwright.app.desk.space.solid.World;
 import org.shelterwright.app.desk.style.Theme;
+import org.shelterwright.catalog.space.Point;
 
 /** The space of the body: seen from anywhere, pointed at, changed by hand. Its commands are added when it is made. */
 public final class SpacePart {
@@ -38,6 +42,7 @@ public final class SpacePart {
         drawing = new GlassDrawing(session, showing, viewpoint, theme, pointing);
         new Steering(viewpoint, showing, session, pane, true);
         commands.addAll(SpaceCommands.all(session, showing, viewpoint));
+        pane.setId("space");
         pane.setAccessibleText("View of the body. Every unit with its place is also in the table of units.");
         session.standing().addListener((observable, before, now) -> show());
         session.situation().addListener((observable, before, now) -> show());
@@ -65,6 +70,17 @@ public final class SpacePart {
     /** The place under the pointer (mm, frame of the body), in words such as "x 2 362, y 1 400, z 0"; empty beside the body. */
     public Optional<String> pointed() {
         return pointing.pointed();
+    }
+
+    /** The place that was pointed at last (frame of the body). */
+    public Optional<Point> place() {
+        return pointing.place();
+    }
+
+    /** Where a place of the body (µm) is seen, on the screen (px). */
+    public Point2D onScreen(Point place) {
+        Eye.Seen seen = viewpoint.now().project(new Point3D(place.x() / 1e3, place.y() / 1e3, place.z() / 1e3));
+        return pane.localToScreen(seen.x(), seen.y());
     }
 
     Viewpoint viewpoint() {

@@ -27,6 +27,7 @@ public final class Viewpoint {
     private final FixedView first;
     private final ReadOnlyObjectWrapper<Eye> eye =
             new ReadOnlyObjectWrapper<>(new Eye(33, 37, Point3D.ZERO, 0.2, false, 800, 600));
+    private Eye wanted = eye.get();
     private @Nullable EyeMove move;
     private long begun = -1;
     private boolean still;
@@ -59,6 +60,7 @@ public final class Viewpoint {
 
     public void set(Eye next) {
         stop();
+        wanted = next;
         eye.set(next);
     }
 
@@ -97,9 +99,13 @@ public final class Viewpoint {
             return;
         }
         if (placed) {
-            Eye before = now();
-            double share = Math.min(width / before.width(), high / before.high());
-            set(before.sized(width, high).zoomed(width / 2, high / 2, share));
+            // From the eye as it was last chosen, so that a view that got smaller and larger again shows what it
+            // showed.
+            Eye chosen = goal().equals(now()) ? wanted : goal();
+            double share = Math.min(width / chosen.width(), high / chosen.high());
+            stop();
+            eye.set(chosen.sized(width, high).zoomed(width / 2, high / 2, share));
+            wanted = chosen;
         } else if (width > 1 && high > 1) {
             placed = true;
             set(first.of(now().sized(width, high), places(), MARGIN));
@@ -120,6 +126,7 @@ public final class Viewpoint {
         begun = begun < 0 ? now : begun;
         double share = (now - begun) / NANOS / EyeMove.MILLIS;
         eye.set(going.at(share));
+        wanted = now();
         if (share >= 1) {
             stop();
         }

@@ -56,6 +56,7 @@ public final class TwinPart {
         column.setReorderable(false);
         column.setCellValueFactory(cell -> new ReadOnlyStringWrapper(text.apply(cell.getValue())));
         if (figure) {
+            column.getStyleClass().add("figures");
             column.setStyle("-fx-alignment: " + Pos.CENTER_RIGHT.name().replace('_', '-') + ";");
         }
         table.getColumns().add(column);

@@ -8,6 +8,7 @@ import java.util.Map;
 import org.shelterwright.app.desk.session.Standing;
 import org.shelterwright.app.look.Numerals;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.brief.UnitSpec;
@@ -45,7 +46,7 @@ record TwinRow(
             rows.add(scene.unit(spec.id())
                     .map(unit -> placed(unit, scene, situation, findings))
                     .orElseGet(() -> new TwinRow(
-                            spec.id(), spec.name(), item.name(), "to place", "", "", "", "", mass(item), findings)));
+                            spec.id(), spec.name(), item.name(), "to place", "", "", "", "", mass(scene.filled(spec, situation).mass()), findings)));
         }
         return rows;
     }
@@ -69,7 +70,7 @@ record TwinRow(
                 Numerals.mm(at.y()),
                 Numerals.mm(at.z()),
                 unit.pose(situation).yaw().degrees() + "\u00b0",
-                mass(unit.item()),
+                mass(unit.mass(situation)),
                 findings);
     }
 
@@ -86,8 +87,8 @@ record TwinRow(
         };
     }
 
-    private static String mass(Item item) {
-        Double kg = item.mass().massKg();
+    private static String mass(MassData mass) {
+        Double kg = mass.massKg();
         return kg == null ? "not known" : Numerals.short3(kg);
     }
 

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -17,6 +18,7 @@ import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.cli.workshop.Workshop;
 import org.shelterwright.app.desk.ask.Person;
 import org.shelterwright.app.desk.ask.Questions;
+import org.shelterwright.app.desk.bolt.BoltPart;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.command.KeyMap;
@@ -43,6 +45,7 @@ public final class DeskWindow {
     private final Notices notices = new Notices();
     private final FxWork work = new FxWork();
     private final FxWork searching = new FxWork();
+    private final FxWork ordering = new FxWork();
     private final Stage stage = new Stage();
     private final Workshop workshop;
     private final Opened opened;
@@ -54,6 +57,8 @@ public final class DeskWindow {
     private final Filing filing;
     private final FileCommands files;
     private final Search search;
+    private final MiddlePart middle;
+    private final BoltPart bolt;
 
     /**
      * @param session holds what was opened
@@ -82,6 +87,8 @@ public final class DeskWindow {
                 workshop.fitter().apply(session.checker()),
                 searching,
                 workshop.version().number());
+        middle = new MiddlePart(session, commands, theme);
+        bolt = new BoltPart(session, commands, ordering, theme);
         filing = new Filing(session, opened, work, clock, preferences.folder());
         files = new FileCommands(
                 workshop,
@@ -108,6 +115,15 @@ public final class DeskWindow {
         DeskFrame frame = new DeskFrame(commands, keys, theme, notices);
         new FrameCommands(frame, commands, keys, session, preferences).add();
         FitOutPage fitOut = fitOut();
+        commands.add(new Command(
+                "desk.first-steps",
+                "First steps",
+                List.of("help", "tour", "begin"),
+                List.of("Shift+F1"),
+                Optional::empty,
+                () -> FirstSteps.open(frame.over(), theme)));
+        new ItemPage(frame.over(), session, theme, this::items).addTo(commands);
+        new WhyNotHere(frame.over(), session, theme, middle).addTo(commands);
         KeptLook.keepColumns(fitOut.node(), preferences);
         turnPages(frame, fitOut);
         Scene scene = new Scene(frame.root());
@@ -132,6 +148,16 @@ public final class DeskWindow {
         return stage;
     }
 
+    /** The view, for tests. */
+    MiddlePart middle() {
+        return middle;
+    }
+
+    /** The bolt-down page, for tests. */
+    BoltPart bolt() {
+        return bolt;
+    }
+
     /** Every command of this window, for tests. */
     Commands commands() {
         return commands;
@@ -154,7 +180,7 @@ public final class DeskWindow {
         return new FitOutPage(
                 new ListPart(session, commands, this::items).node(),
                 unit.node(),
-                new MiddlePart(session, commands, theme).node(),
+                middle.node(),
                 new SearchPart(session, commands, search, theme).node(),
                 ledger.node(),
                 theme);
@@ -165,17 +191,18 @@ public final class DeskWindow {
         return List.copyOf(workshop.entries().get().items());
     }
 
-    private static void turnPages(DeskFrame frame, FitOutPage fitOut) {
+    private void turnPages(DeskFrame frame, FitOutPage fitOut) {
         Region transport = new ComingPage(Page.TRANSPORT);
-        Region boltDown = new ComingPage(Page.BOLT_DOWN);
-        frame.pages()
-                .shown()
-                .addListener((observable, before, page) -> frame.show(
-                        switch (page) {
-                            case FIT_OUT -> fitOut.node();
-                            case TRANSPORT -> transport;
-                            case BOLT_DOWN -> boltDown;
-                        }));
+        Region boltDown = new BoltDownPage(bolt, fitOut.node(), theme).node();
+        frame.pages().shown().addListener((observable, before, page) -> {
+            bolt.show(page == Page.BOLT_DOWN);
+            frame.show(
+                    switch (page) {
+                        case FIT_OUT -> fitOut.node();
+                        case TRANSPORT -> transport;
+                        case BOLT_DOWN -> boltDown;
+                    });
+        });
         frame.show(fitOut.node());
     }
 
@@ -208,6 +235,7 @@ public final class DeskWindow {
             stage.hide();
             search.stop();
             searching.close();
+            ordering.close();
             work.close();
             filing.close();
             closed.run();

@@ -28,7 +28,7 @@ import org.shelterwright.layouts.samples.Samples;
 
 /** New, open, save, save under a name, recent files, documents. Asks before anything unsaved is dropped. */
 final class FileCommands {
-    private static final int SHOWN = 6;
+    private static final int SHOWN = 3;
 
     private final Workshop workshop;
     private final Session session;

@@ -10,10 +10,12 @@ import javafx.scene.input.KeyEvent;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.command.KeyMap;
+import org.shelterwright.app.desk.space.Pointing;
 
 /**
  * Turns keys into commands. Keys with Ctrl or Alt and F1 to F12 work everywhere, except those that edit text while a text
- * is being typed; single letters and arrows work only in the view, whose nodes carry the style class "middle".
+ * is being typed; single letters and arrows work only in the view, whose nodes carry the style class "middle", and not while a
+ * drag takes them.
  */
 final class KeyHandler {
     private static final Set<String> OF_TEXT = Set.of(
@@ -60,6 +62,9 @@ final class KeyHandler {
             return false;
         }
         for (Node node = focus; node != null; node = node.getParent()) {
+            if (node.getStyleClass().contains(Pointing.STEERED)) {
+                return false;
+            }
             if (node.getStyleClass().contains("middle")) {
                 return true;
             }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import javafx.geometry.Orientation;
 import javafx.scene.control.SplitPane;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
@@ -13,6 +14,7 @@ import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.space.SpacePart;
 import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.app.desk.twin.TwinPart;
+import org.shelterwright.catalog.space.Point;
 
 /** The middle of the fit-out page: the space, the plan instead of it or beside it, and the table of units below. */
 final class MiddlePart {
@@ -22,13 +24,17 @@ final class MiddlePart {
     private final PlanPart plan;
     private final TwinPart table;
     private final SplitPane views = new SplitPane();
-    private final SplitPane node = new SplitPane(views);
+    private final SplitPane stacked = new SplitPane(views);
+    private final HeldCard held;
+    private final StackPane node;
 
     MiddlePart(Session session, Commands commands, Theme theme) {
         space = SpacePart.supported() ? new SpacePart(session, commands, theme) : null;
         plan = new PlanPart(session, commands, theme);
         table = new TwinPart(session);
-        node.setOrientation(Orientation.VERTICAL);
+        stacked.setOrientation(Orientation.VERTICAL);
+        held = new HeldCard(session, theme);
+        node = new StackPane(stacked, held);
         views.getItems().setAll(space == null ? plan.node() : space.node());
         commands.add(view(
                 "view.space", "Show the space", "F2", () -> views.getItems().setAll(spaceOrPlan())));
@@ -51,6 +57,21 @@ final class MiddlePart {
         return space == null ? Optional.empty() : space.pointed();
     }
 
+    /** The place that was pointed at last in the space (frame of the body). */
+    Optional<Point> place() {
+        return space == null ? Optional.empty() : space.place();
+    }
+
+    /** Whether what breaks where a unit is held is told elsewhere, and not over the view. */
+    void answering(boolean elsewhere) {
+        held.setOpacity(elsewhere ? 0 : 1);
+    }
+
+    /** The space; empty where the display draws no 3D. */
+    Optional<SpacePart> space() {
+        return Optional.ofNullable(space);
+    }
+
     private Command view(String id, String name, String key, Runnable action) {
         return new Command(
                 id,
@@ -66,11 +87,11 @@ final class MiddlePart {
     }
 
     private void turnTable() {
-        if (node.getItems().size() > 1) {
-            node.getItems().setAll(views);
+        if (stacked.getItems().size() > 1) {
+            stacked.getItems().setAll(views);
         } else {
-            node.getItems().setAll(views, table.node());
-            node.setDividerPositions(TABLE_FROM);
+            stacked.getItems().setAll(views, table.node());
+            stacked.setDividerPositions(TABLE_FROM);
         }
     }
 }

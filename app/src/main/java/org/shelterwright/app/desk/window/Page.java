@@ -14,11 +14,7 @@ enum Page {
             2,
             "Here will be the legs of a journey, what goes on which wagon, and how it is held. There is nothing yet: no"
                     + " limit of transport is checked, and none is claimed to be met."),
-    BOLT_DOWN(
-            "Bolt-down",
-            3,
-            "Here will be the order in which everything comes in and is bolted down, step by step. There is nothing yet:"
-                    + " no order was looked for, and none is claimed to exist.");
+    BOLT_DOWN("Bolt-down", 3, "");
 
     private final String title;
     private final int number;
@@ -35,7 +31,7 @@ enum Page {
         return switch (subject) {
             case TRANSPORT, LIFTING -> TRANSPORT;
             case BOLT_DOWN -> BOLT_DOWN;
-            case FIT, ACCESS, MASS, FLOOR, AXLES, STABILITY, RESTRAINT, CABLES, POWER, HEAT -> FIT_OUT;
+            case FIT, ACCESS, MASS, FLOOR, AXLES, STABILITY, RESTRAINT, CABLES, POWER, HEAT, RACKS, STOWAGE -> FIT_OUT;
         };
     }
 

@@ -1,10 +1,13 @@
 package org.shelterwright.app.desk.window;
 
+import java.util.List;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -15,7 +18,9 @@ import org.jspecify.annotations.Nullable;
 /** A sheet that lies over the page until it is put away with Esc or a click beside it. */
 final class SheetOver extends StackPane {
     private final Pane over;
+    private final VBox sheet;
     private @Nullable Node before;
+    private Runnable closed = () -> {};
 
     SheetOver(Pane over, String title, String sentence, Region content, double width) {
         this.over = over;
@@ -26,7 +31,7 @@ final class SheetOver extends StackPane {
         words.setWrapText(true);
         VBox texts = new VBox(2, head, words);
         texts.setPadding(new Insets(10, 14, 8, 14));
-        VBox sheet = new VBox(texts, content);
+        sheet = new VBox(texts, content);
         VBox.setVgrow(content, Priority.ALWAYS);
         sheet.getStyleClass().add("sheet-over");
         sheet.setMaxWidth(width);
@@ -38,25 +43,54 @@ final class SheetOver extends StackPane {
                 close();
             }
         });
-        setOnKeyPressed(event -> {
-            if (event.getCode() == KeyCode.ESCAPE) {
-                close();
-                event.consume();
+        setOnKeyPressed(this::escape);
+    }
+
+    private void escape(KeyEvent event) {
+        if (event.getCode() == KeyCode.ESCAPE) {
+            close();
+            event.consume();
+        }
+    }
+
+    /** Puts away whatever sheet lies there. */
+    static void closeAll(Pane over) {
+        List.copyOf(over.getChildren()).forEach(node -> {
+            if (node instanceof SheetOver sheet) {
+                sheet.close();
             }
         });
     }
 
+    /** Makes it no higher than what it holds. */
+    void low() {
+        sheet.setMaxHeight(Region.USE_PREF_SIZE);
+    }
+
+    /** What is done once it is put away. */
+    void onClosed(Runnable action) {
+        closed = action;
+    }
+
     void open(Node first) {
+        if (first instanceof ListView) {
+            // A list keeps Esc for itself.
+            first.addEventHandler(KeyEvent.KEY_PRESSED, this::escape);
+        }
         before = over.getScene().getFocusOwner();
-        over.getChildren().removeIf(SheetOver.class::isInstance);
+        closeAll(over);
         over.getChildren().add(this);
         prefWidthProperty().bind(over.widthProperty());
         prefHeightProperty().bind(over.heightProperty());
+        // What lies in a pane that scrolls is only there to take the focus once the pane has its skin.
+        applyCss();
+        layout();
         first.requestFocus();
     }
 
     void close() {
         over.getChildren().remove(this);
+        closed.run();
         if (before != null && before.getScene() != null) {
             before.requestFocus();
         }

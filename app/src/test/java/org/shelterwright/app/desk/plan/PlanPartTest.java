@@ -2,13 +2,13 @@ package org.shelterwright.app.desk.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import javafx.geometry.Point3D;
 import javafx.scene.Scene;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.shelterwright.app.desk.Snapshots;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.space.OnScreen;
@@ -43,7 +43,7 @@ class PlanPartTest {
 
     @Test
     void a_unit_is_selected_and_dragged_in_the_plan(FxRobot robot) {
-        OnScreen.save(part.node(), Path.of("target", "pictures", "plan.png"));
+        Snapshots.keep(part.node().getScene(), "plan");
         Box before = outline();
         Point3D middle = new Point3D(before.centre().x() / 1e3, before.centre().y() / 1e3, before.z1() / 1e3);
         var seen = part.viewpoint().now().project(middle);
@@ -52,7 +52,7 @@ class PlanPartTest {
                 .press(MouseButton.PRIMARY)
                 .moveBy(0, -10)
                 .moveBy(0, -30);
-        OnScreen.save(part.node(), Path.of("target", "pictures", "plan-drag.png"));
+        Snapshots.keep(part.node().getScene(), "plan-drag");
         robot.release(MouseButton.PRIMARY);
         WaitForAsyncUtils.waitForFxEvents();
 

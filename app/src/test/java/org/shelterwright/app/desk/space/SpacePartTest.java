@@ -2,7 +2,6 @@ package org.shelterwright.app.desk.space;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import javafx.geometry.Point2D;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -10,6 +9,7 @@ import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.shelterwright.app.desk.Snapshots;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.session.Finding;
 import org.shelterwright.app.desk.session.Session;
@@ -70,6 +70,24 @@ class SpacePartTest {
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(at("rack-2")).isEqualTo(dropped);
         assertThat(session.now().history().undoNames()).hasSize(1);
+    }
+
+    @Test
+    void a_view_that_got_smaller_and_larger_again_shows_what_it_showed() {
+        Viewpoint viewpoint = part.viewpoint();
+        WaitForAsyncUtils.waitForFxEvents();
+        var before = viewpoint.now();
+
+        WaitForAsyncUtils.waitForAsyncFx(5000, () -> {
+            viewpoint.sized(300, 790);
+            viewpoint.sized(300, 200);
+            viewpoint.sized(before.width(), 200);
+            assertThat(viewpoint.now().scale()).isLessThan(before.scale());
+            viewpoint.sized(before.width(), before.high());
+            return null;
+        });
+
+        assertThat(viewpoint.now()).isEqualTo(before);
     }
 
     @Test
@@ -135,6 +153,6 @@ class SpacePartTest {
     }
 
     private void save(String name) {
-        OnScreen.save(part.node(), Path.of("target", "pictures", name + ".png"));
+        Snapshots.keep(part.node().getScene(), name);
     }
 }

@@ -2,13 +2,13 @@ package org.shelterwright.app.desk.twin;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import javafx.scene.Scene;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.shelterwright.app.desk.Snapshots;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.space.OnScreen;
 import org.shelterwright.app.desk.style.Fonts;
@@ -51,7 +51,7 @@ class TwinPartTest {
         WaitForAsyncUtils.waitForFxEvents();
 
         assertThat(session.selection().units().get()).hasSize(1).doesNotContain("rack-2");
-        OnScreen.save(part.node(), Path.of("target", "pictures", "twin.png"));
+        Snapshots.keep(part.node().getScene(), "twin");
     }
 
     @Test

@@ -34,9 +34,9 @@ public record CarriedMass(double nominalKg, double worstKg, List<PlacedUnit> uni
         double worstKg = 0;
         List<String> missing = new ArrayList<>();
         for (PlacedUnit one : units) {
-            nominalKg += nominalKg(one);
-            worstKg += worstKg(model, one);
-            MassData mass = one.item().mass();
+            nominalKg += nominalKg(one, situation);
+            worstKg += worstKg(model, one, situation);
+            MassData mass = one.mass(situation);
             if (mass.massKg() == null) {
                 missing.add("the mass of " + one.name());
             } else if (worst(model, mass).isEmpty()) {
@@ -47,17 +47,17 @@ public record CarriedMass(double nominalKg, double worstKg, List<PlacedUnit> uni
     }
 
     /** Mass of one unit with growth, uncertainty and full tanks (kg); what is not stated counts as zero. */
-    static double worstKg(MassModel model, PlacedUnit unit) {
-        return worstEmptyKg(model, unit) + tanksKg(unit);
+    static double worstKg(MassModel model, PlacedUnit unit, Situation situation) {
+        return worstEmptyKg(model, unit, situation) + tanksKg(unit);
     }
 
     /** The same without the contents of its tanks (kg). */
-    public static double worstEmptyKg(MassModel model, PlacedUnit unit) {
-        return worst(model, unit.item().mass()).orElse(0);
+    public static double worstEmptyKg(MassModel model, PlacedUnit unit, Situation situation) {
+        return worst(model, unit.mass(situation)).orElse(0);
     }
 
-    private static double nominalKg(PlacedUnit unit) {
-        Double own = unit.item().mass().massKg();
+    private static double nominalKg(PlacedUnit unit, Situation situation) {
+        Double own = unit.mass(situation).massKg();
         return (own == null ? 0 : own) + tanksKg(unit);
     }
 

@@ -98,13 +98,13 @@ record HungLoad(PlacedUnit unit, Situation situation, List<OnFixing> fixings, Li
         double momentNm = 0;
         for (PlacedUnit unit : carried.units()) {
             Item item = unit.item();
-            Point centre = item.mass().centre();
+            Point centre = unit.mass(situation).centre();
             if (centre == null) {
                 missing.add("the centre of mass of " + unit.name());
             } else {
                 int at = unit.pose(situation).apply(centre, item.size()).along(axis);
                 int off = wall.sign() > 0 ? inside.high(axis) - at : at - inside.low(axis);
-                momentNm += CarriedMass.worstKg(model, unit) * STANDARD_GRAVITY * Lengths.metres(off);
+                momentNm += CarriedMass.worstKg(model, unit, situation) * STANDARD_GRAVITY * Lengths.metres(off);
             }
         }
         return momentNm;

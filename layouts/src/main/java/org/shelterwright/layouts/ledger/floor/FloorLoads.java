@@ -88,7 +88,7 @@ final class FloorLoads {
 
     private static void add(Standing under, PlacedUnit unit, MassModel model, Situation situation) {
         Item item = unit.item();
-        MassData data = item.mass();
+        MassData data = unit.mass(situation);
         Point centre = data.centre();
         if (data.massKg() != null && centre != null) {
             double grown = model.grownKg(data).orElse(data.massKg());

@@ -7,11 +7,8 @@ import org.shelterwright.catalog.body.Provision;
 import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.rules.Rules;
 import org.shelterwright.layouts.scene.Scene;
-import org.shelterwright.layouts.state.Extreme;
 import org.shelterwright.layouts.state.Gap;
-import org.shelterwright.layouts.state.Influence;
 import org.shelterwright.layouts.state.LoadStates;
-import org.shelterwright.layouts.state.Quantity;
 
 /**
  * How the filled body hangs on a crane, on the road, in its heaviest load state, with its centre anywhere in its range.
@@ -44,12 +41,6 @@ public record LiftPlan(
         double tilt,
         double offM,
         @Nullable Double allowedM) {
-    private static final double STANDARD_GRAVITY = 9.80665;
-    private static final Quantity MASS = Quantity.ofBody(Influence.MASS);
-    private static final Quantity ALONG = Quantity.ofBody(Influence.MOMENT_X);
-    private static final Quantity ACROSS = Quantity.ofBody(Influence.MOMENT_Y);
-    private static final Quantity UP = Quantity.ofBody(Influence.MOMENT_Z);
-
     /**
      * One leg with its eye, in its worst case.
      *
@@ -77,7 +68,7 @@ public record LiftPlan(
     }
 
     private static Made make(Scene scene) {
-        LiftingEyes eyes = LiftingEyes.of(scene.body()).orElse(null);
+        FourProvisions eyes = FourProvisions.eyes(scene.body()).orElse(null);
         if (eyes == null) {
             return new Made(
                     null,
@@ -92,33 +83,15 @@ public record LiftPlan(
             }
         }
         LoadStates states = LoadStates.of(scene);
-        List<Gap> gaps = states.gaps(MASS, ALONG, ACROSS, UP);
-        Optional<Range> range = gaps.isEmpty() ? Range.of(states) : Optional.empty();
+        List<Gap> gaps = LiftedMass.gaps(states);
+        Optional<LiftedMass> range = gaps.isEmpty() ? LiftedMass.of(states) : Optional.empty();
         return range.map(found -> new Made(plan(scene.rules(), eyes, found), List.of(), ""))
-                .orElseGet(() -> new Made(null, gaps, "Body and units together have no mass, and so no centre."));
+                .orElseGet(() -> new Made(null, gaps, LiftedMass.NO_MASS));
     }
 
-    /** Mass and centre in all load states on the road. */
-    private record Range(Extreme mass, double[] x, double[] y, double highZ) {
-        static Optional<Range> of(LoadStates states) {
-            Extreme mass = states.most(MASS, states.roadModes());
-            Optional<Extreme> highZ = states.mostRatio(UP, MASS, states.roadModes());
-            return highZ.map(z -> new Range(mass, ends(states, ALONG), ends(states, ACROSS), z.worst()));
-        }
-
-        private static double[] ends(LoadStates states, Quantity moment) {
-            return new double[] {
-                states.leastRatio(moment, MASS, states.roadModes())
-                        .orElseThrow()
-                        .worst(),
-                states.mostRatio(moment, MASS, states.roadModes()).orElseThrow().worst()
-            };
-        }
-    }
-
-    private static LiftPlan plan(Rules rules, LiftingEyes eyes, Range range) {
+    private static LiftPlan plan(Rules rules, FourProvisions eyes, LiftedMass range) {
         FourPoints points = eyes.points();
-        double weightN = range.mass().worst() * STANDARD_GRAVITY * rules.valueOr(Figure.LIFT_DYNAMIC_FACTOR, 1);
+        double weightN = range.massKg() * LiftedMass.STANDARD_GRAVITY * rules.valueOr(Figure.LIFT_DYNAMIC_FACTOR, 1);
         Leg[] worst = new Leg[4];
         double leastAngle = 90;
         double[] farthest = {points.middleX(), points.middleY()};
@@ -131,7 +104,7 @@ public record LiftPlan(
                     double forceN = sling.hookHeight() == 0 ? Double.MAX_VALUE : sling.legN(i, weightN);
                     if (worst[i] == null || forceN > worst[i].forceN()) {
                         double angle = Math.toDegrees(sling.angle(i));
-                        worst[i] = new Leg(eyes.eyes().get(i), sling.share(i), angle, sling.legLength(i), forceN);
+                        worst[i] = new Leg(eyes.all().get(i), sling.share(i), angle, sling.legLength(i), forceN);
                     }
                 }
                 double off = Math.hypot(x - points.middleX(), y - points.middleY());
@@ -147,8 +120,8 @@ public record LiftPlan(
         double equal = sling(rules, points, points.middleX(), points.middleY()).hookHeight();
         double tilt = Math.toDegrees(Math.atan2(offM, equal + eyes.height() - range.highZ()));
         return new LiftPlan(
-                range.mass().worst(),
-                range.mass().state().text(),
+                range.massKg(),
+                range.state(),
                 range.x()[0],
                 range.x()[1],
                 range.y()[0],
@@ -169,7 +142,7 @@ public record LiftPlan(
     }
 
     /** Goes out from the middle of the eyes through a place, up to where an eye is at its rating or the centre leaves the eyes. */
-    private static @Nullable Double allowed(Rules rules, LiftingEyes eyes, double[] through, double weightN) {
+    private static @Nullable Double allowed(Rules rules, FourProvisions eyes, double[] through, double weightN) {
         FourPoints points = eyes.points();
         double dx = through[0] - points.middleX();
         double dy = through[1] - points.middleY();
@@ -185,7 +158,7 @@ public record LiftPlan(
             boolean held = points.holds(x, y);
             Sling sling = sling(rules, points, x, y);
             for (int i = 0; i < 4; i++) {
-                Double rating = eyes.eyes().get(i).ratingN();
+                Double rating = eyes.all().get(i).ratingN();
                 if (rating == null) {
                     return null;
                 }

@@ -8,6 +8,13 @@ public final class LiftingLimits {
     private LiftingLimits() {}
 
     public static List<Limit> all() {
-        return List.of(new LegForce(), new LegAngle(), new HangTilt(), new EyesAbove());
+        return List.of(
+                new LegForce(),
+                new LegAngle(),
+                new HangTilt(),
+                new EyesAbove(),
+                new ForkPockets(),
+                new StandLoad(),
+                new StandBase());
     }
 }

@@ -22,7 +22,7 @@ public final class ShiftMend {
         PlacedUnit heaviest = null;
         double heaviestKg = 0;
         for (PlacedUnit unit : scene.units()) {
-            Double massKg = unit.item().mass().massKg();
+            Double massKg = unit.mass(Situation.ON_THE_ROAD).massKg();
             if (massKg != null
                     && massKg > heaviestKg
                     && !pinned(unit.placement().pin(), axis)) {

@@ -52,7 +52,7 @@ final class LooseHold extends NamedLimit implements Limit.OfUnit {
         Double holdN = unit.item().mounting().roadHoldN();
         if (pushes.isEmpty()) {
             rows.add(NoLoadCase.row(rows, this));
-        } else if (holdN == null || unit.item().mass().massKg() == null) {
+        } else if (holdN == null || unit.mass(Situation.ON_THE_ROAD).massKg() == null) {
             String what = holdN == null ? "What holds " : "The mass of ";
             rows.add(draft.mend("State " + (holdN == null ? "roadHoldN in the mounting" : "the mass") + " of item "
                             + unit.item().id() + ".")
@@ -67,7 +67,7 @@ final class LooseHold extends NamedLimit implements Limit.OfUnit {
 
     static Worst worst(Scene scene, PlacedUnit unit, List<Push> pushes) {
         double weightN = STANDARD_GRAVITY
-                * (CarriedMass.worstEmptyKg(new MassModel(scene.rules()), unit)
+                * (CarriedMass.worstEmptyKg(new MassModel(scene.rules()), unit, Situation.ON_THE_ROAD)
                         + unit.item().tanks().stream().mapToDouble(Tank::fullKg).sum());
         Push worst = pushes.get(0);
         double mostN = -1;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.item.Tank;
 import org.shelterwright.catalog.space.Lengths;
@@ -34,12 +35,13 @@ record StackLoad(double massKg, double x, double y, double z, double offM, List<
         double[] sums = new double[5];
         for (PlacedUnit unit : carried.units()) {
             Item item = unit.item();
-            double kg = CarriedMass.worstEmptyKg(model, unit);
-            Point centre = item.mass().centre();
+            MassData mass = unit.mass(Situation.ON_THE_ROAD);
+            double kg = CarriedMass.worstEmptyKg(model, unit, Situation.ON_THE_ROAD);
+            Point centre = mass.centre();
             if (centre == null) {
                 missing.add("the centre of mass of " + unit.name());
             } else {
-                Integer off = item.mass().centreUncertainty();
+                Integer off = mass.centreUncertainty();
                 add(sums, kg, unit, centre, off);
             }
             for (Tank tank : item.tanks()) {

@@ -5,11 +5,9 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.QuarterTurn;
 import org.shelterwright.catalog.space.Size;
 import org.shelterwright.solver.fit.model.Amounts;
-import org.shelterwright.solver.fit.model.BodyTerms;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.Moments;
 import org.shelterwright.solver.fit.model.Option;
-import org.shelterwright.solver.fit.model.Shape;
 import org.shelterwright.solver.fit.model.Slot;
 import org.shelterwright.solver.fit.model.Spot;
 
@@ -20,9 +18,6 @@ import org.shelterwright.solver.fit.model.Spot;
  */
 public final class State {
     private static final long UNPLACED = 1_000_000;
-
-    /** What a unit counts that looks another way than what it is mounted on (µm): people read and plug from one side. */
-    private static final long ASKEW = 200_000;
 
     private final FitProblem problem;
     private final int n;
@@ -35,10 +30,9 @@ public final class State {
     private final int[] guests;
     private final Reaches reaches;
     private final PairCosts pairs;
-    private final long[] ownHard;
-    private final long[] ownMedium;
-    private final long[] ownSoft;
+    private final OwnCosts own;
     private final WishCosts wishes;
+    private final WireCosts wires;
     private final Totals totals;
     private final BerthLoads berths;
     private final Ways ways;
@@ -56,9 +50,6 @@ public final class State {
     private int probedX;
     private int probedY;
     private int probedZ;
-    private long probedOwnHard;
-    private long probedOwnMedium;
-    private long probedOwnSoft;
     private long probedOverload;
 
     public State(FitProblem problem) {
@@ -74,10 +65,9 @@ public final class State {
         this.guests = new int[n];
         this.reaches = new Reaches(problem);
         this.pairs = new PairCosts(problem, this, reaches);
-        this.ownHard = new long[n];
-        this.ownMedium = new long[n];
-        this.ownSoft = new long[n];
+        this.own = new OwnCosts(problem, this);
         this.wishes = new WishCosts(problem, this);
+        this.wires = new WireCosts(problem);
         this.totals = new Totals(problem, this);
         this.berths = new BerthLoads(problem, this);
         this.ways = new Ways(this);
@@ -118,7 +108,7 @@ public final class State {
         return weights.cost(
                 hard + overloaded + totals.hard() + waysHard,
                 medium + totals.medium() + waysMedium,
-                soft + wishes.total() + totals.soft());
+                soft + wishes.total() + wires.total() + totals.soft());
     }
 
     /** Amounts of the three levels (µm); a slot without a place counts as much as a metre of overlap. */
@@ -126,7 +116,7 @@ public final class State {
         return new Amounts(
                 hard + overloaded + totals.hard() + waysHard + UNPLACED * unplaced,
                 medium + totals.medium() + waysMedium,
-                soft + wishes.total() + totals.soft());
+                soft + wishes.total() + wires.total() + totals.soft());
     }
 
     /** Sets what walking the floor found (µm); it stays until it is set again. */
@@ -189,20 +179,21 @@ public final class State {
         probedX = px;
         probedY = py;
         probedZ = pz;
-        own(slot, candidate, px, py, pz);
+        own.probe(slot, candidate, px, py, pz);
         double before = placed[slot]
-                ? weights.cost(pairs.rowHard(slot) + ownHard[slot], pairs.rowMedium(slot) + ownMedium[slot], 0)
+                ? weights.cost(pairs.rowHard(slot) + own.hard(slot), pairs.rowMedium(slot) + own.medium(slot), 0)
                 : 0;
         totals.probe(slot, candidate, px, py, pz);
         probedOverload = berths.changes(slot, candidate) ? berths.excess(slot, candidate) : overloaded;
         double change = weights.cost(
-                        probedOwnHard + probedOverload - overloaded + totals.probedHard() - totals.hard(),
-                        probedOwnMedium + totals.probedMedium() - totals.medium(),
-                        probedOwnSoft
-                                - ownSoft[slot]
+                        own.probedHard() + probedOverload - overloaded + totals.probedHard() - totals.hard(),
+                        own.probedMedium() + totals.probedMedium() - totals.medium(),
+                        own.probedSoft()
+                                - own.soft(slot)
                                 + totals.probedSoft()
                                 - totals.soft()
-                                + wishes.probe(slot, candidate, px, py, pz))
+                                + wishes.probe(slot, candidate, px, py, pz)
+                                + wires.probe(slot, candidate, px, py, pz))
                 - before;
         return change > bound ? Double.POSITIVE_INFINITY : pairs.probe(slot, candidate, px, py, pz, change, bound);
     }
@@ -219,15 +210,14 @@ public final class State {
         if (taken != null) {
             guests[taken.slot()]++;
         }
-        hard += probedOwnHard - ownHard[slot] + pairs.probedHard() - pairs.rowHard(slot);
-        medium += probedOwnMedium - ownMedium[slot] + pairs.probedMedium() - pairs.rowMedium(slot);
+        hard += own.probedHard() - own.hard(slot) + pairs.probedHard() - pairs.rowHard(slot);
+        medium += own.probedMedium() - own.medium(slot) + pairs.probedMedium() - pairs.rowMedium(slot);
         overloaded = probedOverload;
-        soft += probedOwnSoft - ownSoft[slot];
-        ownHard[slot] = probedOwnHard;
-        ownMedium[slot] = probedOwnMedium;
-        ownSoft[slot] = probedOwnSoft;
+        soft += own.probedSoft() - own.soft(slot);
+        own.commit(slot);
         pairs.commit(slot);
         wishes.commit();
+        wires.commit();
         totals.commit();
         option[slot] = after;
         optionNumber[slot] = probedOption;
@@ -238,26 +228,8 @@ public final class State {
         placed[slot] = true;
         reaches.set(slot, after, probedX, probedY, probedZ);
         if (guests[slot] > 0) {
-            lookAtGuests(slot);
+            soft += own.hostMoved(slot);
         }
-    }
-
-    /** What a unit carries may look another way than it does, now that it has moved. */
-    private void lookAtGuests(int host) {
-        for (int j = 0; j < n; j++) {
-            Option.Berth berth = placed[j] ? option[j].berth() : null;
-            if (berth != null && berth.slot() == host) {
-                long now = askew(option[j]);
-                soft += now - ownSoft[j];
-                ownSoft[j] = now;
-            }
-        }
-    }
-
-    private long askew(Option candidate) {
-        Option.Berth berth = candidate.berth();
-        boolean askew = berth != null && placed[berth.slot()] && option[berth.slot()].turn() != candidate.turn();
-        return askew ? ASKEW : 0;
     }
 
     /** Puts a slot at a spot. */
@@ -272,16 +244,15 @@ public final class State {
             return;
         }
         overloaded = berths.changes(slot, null) ? berths.excess(slot, null) : overloaded;
-        hard -= ownHard[slot] + pairs.rowHard(slot);
-        medium -= ownMedium[slot] + pairs.rowMedium(slot);
-        soft -= ownSoft[slot];
-        ownHard[slot] = 0;
-        ownMedium[slot] = 0;
-        ownSoft[slot] = 0;
+        hard -= own.hard(slot) + pairs.rowHard(slot);
+        medium -= own.medium(slot) + pairs.rowMedium(slot);
+        soft -= own.soft(slot);
+        own.clear(slot);
         pairs.clear(slot);
         placed[slot] = false;
         unplaced++;
         wishes.remove(slot);
+        wires.remove(slot);
         totals.remove(slot);
         Option.Berth left = option[slot].berth();
         if (left != null) {
@@ -331,7 +302,7 @@ public final class State {
     /** Slots that break something, by their own or in a pair (µm, hard and medium together). */
     public long trouble(int slot) {
         return placed[slot]
-                ? ownHard[slot] + ownMedium[slot] + pairs.rowHard(slot) + pairs.rowMedium(slot)
+                ? own.hard(slot) + own.medium(slot) + pairs.rowHard(slot) + pairs.rowMedium(slot)
                 : Long.MAX_VALUE;
     }
 
@@ -376,41 +347,6 @@ public final class State {
     /** The slots that are in one another's way with this one; fills the array and gives their count. */
     int neighbours(int slot, int[] found) {
         return reaches.touching(slot, placed, found);
-    }
-
-    /** What the unit alone breaks; the worse of both situations counts, limit by limit. */
-    private void own(int slot, Option candidate, int px, int py, int pz) {
-        BodyTerms terms = problem.bodyTerms();
-        Slot its = problem.slot(slot);
-        Shape first = its.onStation() ? candidate.station() : candidate.road();
-        Shape second = its.onTheRoad() ? candidate.road() : candidate.station();
-        boolean one = first == second || candidate.steady();
-        long hardAmount = terms.outside(first, px, py, pz);
-        if (!one) {
-            hardAmount = Math.max(hardAmount, terms.outside(second, px, py, pz));
-        }
-        for (int i = 0; i < terms.intrusions(); i++) {
-            int depth = terms.intrusion(i, first, px, py, pz);
-            hardAmount += one ? depth : Math.max(depth, terms.intrusion(i, second, px, py, pz));
-        }
-        for (int i = 0; i < terms.swings(); i++) {
-            int depth = terms.doorBlocked(i, first, px, py, pz);
-            hardAmount += one ? depth : Math.max(depth, terms.doorBlocked(i, second, px, py, pz));
-            hardAmount += its.onStation() ? terms.exitCrossed(i, candidate.station(), px, py, pz) : 0;
-        }
-        boolean zones = problem.counts("access.zone-inside");
-        long mediumAmount = zones ? terms.zonesInside(first, px, py, pz) : 0;
-        if (zones && !one) {
-            mediumAmount = Math.max(mediumAmount, terms.zonesInside(second, px, py, pz));
-        }
-        if (its.onStation()) {
-            for (int height : candidate.controls()) {
-                mediumAmount += Math.max(0, pz + height - problem.access().reach());
-            }
-        }
-        probedOwnSoft = askew(candidate);
-        probedOwnHard = hardAmount;
-        probedOwnMedium = mediumAmount;
     }
 
     @Override

@@ -17,7 +17,8 @@ import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.scene.Scene;
 
 /**
- * A brief compiled for the search: its slots with their options, the obstacles of the body, the wishes. Immutable; shared
+ * A brief compiled for the search: its slots with their options, the obstacles of the body, the wishes and
+ * wires. Immutable; shared
  * by all lanes.
  */
 public final class FitProblem {
@@ -26,6 +27,7 @@ public final class FitProblem {
     private final Map<String, Integer> stationSlot;
     private final Map<String, Integer> roadSlot;
     private final List<WishTerm> wishes;
+    private final List<WireTerm> wires;
     private final BodyTerms bodyTerms;
     private final AccessRules access;
     private final Set<String> relaxed;
@@ -36,12 +38,14 @@ public final class FitProblem {
             Map<String, Integer> stationSlot,
             Map<String, Integer> roadSlot,
             List<WishTerm> wishes,
+            List<WireTerm> wires,
             Set<String> relaxed) {
         this.scene = scene;
         this.slots = List.copyOf(slots);
         this.stationSlot = Map.copyOf(stationSlot);
         this.roadSlot = Map.copyOf(roadSlot);
         this.wishes = List.copyOf(wishes);
+        this.wires = List.copyOf(wires);
         this.bodyTerms = new BodyTerms(scene.body());
         this.access = AccessRules.of(scene, relaxed);
         this.relaxed = Set.copyOf(relaxed);
@@ -101,6 +105,11 @@ public final class FitProblem {
 
     public List<WishTerm> wishes() {
         return wishes;
+    }
+
+    /** What pulls units together by their wires. */
+    public List<WireTerm> wires() {
+        return wires;
     }
 
     public BodyTerms bodyTerms() {

@@ -29,8 +29,9 @@ import org.shelterwright.layouts.scene.Scene;
  * alone, and in every load state linearly, so the margin of a row is the least of linear functions: a concave function
  * of the moments. The limits themselves are asked at a layout and at small shifts of one unit from it; that gives a
  * tangent of each row, exact at the layout and on the safe side of no row elsewhere, as in the method of cutting planes
- * (Kelley: The cutting-plane method for solving convex programs, 1960). No rule is written twice. Safe for several
- * threads.
+ * (Kelley: The cutting-plane method for solving convex programs, 1960). With masses that are uncertain a row depends a
+ * little on each unit's own place too; a tangent is then exact at its layout and near it. No rule is written twice. Safe
+ * for several threads.
  */
 public final class MomentLimits {
     private static final Set<Subject> SUBJECTS = Set.of(Subject.MASS, Subject.AXLES, Subject.STABILITY);
@@ -190,12 +191,12 @@ public final class MomentLimits {
     }
 
     private static double grams(PlacedUnit unit) {
-        Double massKg = unit.item().mass().massKg();
+        Double massKg = unit.mass(Situation.ON_THE_ROAD).massKg();
         return massKg == null ? 0 : Math.round(massKg * 1000);
     }
 
     private static Point centre(PlacedUnit unit, Situation situation) {
-        Point centre = unit.item().mass().centre();
+        Point centre = unit.mass(situation).centre();
         Point local = centre == null ? unit.item().size().box().centre() : centre;
         return unit.pose(situation).apply(local, unit.item().size());
     }

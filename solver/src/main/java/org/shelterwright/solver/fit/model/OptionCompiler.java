@@ -182,7 +182,7 @@ final class OptionCompiler {
             AnchorSet[] anchors,
             Option.@Nullable Berth berth) {
         Item item = posed.item();
-        Point centre = item.mass().centre();
+        Point centre = posed.mass(governing).centre();
         Point local = centre == null ? item.size().box().centre() : centre;
         int[] holes = PlacedFixing.of(posed, governing).stream()
                 .filter(fixing -> !fixing.intoHost())

@@ -53,7 +53,9 @@ final class ProblemCompiler {
         }
         List<WishTerm> wishes = new WishCompiler(stationSlot, scene.body().inside())
                 .terms(scene.brief().wishes());
-        return new FitProblem(scene, slots, stationSlot, roadSlot, wishes, relaxed);
+        List<WireTerm> wires =
+                relaxed.contains("cables.length") ? List.of() : new WireCompiler(scene, stationSlot).terms();
+        return new FitProblem(scene, slots, stationSlot, roadSlot, wishes, wires, relaxed);
     }
 
     private Slot slot(UnitSpec unit, int index, boolean onStation, boolean onTheRoad) {
@@ -61,7 +63,7 @@ final class ProblemCompiler {
         Situation governing = onTheRoad ? Situation.ON_THE_ROAD : Situation.ON_STATION;
         List<Situation> present =
                 onStation && onTheRoad ? List.of(Situation.ON_STATION, Situation.ON_THE_ROAD) : List.of(situation);
-        Item item = layout.item(unit);
+        Item item = scene.filled(unit, governing);
         Place kept = place(unit.id(), situation);
         Pin pin = kept == null ? Pin.NONE : pin(unit.id(), situation, 0);
         if (kept != null && pin.whole()) {

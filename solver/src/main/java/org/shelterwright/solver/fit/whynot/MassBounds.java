@@ -51,7 +51,8 @@ final class MassBounds {
         List<String> reasons = new ArrayList<>();
         double unitsKg = 0;
         for (UnitSpec unit : scene.brief().units()) {
-            Double massKg = scene.layout().item(unit).mass().massKg();
+            Double massKg =
+                    scene.filled(unit, Situation.ON_THE_ROAD).mass().massKg();
             unitsKg += massKg == null ? 0 : massKg;
         }
         Body body = scene.body();

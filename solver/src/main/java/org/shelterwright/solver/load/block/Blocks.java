@@ -127,9 +127,7 @@ public final class Blocks {
                     continue;
                 }
                 trials++;
-                ended = blocks.size() >= most
-                        || trials > MOST_TRIALS
-                        || (trials % LOOK == 0 && late.getAsBoolean());
+                ended = blocks.size() >= most || trials > MOST_TRIALS || (trials % LOOK == 0 && late.getAsBoolean());
                 if (ended) {
                     return;
                 }

@@ -20,8 +20,7 @@ final class Grids {
         for (int s = 0; s < singles.size(); s++) {
             Block one = singles.get(s);
             int count = problem.kinds().get(one.kinds()[0]).count();
-            boolean stacks =
-                    one.tops().length > 0 || problem.support() == Support.NONE;
+            boolean stacks = one.tops().length > 0 || problem.support() == Support.NONE;
             for (int nx = 1; nx <= Math.min(count, room.x() / one.dx()); nx++) {
                 for (int ny = 1; ny <= Math.min(count / nx, room.y() / one.dy()); ny++) {
                     int high = stacks ? Math.min(count / (nx * ny), room.z() / one.dz()) : 1;
@@ -35,7 +34,9 @@ final class Grids {
         }
         shapes.sort((a, b) -> Integer.compare(a[1] * a[2] * a[3], b[1] * b[2] * b[3]));
         List<Block> grids = new ArrayList<>();
-        long pieces = shapes.stream().mapToLong(shape -> (long) shape[1] * shape[2] * shape[3]).sum();
+        long pieces = shapes.stream()
+                .mapToLong(shape -> (long) shape[1] * shape[2] * shape[3])
+                .sum();
         double step = Math.max(1, Math.max((double) shapes.size() / most, (double) pieces / MOST_PIECES));
         for (double at = 0; at < shapes.size(); at += step) {
             int[] shape = shapes.get((int) at);

@@ -146,8 +146,8 @@ public final class JumbledLayout {
                 MassData.of(50, Point.ofMm(depth / 2, width / 2, height / 2), MassBasis.WEIGHED),
                 List.of(),
                 number == 0
-                        ? List.of(new Support(
-                                "top", Rect.ofMm(-900, -900, 1900, 1900), height * Lengths.MM, false, 500.0))
+                        ? List.of(
+                                new Support("top", Rect.ofMm(-900, -900, 1900, 1900), height * Lengths.MM, false, 75.0))
                         : List.of(),
                 null,
                 List.of(new Port(

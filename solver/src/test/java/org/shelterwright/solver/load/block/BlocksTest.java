@@ -26,7 +26,9 @@ class BlocksTest {
         assertThat(blocks).hasSizeGreaterThan(200);
         for (Block block : blocks) {
             Load load = load(block);
-            assertThat(LoadAudit.of(problem, load)).as("seed %d, %s", seed, block).isEmpty();
+            assertThat(LoadAudit.of(problem, load))
+                    .as("seed %d, %s", seed, block)
+                    .isEmpty();
             assertThat(load.volume()).isEqualTo(block.volume());
             assertThat(block.fill()).isBetween(0.98, 1.0);
         }

@@ -32,8 +32,8 @@ class FewestCarsTest {
 
         assertThat(result.leftOver()).isEmpty();
         assertThat(result.pieces()).isEqualTo(problem.pieces());
-        assertThat(result.loads()).allSatisfy(load -> assertThat(LoadAudit.of(problem, load))
-                .isEmpty());
+        assertThat(result.loads())
+                .allSatisfy(load -> assertThat(LoadAudit.of(problem, load)).isEmpty());
         assertThat(result.loads().size()).isBetween(result.atLeast(), result.atLeast() + 1);
     }
 
@@ -53,11 +53,13 @@ class FewestCarsTest {
     @Test
     void boundsTellWhyNoFewerWillDo() {
         Size room = new Size(100, 60, 50);
-        CargoKind large = CargoKind.of("large", new Size(51, 52, 26), Upright.AS_IS, 4).withMass(10);
+        CargoKind large =
+                CargoKind.of("large", new Size(51, 52, 26), Upright.AS_IS, 4).withMass(10);
         LoadProblem sizes = LoadProblem.of(room, List.of(large), Support.FULL);
 
         assertThat(LeastCars.of(sizes)).as("two of them overlap in any car").isEqualTo(4);
-        CargoKind small = CargoKind.of("small", new Size(10, 10, 10), Upright.ANY, 10).withMass(10);
+        CargoKind small =
+                CargoKind.of("small", new Size(10, 10, 10), Upright.ANY, 10).withMass(10);
         LoadProblem masses = LoadProblem.of(room, List.of(small), Support.FULL).with(Practice.NONE.withMassLimit(35));
         assertThat(LeastCars.of(masses)).as("100 kg at 35 kg a car").isEqualTo(3);
         assertThat(load(masses).loads()).hasSize(4).as("three pieces a car");

@@ -1,0 +1,86 @@
+package org.shelterwright.app.desk.item;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.item.ItemKind;
+import org.shelterwright.catalog.item.MassData;
+import org.shelterwright.catalog.item.Material;
+import org.shelterwright.catalog.item.Mounting;
+import org.shelterwright.catalog.item.Surface;
+import org.shelterwright.catalog.source.MassBasis;
+import org.shelterwright.catalog.space.QuarterTurn;
+import org.shelterwright.catalog.space.Size;
+
+/** Where a new item begins, and the id that it gets. */
+public final class NewItem {
+    private static final int LONGEST = 60;
+
+    private NewItem() {}
+
+    /** A plain box on the floor of which nothing else is known. */
+    public static Item blank() {
+        return new Item(
+                "new-item",
+                "New item",
+                ItemKind.OTHER,
+                Material.PAINTED_SHEET,
+                Size.ofMm(600, 600, 600),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                new Mounting(EnumSet.of(Surface.FLOOR), null, null, false),
+                Set.of(QuarterTurn.values()),
+                new MassData(null, null, MassBasis.ESTIMATED, null, null, null),
+                List.of(),
+                List.of(),
+                null,
+                List.of(),
+                null,
+                List.of(),
+                List.of(),
+                null);
+    }
+
+    /** The same item under an id made from its name that nobody has. */
+    public static Item named(Item item, Set<String> taken) {
+        String stem = item.name()
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "-")
+                .replaceAll("^-+|-+$", "");
+        String first = stem.isEmpty() ? "item" : stem.substring(0, Math.min(LONGEST, stem.length()));
+        String id = first;
+        for (int number = 2; taken.contains(id); number++) {
+            id = first + "-" + number;
+        }
+        return withId(item, id);
+    }
+
+    private static Item withId(Item item, String id) {
+        return new Item(
+                id,
+                item.name(),
+                item.kind(),
+                item.material(),
+                item.size(),
+                item.solids(),
+                item.zones(),
+                item.movableParts(),
+                item.fixings(),
+                item.mounting(),
+                item.turns(),
+                item.mass(),
+                item.patches(),
+                item.supports(),
+                item.stackingKg(),
+                item.ports(),
+                item.power(),
+                item.plant(),
+                item.stowages(),
+                item.tanks(),
+                item.note());
+    }
+}

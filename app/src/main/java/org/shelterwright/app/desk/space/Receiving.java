@@ -1,0 +1,105 @@
+package org.shelterwright.app.desk.space;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Point3D;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseDragEvent;
+import javafx.scene.layout.Region;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.desk.hand.Carry;
+import org.shelterwright.app.desk.hand.Clearance;
+import org.shelterwright.app.desk.hand.Neighbours;
+import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.space.pick.Hit;
+import org.shelterwright.app.desk.space.pick.Picker;
+import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.space.Point;
+
+/** A unit that is still to place, dragged over from the equipment list: shown where it can be mounted, placed by letting go. */
+final class Receiving {
+    private final Session session;
+    private final Showing showing;
+    private final Viewpoint viewpoint;
+    private final Region pane;
+    private final Runnable redraw;
+    private @Nullable Carry carry;
+
+    Receiving(Session session, Showing showing, Viewpoint viewpoint, Region pane, Runnable redraw) {
+        this.session = session;
+        this.showing = showing;
+        this.viewpoint = viewpoint;
+        this.pane = pane;
+        this.redraw = redraw;
+        pane.addEventHandler(MouseDragEvent.MOUSE_DRAG_ENTERED, this::entered);
+        pane.addEventHandler(MouseDragEvent.MOUSE_DRAG_OVER, this::over);
+        pane.addEventHandler(MouseDragEvent.MOUSE_DRAG_RELEASED, event -> released());
+        pane.addEventHandler(MouseDragEvent.MOUSE_DRAG_EXITED, event -> cancel());
+        pane.addEventHandler(KeyEvent.KEY_PRESSED, event -> {
+            if (carry != null && event.getCode() == KeyCode.ESCAPE) {
+                cancel();
+                event.consume();
+            }
+        });
+    }
+
+    /** Distances of what is held to its neighbours. */
+    List<Clearance> clearances() {
+        return Optional.ofNullable(carry)
+                .flatMap(held -> session.now().scene().unit(held.unit()))
+                .map(unit -> Neighbours.of(session.now().scene(), unit, Situation.ON_STATION))
+                .orElse(List.of());
+    }
+
+    private void entered(MouseDragEvent event) {
+        session.selection()
+                .leader()
+                .filter(unit -> session.now().scene().unit(unit).isEmpty())
+                .ifPresent(unit -> {
+                    carry = Carry.take(session, unit);
+                    pane.requestFocus();
+                    over(event);
+                });
+    }
+
+    private void over(MouseDragEvent event) {
+        Carry held = carry;
+        if (held != null) {
+            pointed(event.getX(), event.getY(), held.unit()).ifPresent(held::to);
+            redraw.run();
+        }
+    }
+
+    private void released() {
+        if (carry != null) {
+            carry.drop();
+            carry = null;
+            redraw.run();
+        }
+    }
+
+    private void cancel() {
+        if (carry != null) {
+            carry.cancel();
+            carry = null;
+            redraw.run();
+        }
+    }
+
+    /** The place under a spot of the view, as if the unit that is held were not there. */
+    private Optional<Point> pointed(double x, double y, String unit) {
+        Picker shown = showing.picker(session);
+        Picker others = new Picker(
+                shown.scene(),
+                shown.situation(),
+                id -> !id.equals(unit) && shown.shown().test(id),
+                shown.section());
+        return others.any(viewpoint.now().ray(x, y)).map(Hit::place).map(Receiving::micrometres);
+    }
+
+    static Point micrometres(Point3D mm) {
+        return new Point((int) Math.round(mm.getX() * 1e3), (int) Math.round(mm.getY() * 1e3), (int)
+                Math.round(mm.getZ() * 1e3));
+    }
+}

@@ -1,0 +1,393 @@
+package org.shelterwright.app.journey;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import org.shelterwright.app.drawing.Bounds;
+import org.shelterwright.app.drawing.Drawing;
+import org.shelterwright.app.drawing.Label.Weight;
+import org.shelterwright.app.look.Numerals;
+import org.shelterwright.app.report.Issue;
+import org.shelterwright.app.report.RowBlock;
+import org.shelterwright.app.report.RowGroup;
+import org.shelterwright.app.sheet.Columns;
+import org.shelterwright.app.sheet.Columns.Column;
+import org.shelterwright.app.sheet.Flow;
+import org.shelterwright.app.sheet.SheetSize;
+import org.shelterwright.app.type.Typeface;
+import org.shelterwright.catalog.space.Point;
+import org.shelterwright.catalog.transit.Outline;
+import org.shelterwright.layouts.ledger.Row;
+import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.layouts.ledger.transport.JourneyLedger.LegLedger;
+import org.shelterwright.layouts.ledger.transport.place.OutlineFit;
+import org.shelterwright.layouts.ledger.transport.securing.Holds;
+import org.shelterwright.layouts.ledger.transport.securing.Rope;
+import org.shelterwright.layouts.rules.Figure;
+import org.shelterwright.layouts.rules.LoadCase;
+import org.shelterwright.layouts.transport.Block;
+import org.shelterwright.layouts.transport.Leg;
+import org.shelterwright.layouts.transport.Mode;
+import org.shelterwright.layouts.transport.scene.CarStatics;
+import org.shelterwright.layouts.transport.scene.LegScene;
+import org.shelterwright.layouts.transport.scene.PlacedLoad;
+import org.shelterwright.layouts.transport.scene.PlacedPiece;
+
+/** The load sheet of one car on one leg: drawing, positions, wheels, lashings, limits, cautions. */
+final class LoadSheetPages {
+    private static final List<Column> POSITIONS = List.of(
+            new Column("No.", "", 9, true),
+            new Column("What", "", 46, false),
+            new Column("From the rear", "mm", 23, true),
+            new Column("From the right", "mm", 23, true),
+            new Column("Mass", "kg", 18, true),
+            new Column("Centre along", "mm", 22, true),
+            new Column("across", "mm", 16, true),
+            new Column("above floor", "mm", 18, true));
+    private static final List<Column> WHEELS = List.of(
+            new Column("Bogie or axle", "", 45, false),
+            new Column("Left", "kg", 22, true),
+            new Column("Right", "kg", 22, true),
+            new Column("Together", "kg", 24, true),
+            new Column("Each axle", "kg", 24, true),
+            new Column("Left to right", "", 38, true));
+    private static final List<Column> LASHINGS = List.of(
+            new Column("Key", "", 12, false),
+            new Column("What", "", 37, false),
+            new Column("From", "", 52, false),
+            new Column("To", "", 22, false),
+            new Column("Angle", "°", 13, true),
+            new Column("Length", "mm", 17, true),
+            new Column("Force", "kN", 11, true),
+            new Column("Bears", "kN", 11, true));
+    private static final List<Column> MATERIAL = List.of(
+            new Column("Material", "", 120, false),
+            new Column("Number", "", 25, true),
+            new Column("Keys", "", 30, false));
+
+    private final Typeface typeface;
+    private final JourneyIssue issue;
+    private final LegScene leg;
+    private final PlacedLoad load;
+    private final Flow flow;
+
+    LoadSheetPages(Typeface typeface, JourneyIssue issue, LegScene leg, PlacedLoad load) {
+        this.typeface = typeface;
+        this.issue = issue;
+        this.leg = leg;
+        this.load = load;
+        this.flow = new Flow(
+                typeface,
+                SheetSize.A4,
+                issue.name() + ", load sheet",
+                load.name() + " on " + leg.state(),
+                issue.foot());
+    }
+
+    List<Drawing> pages() {
+        flow.paragraph(Issue.CAUTION, 0, Weight.MEDIUM);
+        facts();
+        sketch();
+        positions();
+        wheels();
+        outline();
+        lashings();
+        blocks();
+        limits();
+        cautions();
+        return flow.pages();
+    }
+
+    private void facts() {
+        Leg asked = leg.leg();
+        flow.heading("Leg and car");
+        flow.pair(
+                "Leg",
+                asked.name() + ", " + asked.from() + " to " + asked.to()
+                        + (asked.distanceKm() == null
+                                ? ""
+                                : ", " + Numerals.of(asked.distanceKm(), 0) + " km by "
+                                        + asked.mode().word()));
+        String letters = load.car().letters();
+        flow.pair(
+                "Car",
+                load.car().name() + (letters == null ? "" : ", class " + letters) + " ("
+                        + load.car().id() + ")");
+        flow.pair(
+                "Load",
+                Numerals.of(load.massKg(), 0) + " kg, " + load.pieces().size() + " pieces; empty car "
+                        + Numerals.of(load.car().tareKg(), 0) + " kg");
+        leg.outline().ifPresent(outline -> flow.pair("Outline", outline.name() + curve(asked)));
+        leg.lineCategory()
+                .ifPresent(line -> flow.pair(
+                        "Line category",
+                        line.name() + ": " + Numerals.of(line.axleKg(), 0) + " kg an axle, "
+                                + Numerals.of(line.perMetreKg(), 0) + " kg a metre"));
+        flow.pair(
+                "Held against",
+                leg.rules().loadCases().isEmpty()
+                        ? "no load case is set"
+                        : String.join(
+                                "; ",
+                                leg.rules().loadCases().stream()
+                                        .map(LoadSheetPages::words)
+                                        .toList()));
+        if (load.load().handBrake() != null && load.load().gear() != null) {
+            flow.pair(
+                    "Hand brakes and gears",
+                    "hand brakes " + load.load().handBrake().word() + ", gears "
+                            + load.load().gear().word());
+        }
+        if (asked.note() != null) {
+            flow.pair("Note", asked.note());
+        }
+    }
+
+    private static String curve(Leg asked) {
+        return asked.curveM() == null ? "" : ", least curve " + Numerals.of(asked.curveM(), 0) + " m";
+    }
+
+    private static String words(LoadCase one) {
+        return one.name() + " (forward " + Numerals.short3(one.forwardG()) + " g, rearward "
+                + Numerals.short3(one.rearwardG()) + " g, sideways " + Numerals.short3(one.sidewaysG()) + " g)";
+    }
+
+    private void sketch() {
+        double width = flow.right() - flow.left();
+        double height = LongView.height(load, width);
+        flow.need(height + 14);
+        flow.heading("Drawing");
+        flow.add(
+                height,
+                top -> new LongView(typeface, leg, load, new Bounds(flow.left(), top, flow.right(), top + height))
+                        .shapes());
+    }
+
+    private void positions() {
+        flow.heading("Positions");
+        Columns columns = new Columns(typeface, POSITIONS);
+        columns.head(flow);
+        int number = 1;
+        for (PlacedPiece piece : load.pieces()) {
+            Point centre = piece.centre();
+            columns.row(
+                    flow,
+                    List.of(
+                            Integer.toString(number++),
+                            piece.name() + (piece.stand().pinned() ? " (pinned)" : ""),
+                            Numerals.mm(piece.box().x0()),
+                            Numerals.mm(piece.box().y0()),
+                            piece.shape().massKg() == null
+                                    ? "?"
+                                    : Numerals.of(piece.shape().massKg(), 0),
+                            centre == null ? "?" : whole(centre.x()),
+                            centre == null ? "?" : whole(centre.y()),
+                            centre == null ? "?" : whole(centre.z())),
+                    false);
+        }
+        if (load.massKg() > 0 && load.unknown().isEmpty()) {
+            columns.row(
+                    flow,
+                    List.of(
+                            "",
+                            "All",
+                            "",
+                            "",
+                            Numerals.of(load.massKg(), 0),
+                            whole((int) Math.round(load.momentX() / load.massKg())),
+                            whole((int) Math.round(load.momentY() / load.massKg())),
+                            whole((int) Math.round(load.momentZ() / load.massKg()))),
+                    true);
+        }
+    }
+
+    private void wheels() {
+        Optional<CarStatics> statics = CarStatics.of(load);
+        if (statics.isEmpty() || load.unknown().isPresent()) {
+            return;
+        }
+        flow.heading("What the wheels bear, with the empty car");
+        Columns columns = new Columns(typeface, WHEELS);
+        columns.head(flow);
+        for (CarStatics.GroupLoad group : statics.get().groups()) {
+            columns.row(
+                    flow,
+                    List.of(
+                            group.group().name(),
+                            Numerals.of(group.leftKg(), 0),
+                            Numerals.of(group.rightKg(), 0),
+                            Numerals.of(group.kg(), 0),
+                            Numerals.of(group.axleKg(), 0),
+                            Numerals.of(Math.min(999, group.sideRatio()), 2) + " : 1"),
+                    false);
+        }
+        flow.paragraph("Heavier to lighter end: "
+                + Numerals.of(Math.min(999, statics.get().ratio()), 2) + " : 1.");
+    }
+
+    private void outline() {
+        Outline outline = leg.outline().orElse(null);
+        Integer low = load.car().deck().lowest();
+        Integer high = load.car().deck().highest();
+        if (outline == null || low == null || high == null || load.car().deck().clearHeight() != null) {
+            return;
+        }
+        PlacedPiece tight = null;
+        OutlineFit fit = null;
+        for (PlacedPiece piece : load.pieces()) {
+            OutlineFit own = OutlineFit.of(leg, load.car(), piece, low, high).orElse(null);
+            if (own != null && (fit == null || own.clearance() < fit.clearance())) {
+                tight = piece;
+                fit = own;
+            }
+        }
+        if (tight == null || fit == null) {
+            return;
+        }
+        PlacedPiece piece = tight;
+        OutlineFit at = fit;
+        double height = 82;
+        flow.need(height + 24);
+        flow.heading("End view at the tightest section, " + piece.name());
+        flow.paragraph("At " + Numerals.mm(at.at()) + " mm from the rear end of the floor"
+                + (at.throwUm() == 0
+                        ? "."
+                        : "; a curve of "
+                                + Numerals.of(Objects.requireNonNull(leg.leg().curveM()), 0) + " m throws it by "
+                                + Numerals.of(at.throwUm() / 1000.0, 0) + " mm to either side.")
+                + " Clearance " + Numerals.of(at.clearance() / 1000.0, 0) + " mm.");
+        flow.add(
+                height,
+                top -> new EndView(
+                                load, piece, outline, at, new Bounds(flow.left(), top + 1, flow.right(), top + height))
+                        .shapes());
+    }
+
+    private void lashings() {
+        List<Rope> ropes = Rope.of(leg, load);
+        if (ropes.isEmpty()) {
+            return;
+        }
+        Map<String, Double> forces = new LinkedHashMap<>();
+        for (Holds holds : Holds.of(leg, load)) {
+            holds.forces().forEach((rope, force) -> forces.put(rope.lashing().key(), force));
+        }
+        flow.heading("Lashings");
+        Columns columns = new Columns(typeface, LASHINGS);
+        columns.head(flow);
+        Map<String, List<String>> material = new LinkedHashMap<>();
+        for (Rope rope : ropes) {
+            Double force = forces.get(rope.lashing().key());
+            String second = rope.lashing().anchor2();
+            columns.row(
+                    flow,
+                    List.of(
+                            rope.lashing().key(),
+                            issue.names(rope.lashing().what()),
+                            rope.direct()
+                                    ? String.valueOf(rope.lashing().eye())
+                                    : "over, at " + Numerals.mm(rope.top().x()) + ", from "
+                                            + rope.lashing().anchor(),
+                            rope.direct() ? rope.lashing().anchor() : String.valueOf(second),
+                            Numerals.of(rope.angle(), 0),
+                            Numerals.of(rope.length() / 1000, 0),
+                            force == null ? "?" : Numerals.of(force / 1000, 1),
+                            rope.bearsN() == null ? "?" : Numerals.of(rope.bearsN() / 1000, 0)),
+                    false);
+            material.computeIfAbsent(rope.kind().name(), key -> new ArrayList<>())
+                    .add(rope.lashing().key());
+        }
+        flow.need(12 + 5 * material.size());
+        flow.gap(3);
+        Columns list = new Columns(typeface, MATERIAL);
+        list.head(flow);
+        material.forEach((kind, keys) -> list.row(
+                flow,
+                List.of(kind, Integer.toString(keys.size()), keys.get(0) + " to " + keys.get(keys.size() - 1)),
+                false));
+        load.load().blocks().stream()
+                .filter(block -> block.way() == Block.Way.CHOCKS)
+                .forEach(block -> list.row(
+                        flow,
+                        List.of(
+                                "Chocks, one at each wheel and side, " + issue.names(List.of(block.what())),
+                                Integer.toString(block.count() * block.toward().size()),
+                                ""),
+                        false));
+    }
+
+    private void blocks() {
+        if (load.load().blocks().isEmpty() && !load.load().packed()) {
+            return;
+        }
+        flow.heading("Blocks");
+        if (load.load().packed()) {
+            flow.paragraph(
+                    "Packed from wall to wall: fill every gap with dunnage or air bags so that nothing can stir.");
+        }
+        for (Block block : load.load().blocks()) {
+            flow.paragraph(issue.names(List.of(block.what())) + ": "
+                    + block.way().word() + ", "
+                    + String.join(
+                            ", ",
+                            block.toward().stream()
+                                    .map(face -> face.name().toLowerCase(Locale.ROOT))
+                                    .toList())
+                    + (block.way() == Block.Way.STOP || block.way() == Block.Way.SPIGOTS
+                            ? ""
+                            : ", " + block.count() + " each")
+                    + ".");
+        }
+    }
+
+    private void limits() {
+        LegLedger ledger = issue.ledger().legs().get(leg.number() - 1);
+        flow.heading("Limits of this load");
+        Function<List<String>, String> names = units -> units.size() > 3 ? load.name() : issue.names(units);
+        RowBlock block = new RowBlock(typeface, names);
+        block.head(flow);
+        double close = leg.rules().valueOr(Figure.CLOSE_SHARE, 0.9);
+        List<Row> rows = Shortened.of(ledger.ledger().rows().stream()
+                .filter(row -> row.units().contains(load.id()))
+                .toList());
+        RowGroup.of(rows).forEach(group -> block.add(flow, group, "", close));
+        flow.gap(2);
+        rows.stream()
+                .filter(row -> row.verdict() != Verdict.MET)
+                .forEach(row -> flow.paragraph(row.mend() == null ? row.finding() : row.finding() + " " + row.mend()));
+    }
+
+    private void cautions() {
+        flow.heading("Cautions");
+        List<String> cautions = new ArrayList<>(List.of(
+                "Only people trained for it load and lash. Nobody stands between vehicles, or between a load and what it moves"
+                        + " toward, while anything moves. Stay off the car under overhead lines.",
+                "Masses and centres are calculated; weigh before the first journey. Check tyre pressures: soft tyres slacken"
+                        + " lashings."));
+        if (load.load().lashings().stream().anyMatch(lashing -> lashing.direct())) {
+            cautions.add(
+                    "Tighten by hand evenly on both sides, then one more half turn. Over-tightening tears eyes out. Wire"
+                            + " hooks and lock turnbuckles; load binders do not take the place of turnbuckles.");
+        }
+        if (leg.leg().mode() == Mode.RAIL) {
+            cautions.add(
+                    "Keep the brake wheel, couplings and side doors free. Drop sides and ends are latched. Look at all"
+                            + " lashings again after the first hour and at each stop that allows it.");
+            cautions.add("The railway accepts the load and its outline; a wagon on another route needs a new check.");
+        }
+        if (leg.leg().mode() == Mode.ROAD) {
+            cautions.add("Look at all lashings again after a few kilometres and at each stop.");
+        }
+        cautions.add("Doors, covers, masts, supports and other movable parts are secured and listed before departure.");
+        cautions.forEach(flow::paragraph);
+    }
+
+    private static String whole(int micrometres) {
+        return Numerals.of(micrometres / 1000.0, 0);
+    }
+}

@@ -1,0 +1,232 @@
+package org.shelterwright.app.study;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.shelterwright.app.drawing.Bounds;
+import org.shelterwright.app.drawing.Colour;
+import org.shelterwright.app.drawing.Drawing;
+import org.shelterwright.app.drawing.Label;
+import org.shelterwright.app.drawing.Label.Align;
+import org.shelterwright.app.drawing.Lines;
+import org.shelterwright.app.drawing.Pen;
+import org.shelterwright.app.drawing.Polygon;
+import org.shelterwright.app.drawing.Shape;
+import org.shelterwright.app.drawing.Spot;
+import org.shelterwright.app.look.Ground;
+import org.shelterwright.app.look.Numerals;
+import org.shelterwright.app.look.Role;
+import org.shelterwright.app.look.VerdictSign;
+import org.shelterwright.app.type.Typeface;
+import org.shelterwright.app.type.Wrap;
+import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.layouts.study.results.Front;
+import org.shelterwright.layouts.study.results.Measure;
+import org.shelterwright.layouts.study.results.RunResult;
+
+/** Plots two measures of runs against each other: a verdict's sign for each run, and the front that no run beats. */
+public final class TradeOff {
+    private static final double WIDTH = 297;
+    private static final double HEIGHT = 190;
+    private static final Bounds PLOT = new Bounds(34, 34, 196, 158);
+    private static final double SIGN = 1.7;
+    private static final double KEY = 208;
+    private static final double KEY_LINE = 4.4;
+    private static final int MOST_IN_KEY = 22;
+
+    private final Typeface typeface;
+    private final Ground ground;
+
+    public TradeOff(Typeface typeface, Ground ground) {
+        this.typeface = typeface;
+        this.ground = ground;
+    }
+
+    /**
+     * The plot.
+     *
+     * @param title name of the study
+     * @param foot one line below
+     * @throws IllegalArgumentException with a sentence if no run has both figures
+     */
+    public Drawing of(String title, List<RunResult> runs, Measure across, Measure up, String foot) {
+        List<RunResult> known = runs.stream()
+                .filter(run -> across.of(run).isPresent() && up.of(run).isPresent())
+                .toList();
+        if (known.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "No run has both \"" + across.id() + "\" and \"" + up.id() + "\". Take another measure.");
+        }
+        boolean ordered = across.better() != Measure.Better.NEITHER && up.better() != Measure.Better.NEITHER;
+        List<RunResult> front = ordered ? Front.of(known, across, up) : List.of();
+        Scale x = scale(known, across);
+        Scale y = scale(known, up);
+        List<Shape> shapes = new ArrayList<>();
+        shapes.add(Polygon.of(new Bounds(0, 0, WIDTH, HEIGHT), colour(Role.PANEL), null));
+        head(shapes, title, known.size(), runs.size(), front.size());
+        axes(shapes, x, y, across, up);
+        if (!front.isEmpty()) {
+            shapes.add(steps(front, across, up, x, y));
+        }
+        signs(shapes, known, front, across, up, x, y);
+        key(shapes, front);
+        shapes.add(text(foot, new Spot(PLOT.x0() - 20, HEIGHT - 6), 1.8, Role.MUTED));
+        return new Drawing(title + ": " + across.title() + " against " + up.title(), WIDTH, HEIGHT, shapes);
+    }
+
+    private static Scale scale(List<RunResult> runs, Measure measure) {
+        return Scale.over(
+                runs.stream()
+                        .mapToDouble(run -> measure.of(run).orElseThrow())
+                        .min()
+                        .orElseThrow(),
+                runs.stream()
+                        .mapToDouble(run -> measure.of(run).orElseThrow())
+                        .max()
+                        .orElseThrow());
+    }
+
+    private void head(List<Shape> shapes, String title, int shown, int all, int front) {
+        String fitting = new Wrap(typeface, Typeface.sizeOf(3.5), Label.Weight.SEMIBOLD).shortened(title, WIDTH - 28);
+        shapes.add(text(fitting, new Spot(14, 15), 3.5, Role.TEXT).with(Label.Weight.SEMIBOLD));
+        String counts = shown
+                + (shown == 1 ? " run" : " runs")
+                + (shown < all ? " of " + all + "; the others lack a figure" : "")
+                + (front == 0 ? "" : "; the line joins the " + front + " that no other run beats by both");
+        shapes.add(text(counts, new Spot(14, 21), 2.2, Role.MUTED));
+    }
+
+    private void axes(List<Shape> shapes, Scale x, Scale y, Measure across, Measure up) {
+        Pen thin = Pen.of(0.13, colour(Role.LINE));
+        for (double mark : x.marks()) {
+            double at = PLOT.x0() + x.share(mark) * PLOT.width();
+            shapes.add(Lines.of(thin, new Spot(at, PLOT.y0()), new Spot(at, PLOT.y1())));
+            shapes.add(text(figure(mark, x), new Spot(at, PLOT.y1() + 5), 2, Role.MUTED)
+                    .with(Align.MIDDLE));
+        }
+        for (double mark : y.marks()) {
+            double at = PLOT.y1() - y.share(mark) * PLOT.height();
+            shapes.add(Lines.of(thin, new Spot(PLOT.x0(), at), new Spot(PLOT.x1(), at)));
+            shapes.add(text(figure(mark, y), new Spot(PLOT.x0() - 2.5, at + 1), 2, Role.MUTED)
+                    .with(Align.END));
+        }
+        shapes.add(Lines.of(
+                Pen.of(0.35, colour(Role.LINES)),
+                new Spot(PLOT.x0(), PLOT.y0()),
+                new Spot(PLOT.x0(), PLOT.y1()),
+                new Spot(PLOT.x1(), PLOT.y1())));
+        shapes.add(text(words(across), new Spot(PLOT.x1(), PLOT.y1() + 11), 2.5, Role.TEXT)
+                .with(Align.END));
+        shapes.add(text(words(up), new Spot(PLOT.x0() - 20, PLOT.y0() - 5), 2.5, Role.TEXT));
+    }
+
+    private static String figure(double mark, Scale scale) {
+        return Numerals.of(mark, scale.decimals());
+    }
+
+    private static String words(Measure measure) {
+        String unit = measure.unit().isEmpty() ? "" : " (" + measure.unit() + ")";
+        return measure.title()
+                + unit
+                + switch (measure.better()) {
+                    case LESS -> ", less is better";
+                    case MORE -> ", more is better";
+                    case NEITHER -> "";
+                };
+    }
+
+    private Spot spot(RunResult run, Measure across, Measure up, Scale x, Scale y) {
+        return new Spot(
+                PLOT.x0() + x.share(across.of(run).orElseThrow()) * PLOT.width(),
+                PLOT.y1() - y.share(up.of(run).orElseThrow()) * PLOT.height());
+    }
+
+    /** Between two runs of the front nothing better is known than the worse of both by each measure. */
+    private Shape steps(List<RunResult> front, Measure across, Measure up, Scale x, Scale y) {
+        List<Spot> line = new ArrayList<>();
+        boolean less = across.better() == Measure.Better.LESS;
+        for (RunResult run : front) {
+            Spot at = spot(run, across, up, x, y);
+            if (!line.isEmpty()) {
+                Spot before = line.get(line.size() - 1);
+                line.add(less ? new Spot(at.x(), before.y()) : new Spot(before.x(), at.y()));
+            }
+            line.add(at);
+        }
+        return new Lines(List.of(line), Pen.of(0.5, colour(Role.ACCENT)));
+    }
+
+    private void signs(
+            List<Shape> shapes,
+            List<RunResult> runs,
+            List<RunResult> front,
+            Measure across,
+            Measure up,
+            Scale x,
+            Scale y) {
+        Set<Integer> best = new HashSet<>(front.stream().map(RunResult::run).toList());
+        for (boolean onFront : new boolean[] {false, true}) {
+            runs.stream()
+                    .filter(run -> best.contains(run.run()) == onFront)
+                    .forEach(run -> shapes.addAll(VerdictSign.shapes(
+                            run.verdict(), spot(run, across, up, x, y), onFront ? SIGN * 1.35 : SIGN, ground)));
+        }
+        List<Bounds> taken = new ArrayList<>();
+        for (RunResult run : front) {
+            Spot at = spot(run, across, up, x, y);
+            Label name = text(Integer.toString(run.run()), at.plus(3.2, -2.2), 2.2, Role.TEXT)
+                    .with(Label.Weight.SEMIBOLD);
+            Bounds room = typeface.bounds(name);
+            if (taken.stream().noneMatch(room::overlaps)) {
+                taken.add(room);
+                shapes.add(name);
+            }
+        }
+    }
+
+    private void key(List<Shape> shapes, List<RunResult> front) {
+        double y = PLOT.y0() - 5;
+        for (Verdict verdict : Verdict.values()) {
+            shapes.addAll(VerdictSign.shapes(verdict, new Spot(KEY + 2, y - 1), SIGN, ground));
+            shapes.add(text(worst(verdict), new Spot(KEY + 6, y), 2, Role.TEXT));
+            y += KEY_LINE;
+        }
+        if (front.isEmpty()) {
+            return;
+        }
+        y += 3;
+        shapes.add(text("Runs on the line", new Spot(KEY, y), 2, Role.TEXT).with(Label.Weight.SEMIBOLD));
+        y += KEY_LINE;
+        Wrap wrap = new Wrap(typeface, Typeface.sizeOf(2), Label.Weight.REGULAR);
+        for (RunResult run : front.subList(0, Math.min(MOST_IN_KEY, front.size()))) {
+            String line = String.join(", ", run.settings().values()) + ", seed " + run.seed();
+            shapes.add(text(Integer.toString(run.run()), new Spot(KEY + 8, y), 2, Role.TEXT)
+                    .with(Label.Weight.SEMIBOLD)
+                    .with(Align.END));
+            shapes.add(text(wrap.shortened(line, WIDTH - KEY - 24), new Spot(KEY + 10, y), 2, Role.TEXT));
+            y += KEY_LINE;
+        }
+        if (front.size() > MOST_IN_KEY) {
+            shapes.add(text("and " + (front.size() - MOST_IN_KEY) + " more", new Spot(KEY + 10, y), 2, Role.MUTED));
+        }
+    }
+
+    private static String worst(Verdict verdict) {
+        return switch (verdict) {
+            case BROKEN -> "some limit broken";
+            case CLOSE -> "some limit close";
+            case NOT_ASSESSED -> "some limit not assessed";
+            case MET -> "every limit met";
+        };
+    }
+
+    private Label text(String text, Spot at, double capitals, Role role) {
+        return new Label(
+                text, at, Typeface.sizeOf(capitals), Label.Weight.REGULAR, Align.START, 0, role.colour(ground));
+    }
+
+    private Colour colour(Role role) {
+        return role.colour(ground);
+    }
+}

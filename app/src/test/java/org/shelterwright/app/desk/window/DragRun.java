@@ -1,0 +1,199 @@
+package org.shelterwright.app.desk.window;
+
+import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicLong;
+import javafx.animation.AnimationTimer;
+import javafx.application.Platform;
+import javafx.event.EventType;
+import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import org.shelterwright.app.desk.ScriptedQuestions;
+import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.style.Fonts;
+import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Point;
+import org.shelterwright.layouts.file.Fingerprint;
+import org.shelterwright.layouts.file.LayoutFiles;
+
+/**
+ * Measures the window. {@code start FILE} prints the time from the start of the process to the first picture; {@code drag}
+ * drags a unit of a layout of 60 through the whole window and prints how long the window's thread was busy at a time. Not a
+ * test: see DEVELOPERS.md, "Measure".
+ */
+final class DragRun {
+    private static final int WARM = 200;
+    private static final int STEPS = 600;
+    private static final double MS = 1e6;
+
+    private final PrintStream out;
+    private final DeskWindow window;
+    private final Node view;
+    private final Steps events = new Steps(STEPS);
+    private final Steps pulses = new Steps(STEPS * 10);
+    private final Steps waits = new Steps(STEPS * 100);
+    private volatile boolean recording;
+
+    private DragRun(PrintStream out, DeskWindow window) {
+        this.out = out;
+        this.window = window;
+        view = window.stage().getScene().lookup("#space");
+    }
+
+    public static void main(String[] arguments) throws Exception {
+        boolean drag = arguments[0].equals("drag");
+        Path folder = Files.createTempDirectory("measured");
+        String name = arguments.length > 1 ? arguments[1] : "sample:river-post";
+        if (drag) {
+            Path file = folder.resolve("long-post.layout.json");
+            LayoutFiles.write(LongPost.of(), file, Fingerprint.NONE);
+            name = file.toString();
+        }
+        DeskWindow window = open(name, folder);
+        if (drag) {
+            new DragRun(System.out, window).drag();
+        } else {
+            long began = ManagementFactory.getRuntimeMXBean().getStartTime();
+            System.out.println("first picture after " + (System.currentTimeMillis() - began) + " ms");
+        }
+        System.exit(0);
+    }
+
+    private static DeskWindow open(String name, Path folder) throws Exception {
+        System.setProperty("prism.forceGPU", "true");
+        CompletableFuture<DeskWindow> shown = new CompletableFuture<>();
+        Platform.startup(() -> {
+            Fonts.load();
+            DeskWindow window =
+                    Desks.open(name, folder, new ScriptedQuestions()).window();
+            window.stage().setX(0);
+            window.stage().setY(0);
+            window.stage().setWidth(1600);
+            window.stage().setHeight(1000);
+            afterFrames(2, () -> shown.complete(window));
+        });
+        return shown.get();
+    }
+
+    /** Does something when so many frames were begun: the one before was drawn then. */
+    private static void afterFrames(int frames, Runnable action) {
+        new AnimationTimer() {
+            private int left = frames;
+
+            @Override
+            public void handle(long now) {
+                if (left-- == 0) {
+                    stop();
+                    action.run();
+                }
+            }
+        }.start();
+    }
+
+    private void drag() throws Exception {
+        Scene scene = window.stage().getScene();
+        AtomicLong pulse = new AtomicLong();
+        onDesk(() -> {
+            scene.addPreLayoutPulseListener(() -> pulse.set(System.nanoTime()));
+            scene.addPostLayoutPulseListener(() -> record(pulses, System.nanoTime() - pulse.get()));
+        });
+        Thread heartbeat = new Thread(this::beat, "heartbeat");
+        heartbeat.setDaemon(true);
+        heartbeat.start();
+        Session session = window.session();
+        Point2D from = onScreen(session);
+        onDesk(() -> fire(MouseEvent.MOUSE_PRESSED, from.getX(), from.getY()));
+        for (int i = 0; i < WARM + STEPS; i++) {
+            double x = from.getX() - 160 * (1 - Math.cos(i / 40.0));
+            double y = from.getY() + 70 * Math.sin(i / 23.0);
+            recording = i >= WARM;
+            onDesk(() -> {
+                long begun = System.nanoTime();
+                fire(MouseEvent.MOUSE_DRAGGED, x, y);
+                record(events, System.nanoTime() - begun);
+            });
+            Thread.sleep(16);
+        }
+        recording = false;
+        onDesk(() -> fire(MouseEvent.MOUSE_RELEASED, from.getX(), from.getY()));
+        out.println("| what the window's thread did | times | median (ms) | 95 % (ms) | longest (ms) |");
+        out.println("|---|---|---|---|---|");
+        out.println(events.row("a step of the drag: catch, ledger, scene, columns"));
+        out.println(pulses.row("laying out and drawing over the view, a frame"));
+        out.println(waits.row("any one thing that kept other work waiting"));
+    }
+
+    /** Asks for the window's thread all the time: what it waits is how long something else kept that busy. */
+    private void beat() {
+        while (true) {
+            long asked = System.nanoTime();
+            onDesk(() -> record(waits, System.nanoTime() - asked));
+            try {
+                Thread.sleep(1);
+            } catch (InterruptedException e) {
+                return;
+            }
+        }
+    }
+
+    private void record(Steps steps, long nanos) {
+        if (recording) {
+            steps.add(nanos / MS);
+        }
+    }
+
+    private Point2D onScreen(Session session) {
+        CompletableFuture<Point2D> found = new CompletableFuture<>();
+        Platform.runLater(() -> {
+            Box outline = session.now().scene().unit("rack-2").orElseThrow().outline(Situation.ON_STATION);
+            Point centre = outline.centre();
+            Point2D screen =
+                    window.middle().space().orElseThrow().onScreen(new Point(centre.x(), centre.y(), outline.z1()));
+            found.complete(view.screenToLocal(screen));
+        });
+        return found.join();
+    }
+
+    private void fire(EventType<MouseEvent> type, double x, double y) {
+        boolean down = type != MouseEvent.MOUSE_RELEASED;
+        view.fireEvent(new MouseEvent(
+                type,
+                x,
+                y,
+                x,
+                y,
+                MouseButton.PRIMARY,
+                1,
+                false,
+                false,
+                false,
+                false,
+                down,
+                false,
+                false,
+                true,
+                false,
+                false,
+                null));
+    }
+
+    private static void onDesk(Runnable action) {
+        CompletableFuture<Void> done = new CompletableFuture<>();
+        Platform.runLater(() -> {
+            try {
+                action.run();
+                done.complete(null);
+            } catch (RuntimeException | Error e) {
+                done.completeExceptionally(e);
+            }
+        });
+        done.join();
+    }
+}

@@ -1,0 +1,170 @@
+package org.shelterwright.app.workpack;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.CleanupMode;
+import org.junit.jupiter.api.io.TempDir;
+import org.shelterwright.app.type.Typeface;
+import org.shelterwright.catalog.json.InputFile;
+import org.shelterwright.layouts.asbuilt.AsBuilt;
+import org.shelterwright.layouts.asbuilt.AsBuiltRecord;
+import org.shelterwright.layouts.boltdown.BoltDownPlan;
+import org.shelterwright.layouts.boltdown.PlanKey;
+import org.shelterwright.layouts.check.Checker;
+import org.shelterwright.layouts.file.LayoutFiles;
+import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.samples.Samples;
+import org.shelterwright.layouts.scene.Scene;
+import org.shelterwright.solver.order.Schedule;
+
+/** The tablet's work pack: what is in the file, and how it works in a real browser. */
+class TabletPackTest {
+    private static final PackHead HEAD =
+            new PackHead("River Post", "river-post", "2026-01-15", "Planning aid.", "Planning aid, page foot");
+
+    private final Layout layout =
+            LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout();
+    private final Scene scene = Checker.standard().scene(layout);
+    private final BoltDownPlan plan = BoltDownPlan.of(scene).orElseThrow();
+
+    private byte[] bytes() {
+        return new TabletPack(HEAD, scene, plan, Schedule.of(plan), new Typeface()).bytes();
+    }
+
+    @Test
+    void isOneFileThatFetchesNothing() {
+        String text = new String(bytes(), StandardCharsets.UTF_8);
+
+        assertThat(text).startsWith("<!DOCTYPE html>").contains("default-src 'none'");
+        assertThat(text.replaceAll("http://www\\.w3\\.org/2000/svg", "")).doesNotContain("http:", "https:", "src=\"");
+        assertThat(text).contains("Step 1 of 27", "Telemetry rack 1 in and bolted down", "1850 from the rear wall");
+        assertThat(text).contains("Planning aid.", "Caution");
+    }
+
+    @Test
+    void thePackOfAPlanIsTheSameEachTime() {
+        assertThat(bytes()).isEqualTo(bytes());
+    }
+
+    @Test
+    void namesCannotBecomeMarkup() {
+        assertThat(Html.escaped("<b>\"&'")).isEqualTo("&lt;b&gt;&quot;&amp;&#39;");
+        PackHead nasty = new PackHead("</script><b>", "river-post", "2026-01-15", "c", "f");
+
+        String text = new String(
+                new TabletPack(nasty, scene, plan, Schedule.of(plan), new Typeface()).bytes(), StandardCharsets.UTF_8);
+
+        assertThat(text).doesNotContain("</script><b>");
+    }
+
+    @Test
+    void threeStepsStaySignedAndComeOutAsARecord(@TempDir(cleanup = CleanupMode.NEVER) Path folder)
+            throws IOException, InterruptedException {
+        assumeThat(Browser.program()).as("Chromium is installed").isPresent();
+        Path file = Files.write(folder.resolve("pack.html"), bytes());
+        try (Browser browser = Browser.open(Browser.program().orElseThrow(), folder.resolve("profile"), file.toUri())) {
+            browser.evaluate("document.getElementById('name').value = 'R. Fitter';"
+                    + " document.getElementById('name').dispatchEvent(new Event('input'))");
+            for (int step = 1; step <= 3; step++) {
+                String page = "document.querySelector('[data-step=\"" + step + "\"]')";
+                assertThat(browser.evaluate(page + ".querySelector('.do-sign').disabled")
+                                .asBoolean())
+                        .isTrue();
+                assertThat(browser.evaluate(page + ".querySelector('.do-sign').textContent")
+                                .asString())
+                        .endsWith("checks still open");
+                browser.evaluate(page + ".querySelectorAll('.value').forEach(v => { v.value = '12.5';"
+                        + " v.dispatchEvent(new Event('input')); })");
+                browser.evaluate(page + ".querySelectorAll('input[type=checkbox]').forEach(c => c.click())");
+                browser.evaluate(page + ".querySelector('.do-sign').click()");
+            }
+            assertThat(browser.evaluate("document.getElementById('signed').textContent")
+                            .asString())
+                    .isEqualTo("3 of 27 steps signed");
+
+            browser.reload();
+
+            assertThat(browser.evaluate("document.getElementById('signed').textContent")
+                            .asString())
+                    .isEqualTo("3 of 27 steps signed");
+            assertThat(browser.evaluate("document.querySelector('[data-step=\"2\"] .signed').textContent")
+                            .asString())
+                    .startsWith("Signed by R. Fitter, 20");
+            assertThat(browser.evaluate("document.querySelector('[data-step=\"2\"] .off').textContent")
+                            .asString())
+                    .isEqualTo("1837.5 mm off, allowed 2: measure again, or say why below");
+            assertThat(browser.evaluate("document.documentElement.scrollWidth <= window.innerWidth")
+                            .asBoolean())
+                    .as("nothing is cut off at the side")
+                    .isTrue();
+            assertTouchTargets(browser);
+            assertPrints(browser);
+            assertExports(browser, folder);
+        }
+    }
+
+    private static void assertTouchTargets(Browser browser) throws InterruptedException {
+        browser.evaluate("document.querySelector('[data-go=\"2\"]').click()");
+        assertThat(browser.evaluate(
+                                "Math.min(...[...document.querySelectorAll('.page.shown button:not([hidden]), .page.shown"
+                                        + " input, header button')].map(e => e.getBoundingClientRect().height))")
+                        .asDouble())
+                .as("least height of what is touched (px)")
+                .isGreaterThanOrEqualTo(46);
+    }
+
+    private static void assertPrints(Browser browser) throws IOException, InterruptedException {
+        byte[] pdf = browser.pdf();
+        Files.createDirectories(Path.of("target/workpack"));
+        Files.write(Path.of("target/workpack/printed.pdf"), pdf);
+        Files.write(Path.of("target/workpack/tablet.png"), browser.picture());
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertThat(document.getNumberOfPages())
+                    .as("front pages, and one a step")
+                    .isBetween(28, 34);
+        }
+    }
+
+    private void assertExports(Browser browser, Path folder) throws IOException, InterruptedException {
+        Path downloads = Files.createDirectories(folder.resolve("downloads"));
+        browser.downloadsInto(downloads);
+        browser.evaluate("document.getElementById('export').click()");
+        Path exported = downloads.resolve("river-post-as-built.json");
+        for (int i = 0; i < 100 && !Files.exists(exported); i++) {
+            TimeUnit.MILLISECONDS.sleep(100);
+        }
+        try (Stream<Path> found = Files.list(downloads)) {
+            assertThat(found).contains(exported);
+        }
+        AsBuiltRecord record =
+                AsBuiltRecord.FORMAT.open(InputFile.read(exported)).value();
+        assertThat(record.pack()).isEqualTo(PlanKey.plan(plan));
+        AsBuilt built = AsBuilt.of(plan, record, layout);
+        assertThat(built.voided()).isEmpty();
+        assertThat(built.open().stream().filter(one -> one.endsWith(" is not signed.")))
+                .hasSize(plan.steps().size() - 3);
+        assertThat(built.deviations()).as("measured in the three steps").hasSizeGreaterThan(8);
+    }
+
+    @Test
+    void thePaperPackHasACardForEachStepAndLabels() {
+        WorkPack pack = WorkPack.of(HEAD, scene, plan, new Typeface());
+
+        assertThat(pack.pages()).hasSize(plan.steps().size() + 2);
+        String all =
+                pack.pages().get(3).labels().stream().map(label -> label.text()).reduce("", (a, b) -> a + "\n" + b);
+        assertThat(all).contains("Step 2 of 27", "6 × M10, grade 8.8", "13 N·m", "Check and sign", "Caution");
+        assertThat(pack.labels()).isNotEmpty();
+        assertThat(pack.lists().get(1).rows()).isNotEmpty();
+    }
+}

@@ -1,0 +1,19 @@
+package org.shelterwright.catalog.sliding;
+
+import org.shelterwright.catalog.space.Point;
+
+/**
+ * A place on a way. Two that follow each other differ on one axis of the shift only, or in the turn only.
+ *
+ * @param quarters turns by 90° about the pivot since the start, 0 to 3
+ * @param shift from the start (µm)
+ */
+public record Stage(int quarters, Point shift) {
+    public static final Stage START = new Stage(0, Point.ORIGIN);
+
+    public Stage {
+        if (quarters < 0 || quarters > 3) {
+            throw new IllegalArgumentException("A turn is 0 to 3 quarters, not " + quarters + ".");
+        }
+    }
+}

@@ -1,0 +1,278 @@
+package org.shelterwright.layouts.boltdown;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.body.Opening;
+import org.shelterwright.catalog.item.MovablePart;
+import org.shelterwright.layouts.handling.Handling;
+import org.shelterwright.layouts.handling.Handlings;
+import org.shelterwright.layouts.layout.BoltDownOrder;
+import org.shelterwright.layouts.rules.Figure;
+import org.shelterwright.layouts.scene.PlacedUnit;
+import org.shelterwright.layouts.scene.Scene;
+import org.shelterwright.layouts.ways.Passage;
+import org.shelterwright.layouts.ways.UnitWays;
+
+/**
+ * The steps of the order of a layout, all derived from layout and rules.
+ *
+ * @param leftOut placed units that the order leaves out
+ */
+public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<PlacedUnit> leftOut) {
+    private static final double TOLERANCE_MM = 2;
+    private static final double TORQUE_SHARE = 0.06;
+    private static final String POWER_ON =
+            "Hold before power-on: all cables checked and signed, by a qualified person.";
+
+    public BoltDownPlan {
+        steps = List.copyOf(steps);
+        leftOut = List.copyOf(leftOut);
+    }
+
+    /** The plan of a scene; empty if its layout holds no order. Cost: one way for each unit. */
+    public static Optional<BoltDownPlan> of(Scene scene) {
+        BoltDownOrder order = scene.layout().boltDown();
+        return order == null
+                ? Optional.empty()
+                : Optional.of(scene.derived(BoltDownPlan.class, any -> new Maker(scene, order).plan()));
+    }
+
+    /** The step of a unit, if it has one. */
+    public Optional<BoltDownStep> step(String unit) {
+        return steps.stream().filter(one -> one.unit().id().equals(unit)).findFirst();
+    }
+
+    /** Makes the steps one after the other. */
+    private static final class Maker {
+        private final Scene scene;
+        private final BoltDownOrder order;
+        private final UnitWays ways;
+        private final Handlings handlings;
+        private final BitSet gone = new BitSet();
+        private final Set<String> in = new HashSet<>();
+        private final List<BoltDownStep> steps = new ArrayList<>();
+
+        Maker(Scene scene, BoltDownOrder order) {
+            this.scene = scene;
+            this.order = order;
+            this.ways = new UnitWays(scene);
+            this.handlings = new Handlings(scene.rules());
+        }
+
+        BoltDownPlan plan() {
+            gone.set(0, scene.units().size());
+            List<BoltDownOrder.BroughtIn> placed = order.steps().stream()
+                    .filter(one -> scene.unit(one.unit()).isPresent())
+                    .toList();
+            int lastPowered = -1;
+            for (int i = 0; i < placed.size(); i++) {
+                if (StepWords.powered(scene.unit(placed.get(i).unit()).orElseThrow())) {
+                    lastPowered = i;
+                }
+            }
+            boolean panel = false;
+            for (int i = 0; i < placed.size(); i++) {
+                BoltDownOrder.BroughtIn one = placed.get(i);
+                Passage passage = passage(one);
+                boolean byPanel = byPanel(passage);
+                boolean laterByPanel = byPanel && i == lastOf(placed, i);
+                panel |= byPanel;
+                steps.add(step(i + 1, passage, i == lastPowered, laterByPanel));
+                in.add(one.unit());
+                gone.clear(passage.unit().index());
+            }
+            List<PlacedUnit> left = scene.units().stream()
+                    .filter(unit -> !in.contains(unit.id()))
+                    .toList();
+            return new BoltDownPlan(order, steps, left);
+        }
+
+        private int lastOf(List<BoltDownOrder.BroughtIn> placed, int from) {
+            int last = from;
+            BitSet later = (BitSet) gone.clone();
+            for (int i = from; i < placed.size(); i++) {
+                PlacedUnit unit = scene.unit(placed.get(i).unit()).orElseThrow();
+                last = byPanel(ways.out(unit, later)) ? i : last;
+                later.clear(unit.index());
+            }
+            return last;
+        }
+
+        private static boolean byPanel(Passage passage) {
+            Opening opening = passage.opening();
+            return opening != null && opening.kind() == Opening.Kind.REMOVABLE_PANEL;
+        }
+
+        private Passage passage(BoltDownOrder.BroughtIn one) {
+            PlacedUnit unit = scene.unit(one.unit()).orElseThrow();
+            Optional<Opening> wished = UnitWays.openings(scene.body()).stream()
+                    .filter(opening -> opening.name().equals(one.opening()))
+                    .findFirst();
+            if (wished.isPresent() && ways.alone(unit).free()) {
+                Passage through = ways.through(unit, wished.get(), gone);
+                if (through.free()) {
+                    return through;
+                }
+            }
+            return ways.shortest(unit, gone);
+        }
+
+        private BoltDownStep step(int number, Passage passage, boolean lastPowered, boolean lastByPanel) {
+            PlacedUnit unit = passage.unit();
+            List<Bolting> boltings = Bolting.of(scene, unit);
+            Handling handling = handlings.of(unit).orElse(null);
+            List<CableTask> cables = CableTask.of(scene, unit, in);
+            List<StepCheck> checks = checks(unit, boltings, cables, passage);
+            List<String> cautions = handling == null
+                    ? List.of("Mass not known: weigh it before anybody lifts it.")
+                    : StepWords.cautions(unit, passage, handling, StepWords.powered(unit));
+            List<Datum> datums = Datum.of(scene, unit);
+            return new BoltDownStep(
+                    number,
+                    unit,
+                    passage,
+                    datums,
+                    boltings,
+                    tools(boltings, handling),
+                    handling,
+                    cables,
+                    checks,
+                    cautions,
+                    hold(lastPowered, lastByPanel),
+                    minutesIn(passage, handling),
+                    minutesAt(boltings, cables, checks));
+        }
+
+        private static @Nullable String hold(boolean lastPowered, boolean lastByPanel) {
+            if (lastByPanel) {
+                String close =
+                        "Hold before the panel is closed: everything behind it checked and signed by a second person.";
+                return lastPowered ? close + " " + POWER_ON : close;
+            }
+            return lastPowered ? POWER_ON : null;
+        }
+
+        private List<StepCheck> checks(
+                PlacedUnit unit, List<Bolting> boltings, List<CableTask> cables, Passage passage) {
+            List<StepCheck> checks = new ArrayList<>();
+            for (Datum datum : Datum.of(scene, unit)) {
+                String axis = datum.from().axis().name().toLowerCase(java.util.Locale.ROOT);
+                checks.add(new StepCheck(
+                        unit.id() + "/" + axis,
+                        StepCheck.Kind.POSITION,
+                        datum.text(),
+                        "measured",
+                        datum.length() / 1000.0,
+                        "mm",
+                        TOLERANCE_MM));
+            }
+            for (int i = 0; i < boltings.size(); i++) {
+                Bolting one = boltings.get(i);
+                Double torque = one.finalNm();
+                int count = one.places().size();
+                checks.add(new StepCheck(
+                        unit.id() + "/torque" + (i == 0 ? "" : "-" + (i + 1)),
+                        StepCheck.Kind.TORQUE,
+                        torque == null
+                                ? "Torque of " + one.text() + " not known: ask"
+                                : (count == 1 ? "1 bolt " : "All " + count + " ") + one.thread() + " at "
+                                        + number(torque) + " N·m",
+                        "two rounds, crosswise, paint mark on each",
+                        torque,
+                        "N·m",
+                        torque == null ? 0 : Math.max(0.5, TORQUE_SHARE * torque)));
+            }
+            for (MovablePart part : unit.item().movableParts()) {
+                checks.add(look(
+                        unit,
+                        "opens-" + part.name(),
+                        sentence(part.name())
+                                + (part.name().endsWith("s") ? " open and close fully" : " opens and closes fully"),
+                        ""));
+            }
+            for (CableTask cable : cables) {
+                if (cable.closed()) {
+                    checks.add(new StepCheck(
+                            unit.id() + "/wire-" + cable.wire(),
+                            StepCheck.Kind.TEST,
+                            cable.wire().toUpperCase(java.util.Locale.ROOT) + " connected, labels on, tested",
+                            cable.earthing() ? "below 0.1 ohm" : "continuity, pull on each end",
+                            null,
+                            "",
+                            0));
+                }
+            }
+            Opening opening = passage.opening();
+            if (opening != null) {
+                checks.add(
+                        look(unit, "door", sentence(opening.name()) + " still opens fully", "the way out stays free"));
+            }
+            return checks;
+        }
+
+        private static StepCheck look(PlacedUnit unit, String id, String text, String hint) {
+            return new StepCheck(unit.id() + "/" + id, StepCheck.Kind.LOOK, text, hint, null, "", 0);
+        }
+
+        private static String sentence(String name) {
+            return Character.toUpperCase(name.charAt(0)) + name.substring(1);
+        }
+
+        private static String number(double value) {
+            return org.shelterwright.layouts.ledger.mend.Amounts.number(value, 1);
+        }
+
+        private static List<String> tools(List<Bolting> boltings, @Nullable Handling handling) {
+            Set<String> tools = new LinkedHashSet<>();
+            for (Bolting one : boltings) {
+                Integer socket = one.socketMm();
+                tools.add(socket == null ? "socket for " + one.thread() : "socket " + socket);
+            }
+            if (!boltings.isEmpty()) {
+                double most = boltings.stream()
+                        .map(Bolting::finalNm)
+                        .mapToDouble(torque -> torque == null ? 0 : torque)
+                        .max()
+                        .orElse(0);
+                tools.add("ratchet");
+                tools.add(
+                        most > 0 ? "torque wrench to " + number(Math.ceil(most / 10) * 10) + " N·m" : "torque wrench");
+                tools.add("paint marker");
+            }
+            if (boltings.stream()
+                    .flatMap(one -> one.places().stream())
+                    .anyMatch(place -> place.into().contains("drill at"))) {
+                tools.add("drill with stop");
+            }
+            if (handling != null && handling.means() != Handling.Means.BY_HAND) {
+                tools.add(handling.means() == Handling.Means.TROLLEY ? "floor trolley" : "hoist or lifting table");
+            }
+            return List.copyOf(tools);
+        }
+
+        private double minutesIn(Passage passage, @Nullable Handling handling) {
+            double hoist = handling != null && handling.means() == Handling.Means.HOIST
+                    ? minutes(Figure.MINUTES_PER_HOIST)
+                    : 0;
+            return minutes(Figure.MINUTES_IN) + hoist + minutes(Figure.MINUTES_PER_METRE) * passage.length() * 1e-6;
+        }
+
+        private double minutesAt(List<Bolting> boltings, List<CableTask> cables, List<StepCheck> checks) {
+            int fixings = boltings.stream().mapToInt(one -> one.places().size()).sum();
+            int ends = cables.stream().mapToInt(one -> one.closed() ? 2 : 0).sum();
+            return minutes(Figure.MINUTES_PER_FIXING) * fixings
+                    + minutes(Figure.MINUTES_PER_CABLE_END) * ends
+                    + minutes(Figure.MINUTES_PER_CHECK) * checks.size();
+        }
+
+        private double minutes(Figure figure) {
+            return scene.rules().valueOr(figure, 0);
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package org.shelterwright.layouts.boltdown;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Set;
+import org.shelterwright.catalog.cable.Cable;
+import org.shelterwright.catalog.item.CableClass;
+import org.shelterwright.layouts.brief.Wire;
+import org.shelterwright.layouts.cable.CableNet;
+import org.shelterwright.layouts.cable.LaidWire;
+import org.shelterwright.layouts.cable.RouteShape;
+import org.shelterwright.layouts.ledger.mend.Amounts;
+import org.shelterwright.layouts.scene.PlacedUnit;
+import org.shelterwright.layouts.scene.Scene;
+
+/**
+ * What is done at a unit with a cable that ends at it.
+ *
+ * @param wire id of the wire
+ * @param earthing whether it earths
+ * @param text what to do, in one line
+ * @param closed whether both ends are connected after it
+ */
+public record CableTask(String wire, boolean earthing, String text, boolean closed) {
+    /** The tasks at a unit when those given are in already. */
+    static List<CableTask> of(Scene scene, PlacedUnit unit, Set<String> in) {
+        List<CableTask> tasks = new ArrayList<>();
+        for (LaidWire laid : CableNet.of(scene).wires()) {
+            Wire wire = laid.wire();
+            boolean from = owner(wire.from()).equals(unit.id());
+            boolean to = owner(wire.to()).equals(unit.id());
+            if (!from && !to) {
+                continue;
+            }
+            String own = from ? wire.from() : wire.to();
+            String other = from ? wire.to() : wire.from();
+            String far = owner(other);
+            boolean there = far.equals(unit.id()) || far.equals("body") || in.contains(far);
+            Cable cable = laid.cable();
+            String name = wire.id().toUpperCase(Locale.ROOT) + " " + cableName(laid) + ", " + port(own) + by(laid);
+            boolean inside = far.equals("body") || scene.unit(far).isPresent();
+            tasks.add(new CableTask(
+                    wire.id(),
+                    cable != null && cable.cableClass() == CableClass.EARTH,
+                    there
+                            ? name + " to " + named(scene, other) + ": connect both ends, label on"
+                            : inside
+                                    ? name + ": lay, leave the end for " + named(scene, other) + " open, label on"
+                                    : name + ": lay to the entry panel for " + named(scene, other) + ", label on",
+                    there));
+        }
+        return tasks;
+    }
+
+    /** Its cable and the length to cut, such as "Power cable 3 x 1.5, 7.4 m". */
+    private static String cableName(LaidWire laid) {
+        Cable cable = laid.cable();
+        String name = cable == null ? "cable not chosen" : cable.name();
+        return laid.cutLength() < 0
+                ? name
+                : name + ", " + Amounts.number(Math.ceil(laid.cutLength() / 1e5) / 10, 1) + " m";
+    }
+
+    private static String by(LaidWire laid) {
+        RouteShape shape = laid.shape();
+        List<String> trays = shape == null
+                ? List.of()
+                : shape.route().runs().stream()
+                        .map(run -> run.tray())
+                        .filter(Objects::nonNull)
+                        .distinct()
+                        .toList();
+        return trays.isEmpty() ? "" : ", by " + String.join(", ", trays);
+    }
+
+    private static String named(Scene scene, String end) {
+        String owner = owner(end);
+        return scene.unit(owner).map(PlacedUnit::name).orElse(owner) + ", " + port(end);
+    }
+
+    static String owner(String end) {
+        return end.substring(0, Math.max(0, end.indexOf('/')));
+    }
+
+    private static String port(String end) {
+        return end.substring(end.indexOf('/') + 1);
+    }
+}

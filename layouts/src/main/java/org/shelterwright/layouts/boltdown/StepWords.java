@@ -1,0 +1,117 @@
+package org.shelterwright.layouts.boltdown;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.shelterwright.catalog.body.Opening;
+import org.shelterwright.catalog.item.ItemKind;
+import org.shelterwright.catalog.item.Port;
+import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.item.Surface;
+import org.shelterwright.catalog.sliding.Stage;
+import org.shelterwright.catalog.space.Face;
+import org.shelterwright.catalog.space.Lengths;
+import org.shelterwright.catalog.space.Point;
+import org.shelterwright.layouts.handling.Handling;
+import org.shelterwright.layouts.handling.Handlings;
+import org.shelterwright.layouts.ledger.mend.Amounts;
+import org.shelterwright.layouts.ledger.mend.Wording;
+import org.shelterwright.layouts.scene.PlacedUnit;
+import org.shelterwright.layouts.ways.Passage;
+import org.shelterwright.layouts.ways.Passage.Answer;
+
+/** What a step says in words. */
+public final class StepWords {
+    private StepWords() {}
+
+    /** The way in, move by move, from outside to the place. */
+    public static List<String> way(Passage passage) {
+        List<String> lines = new ArrayList<>();
+        if (!passage.free()) {
+            lines.add("No way in was found" + (passage.answer() == Answer.OVERLAPS ? ": it overlaps others." : "."));
+            return lines;
+        }
+        Opening opening = passage.opening();
+        if (opening == null) {
+            lines.add("It stands outside.");
+            return lines;
+        }
+        List<Stage> stages = passage.stages();
+        boolean first = true;
+        for (int i = stages.size() - 1; i > 0; i--) {
+            Stage from = stages.get(i);
+            Stage to = stages.get(i - 1);
+            String move = from.quarters() != to.quarters()
+                    ? "turn by " + degrees(to.quarters() - from.quarters())
+                    : move(to.shift().minus(from.shift()));
+            lines.add(first ? "in through the " + opening.name() + ": " + move : move);
+            first = false;
+        }
+        return lines;
+    }
+
+    private static String degrees(int quarters) {
+        int turned = Math.floorMod(quarters, 4) * 90;
+        return turned == 180 ? "180°" : turned == 90 ? "90° to the left" : "90° to the right";
+    }
+
+    private static String move(Point way) {
+        Face towards = way.x() != 0
+                ? way.x() > 0 ? Face.FRONT : Face.REAR
+                : way.y() != 0 ? way.y() > 0 ? Face.LEFT : Face.RIGHT : way.z() > 0 ? Face.TOP : Face.BOTTOM;
+        int length = Math.abs(way.x() + way.y() + way.z());
+        return Lengths.rounded(length, 0) + " mm " + Wording.direction(towards);
+    }
+
+    static List<String> cautions(PlacedUnit unit, Passage passage, Handling handling, boolean powered) {
+        List<String> cautions = new ArrayList<>();
+        if (handling.means() == Handling.Means.TROLLEY) {
+            cautions.add("Crushing: nobody between the unit and a wall; blocks under it before hands go under it.");
+        }
+        if (handling.means() == Handling.Means.HOIST) {
+            cautions.add(
+                    "Hanging load: nobody under it. Sling and hoist as their marks allow, by a person trained for it.");
+        }
+        if (handling.means() == Handling.Means.BY_HAND && handling.people() > 1) {
+            cautions.add("Lift together on one person's word; way clear and lit before you lift.");
+        }
+        Surface surface = unit.place(Situation.ON_STATION).surface();
+        if (surface == Surface.WALL || surface == Surface.ROOF || surface == Surface.UNDER_UNIT) {
+            cautions.add("Hold or prop it until two fixings are in.");
+        }
+        if (Handlings.fromPlatform(unit)) {
+            cautions.add("From a step platform, not from a ladder.");
+        }
+        if (unit.item().kind() == ItemKind.BATTERY_BOX) {
+            cautions.add("Batteries are live: caps on the terminals, insulated tools, no rings or watches.");
+        }
+        if (powered) {
+            cautions.add("Electrical work dead, locked off and proved dead, by qualified people.");
+        }
+        if (passage.turns()) {
+            cautions.add("It must be turned on the way: keep the turning circle clear.");
+        }
+        return cautions;
+    }
+
+    static boolean powered(PlacedUnit unit) {
+        return unit.item().power() != null
+                || unit.item().ports().stream()
+                        .map(Port::cableClass)
+                        .anyMatch(one -> one.name().toLowerCase(Locale.ROOT).startsWith("power"));
+    }
+
+    /** How a unit is moved, in one line. */
+    public static String handling(Handling handling) {
+        String people = handling.people() == 1 ? "one person" : handling.people() + " people";
+        return switch (handling.means()) {
+            case BY_HAND -> "By hand, " + people + ": they may lift " + Amounts.kg(handling.limitKg()) + " here";
+            case TROLLEY ->
+                "Floor trolley, " + people + "; it takes " + Amounts.kg(handling.limitKg())
+                        + ". Not by hand: one person may lift " + Amounts.kg(handling.onePersonKg());
+            case HOIST ->
+                "Hoist or lifting table for " + Amounts.kg(handling.limitKg()) + ", " + people
+                        + ". Not by hand: one person may lift " + Amounts.kg(handling.onePersonKg());
+        };
+    }
+}

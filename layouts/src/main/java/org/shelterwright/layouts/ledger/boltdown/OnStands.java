@@ -1,0 +1,124 @@
+package org.shelterwright.layouts.ledger.boltdown;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.body.Provision;
+import org.shelterwright.catalog.body.Provision.Use;
+import org.shelterwright.catalog.item.MassData;
+import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.source.Source;
+import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Point;
+import org.shelterwright.layouts.ledger.Limit;
+import org.shelterwright.layouts.ledger.NamedLimit;
+import org.shelterwright.layouts.ledger.Rows;
+import org.shelterwright.layouts.ledger.Severity;
+import org.shelterwright.layouts.ledger.Subject;
+import org.shelterwright.layouts.ledger.mend.Amounts;
+import org.shelterwright.layouts.scene.PlacedUnit;
+import org.shelterwright.layouts.scene.Scene;
+import org.shelterwright.layouts.state.MassModel;
+
+/**
+ * While bolting down, the centre of mass of body and units stays between the four stands, taken to be under its lowest
+ * fittings: at every step {@code |x − x₀| ≤ a/2} and {@code |y − y₀| ≤ b/2}, with the middle of the fittings (x₀, y₀) and their
+ * distances a and b. The row shows the step and axis that use most.
+ */
+final class OnStands extends NamedLimit implements Limit.OfWhole {
+    OnStands() {
+        super(
+                "boltdown.stands",
+                Subject.BOLT_DOWN,
+                "Balance on stands",
+                Severity.MEDIUM,
+                Source.commonPractice("The centre of mass stays over the base on which the body stands"),
+                "The body states no four lowest fittings to stand on, or there is no order.");
+    }
+
+    @Override
+    public void assess(Scene scene, Rows rows) {
+        Optional<Sequence> sequence = Sequence.of(scene);
+        Optional<Box> base = base(scene);
+        if (sequence.isEmpty() || base.isEmpty()) {
+            return;
+        }
+        MassModel model = new MassModel(scene.rules());
+        double[] sum = new double[3];
+        if (!add(model, scene.body().tare(), scene.body().tare().centre(), sum)) {
+            rows.add(rows.draft(this)
+                    .mend("Enter it in the body.")
+                    .notAssessed("The mass of the empty body is not known."));
+            return;
+        }
+        Worst worst = worse(null, sum, base.get(), "empty");
+        for (PlacedUnit unit : sequence.get().units()) {
+            Point centre = unit.item().mass().centre();
+            Point at = centre == null
+                    ? null
+                    : unit.pose(Situation.ON_STATION).apply(centre, unit.item().size());
+            if (!add(model, unit.item().mass(), at, sum)) {
+                rows.add(rows.draft(this)
+                        .units(unit)
+                        .mend("Enter it in the item.")
+                        .notAssessed("The mass or centre of " + unit.name() + " is not known."));
+                return;
+            }
+            worst = worse(worst, sum, base.get(), "after " + unit.name());
+        }
+        rows.add(rows.draft(this)
+                .state(worst.when())
+                .mend(worst.off() > worst.half() ? "Change the order, or prop the body." : null)
+                .atMost(
+                        1000 * worst.off(),
+                        1000 * worst.half(),
+                        "mm",
+                        "At worst the centre of mass lies " + Amounts.mm(worst.off()) + " " + worst.axis()
+                                + " the middle of the stands (" + worst.when() + "); they reach "
+                                + Amounts.mm(worst.half())
+                                + "."));
+    }
+
+    private record Worst(double off, double half, String axis, String when) {
+        double use() {
+            return off / half;
+        }
+    }
+
+    private static Worst worse(@Nullable Worst worst, double[] sum, Box base, String when) {
+        double x = Math.abs(sum[1] / sum[0] - (base.x0() + base.x1()) * 0.5e-6);
+        double y = Math.abs(sum[2] / sum[0] - (base.y0() + base.y1()) * 0.5e-6);
+        Worst along = new Worst(x, (base.x1() - base.x0()) * 0.5e-6, "before or behind", when);
+        Worst across = new Worst(y, (base.y1() - base.y0()) * 0.5e-6, "beside", when);
+        Worst now = along.use() >= across.use() ? along : across;
+        return worst == null || now.use() > worst.use() + 1e-12 ? now : worst;
+    }
+
+    private static boolean add(MassModel model, MassData data, @Nullable Point at, double[] sum) {
+        OptionalDouble kg = model.grownKg(data);
+        if (kg.isEmpty() || at == null) {
+            return false;
+        }
+        sum[0] += kg.getAsDouble();
+        sum[1] += kg.getAsDouble() * at.x() * 1e-6;
+        sum[2] += kg.getAsDouble() * at.y() * 1e-6;
+        return sum[0] > 0;
+    }
+
+    /** The rectangle of the four lowest fittings. */
+    private static Optional<Box> base(Scene scene) {
+        List<Provision> all = scene.body().provisions().stream()
+                .filter(one -> one.use() != Use.LIFTING)
+                .toList();
+        int lowest = all.stream().mapToInt(one -> one.at().z()).min().orElse(0);
+        List<Point> feet =
+                all.stream().map(Provision::at).filter(at -> at.z() == lowest).toList();
+        if (feet.size() < 4) {
+            return Optional.empty();
+        }
+        Box base =
+                feet.stream().map(at -> Box.between(at, at)).reduce(Box::hull).orElseThrow();
+        return base.x0() == base.x1() || base.y0() == base.y1() ? Optional.empty() : Optional.of(base);
+    }
+}

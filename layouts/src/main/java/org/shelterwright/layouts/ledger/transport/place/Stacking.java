@@ -1,0 +1,86 @@
+package org.shelterwright.layouts.ledger.transport.place;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.shelterwright.catalog.source.Source;
+import org.shelterwright.catalog.space.Box;
+import org.shelterwright.layouts.ledger.Rows;
+import org.shelterwright.layouts.ledger.mend.Amounts;
+import org.shelterwright.layouts.ledger.transport.LegLimit;
+import org.shelterwright.layouts.transport.scene.LegScene;
+import org.shelterwright.layouts.transport.scene.PlacedLoad;
+import org.shelterwright.layouts.transport.scene.PlacedPiece;
+
+/**
+ * What stands on a piece is within its stacking strength; the mass above is shared by the area that each rests on, from the top
+ * down. Nothing stands on a fragile one. Source: the data of the crate.
+ */
+final class Stacking extends LegLimit {
+    Stacking() {
+        super(
+                "stacking",
+                "Stacking",
+                Source.stated("data of the crate", "stacking strength"),
+                "Nothing stands on anything else.");
+    }
+
+    @Override
+    public void assess(LegScene leg, Rows rows) {
+        for (PlacedLoad load : leg.loads()) {
+            Map<String, Double> above = above(load);
+            for (PlacedPiece piece : load.pieces()) {
+                double kg = above.getOrDefault(piece.id(), 0.0);
+                if (kg > 0) {
+                    row(leg, load, piece, kg, rows);
+                }
+            }
+        }
+    }
+
+    private void row(LegScene leg, PlacedLoad load, PlacedPiece piece, double kg, Rows rows) {
+        var draft = draft(leg, rows, "Stacking on " + piece.name())
+                .units(List.of(piece.id(), load.id()))
+                .place(piece.box());
+        Optional<Double> bears = piece.shape().crate() == null
+                ? Optional.empty()
+                : piece.shape().crate().bearsKg();
+        if (bears.isEmpty()) {
+            rows.add(draft.notAssessed(piece.name() + " carries " + Amounts.kg(kg)
+                    + " but states no stacking strength. Give stackingKg of piece " + piece.id() + "."));
+            return;
+        }
+        rows.add(draft.mend(kg > bears.get() ? "Put it on top, or take something off it." : null)
+                .atMost(
+                        kg,
+                        bears.get(),
+                        "kg",
+                        piece.name() + " on " + load.name() + " carries " + Amounts.kg(kg)
+                                + (bears.get() == 0 ? " and is fragile." : " of " + Amounts.kg(bears.get()) + ".")));
+    }
+
+    private static Map<String, Double> above(PlacedLoad load) {
+        Map<String, Double> above = new HashMap<>();
+        List<PlacedPiece> topDown = load.pieces().stream()
+                .sorted((a, b) -> Integer.compare(b.box().z0(), a.box().z0()))
+                .toList();
+        for (PlacedPiece top : topDown) {
+            Box box = top.box();
+            double kg = top.shape().mostKg() + above.getOrDefault(top.id(), 0.0);
+            double area = (double) (box.x1() - box.x0()) * (box.y1() - box.y0());
+            for (PlacedPiece other : load.pieces()) {
+                Box under = other.box();
+                if (other != top && box.z0() > 0 && under.z1() == box.z0()) {
+                    double along = Math.min(box.x1(), under.x1()) - (double) Math.max(box.x0(), under.x0());
+                    double across = Math.min(box.y1(), under.y1()) - (double) Math.max(box.y0(), under.y0());
+                    double share = Math.max(0, along) * Math.max(0, across) / area;
+                    if (share > 0) {
+                        above.merge(other.id(), share * kg, Double::sum);
+                    }
+                }
+            }
+        }
+        return above;
+    }
+}

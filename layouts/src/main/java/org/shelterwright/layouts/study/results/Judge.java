@@ -1,0 +1,58 @@
+package org.shelterwright.layouts.study.results;
+
+import java.util.List;
+import java.util.Map;
+import org.shelterwright.layouts.check.Checker;
+import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.ledger.Ledger;
+import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.layouts.scene.Scene;
+import org.shelterwright.layouts.study.Study;
+import org.shelterwright.layouts.study.Study.Keep;
+import org.shelterwright.layouts.study.StudyPlan;
+
+/** Answers every limit of what a run found, from scratch, and sums it up. Safe for several threads. */
+public final class Judge {
+    private final Checker checker;
+    private final Keep keep;
+
+    public Judge(Checker checker, Study study) {
+        this.checker = checker;
+        this.keep = study.keepOrAll();
+    }
+
+    /**
+     * What a search says of its work; of the layout itself nothing is taken from it but the places.
+     *
+     * @param wishes how far the wishes are missed
+     * @param moves moves tried
+     * @param seconds time taken (s)
+     */
+    public record Effort(long wishes, long moves, double seconds) {}
+
+    /** Sums up a layout that a run found. */
+    public RunResult judge(StudyPlan.Run run, Layout found, Effort effort) {
+        Scene scene = checker.scene(found);
+        Ledger ledger = checker.check(found);
+        long broken = ledger.count(Verdict.BROKEN);
+        boolean kept = keep == Keep.ALL || keep == Keep.UNBROKEN && broken == 0;
+        Map<String, String> settings = run.ids();
+        return new RunResult(
+                run.number(),
+                settings,
+                run.seed(),
+                ledger.worst(),
+                new RunResult.Counts(
+                        broken,
+                        ledger.count(Verdict.CLOSE),
+                        ledger.count(Verdict.NOT_ASSESSED),
+                        ledger.count(Verdict.MET)),
+                Governing.of(ledger).orElse(null),
+                RunMeasures.of(scene),
+                effort.wishes(),
+                effort.moves(),
+                effort.seconds(),
+                null,
+                kept ? List.copyOf(found.placements().values()) : List.of());
+    }
+}

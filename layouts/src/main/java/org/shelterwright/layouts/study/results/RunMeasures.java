@@ -1,0 +1,69 @@
+package org.shelterwright.layouts.study.results;
+
+import java.util.Comparator;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.layouts.scene.Scene;
+import org.shelterwright.layouts.statement.MassStatement;
+import org.shelterwright.layouts.statement.StateTotal;
+import org.shelterwright.layouts.statement.StateTotal.AxleTotal;
+
+/**
+ * Figures of one layout. What is not known is {@code null}.
+ *
+ * @param massKg filled body on the road with full tanks, growth included (kg)
+ * @param grossKg carrier with it, crew and full tanks (kg)
+ * @param xMm centre of mass of the filled body from the datum (mm)
+ * @param axleReserveKg least that is left of the rating of an axle in any load state (kg), below zero if it is overstepped
+ * @param cableM length of all cables (m); {@code null} while the layout has no routes
+ * @param freeM3 room inside that nothing fills (m³)
+ */
+public record RunMeasures(
+        @Nullable Double massKg,
+        @Nullable Double grossKg,
+        @Nullable Double xMm,
+        @Nullable Double yMm,
+        @Nullable Double zMm,
+        @Nullable Double axleReserveKg,
+        @Nullable Double cableM,
+        @Nullable Double freeM3) {
+    public static final RunMeasures NONE = new RunMeasures(null, null, null, null, null, null, null, null);
+
+    /** Takes the figures of a scene. Cost: linear in its units, and quadratic in its solids for the room left. */
+    public static RunMeasures of(Scene scene) {
+        MassStatement statement = MassStatement.of(scene);
+        Optional<StateTotal> body = statement.filledBody(Situation.ON_THE_ROAD);
+        return new RunMeasures(
+                body.map(StateTotal::massKg).orElse(null),
+                gross(scene, statement),
+                body.map(StateTotal::xMm).orElse(null),
+                body.map(StateTotal::yMm).orElse(null),
+                body.map(StateTotal::zMm).orElse(null),
+                axleReserve(statement),
+                null,
+                FreeRoom.ofScene(scene));
+    }
+
+    private static @Nullable Double gross(Scene scene, MassStatement statement) {
+        return scene.carrier()
+                .flatMap(carrier -> statement.states().stream()
+                        .filter(total -> total.what().equals(carrier.name()))
+                        .map(StateTotal::massKg)
+                        .filter(Objects::nonNull)
+                        .max(Comparator.naturalOrder()))
+                .orElse(null);
+    }
+
+    private static @Nullable Double axleReserve(MassStatement statement) {
+        Stream<@Nullable Double> reserves = statement.states().stream()
+                .flatMap(total -> total.axles().stream())
+                .map(AxleTotal::reserveKg);
+        return reserves.filter(Objects::nonNull)
+                .map(Objects::requireNonNull)
+                .min(Comparator.naturalOrder())
+                .orElse(null);
+    }
+}

@@ -1,0 +1,97 @@
+package org.shelterwright.layouts.boltdown;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.shelterwright.layouts.check.Checker;
+import org.shelterwright.layouts.file.LayoutFiles;
+import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.ledger.restraint.RestraintSheet;
+import org.shelterwright.layouts.samples.Samples;
+import org.shelterwright.layouts.scene.Scene;
+
+class BoltDownPlanTest {
+    private final Layout layout =
+            LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout();
+    private final Scene scene = Checker.standard().scene(layout);
+    private final BoltDownPlan plan = BoltDownPlan.of(scene).orElseThrow();
+
+    @Test
+    void aLayoutWithoutOrderHasNoPlan() {
+        assertThat(BoltDownPlan.of(Checker.standard().scene(layout.withBoltDown(null))))
+                .isEmpty();
+    }
+
+    @Test
+    void tellsWhereARackStandsAndHowItIsBolted() {
+        BoltDownStep rack = plan.step("rack-1").orElseThrow();
+
+        assertThat(rack.datums().stream().map(Datum::text))
+                .containsExactly("1850 from the rear wall", "against the left wall");
+        Bolting bolting = rack.boltings().get(0);
+        assertThat(bolting.text()).isEqualTo("6 × M10, grade 8.8");
+        assertThat(bolting.socketMm()).isEqualTo(16);
+        assertThat(bolting.places()).extracting(Bolting.Place::number).containsExactly(1, 2, 3, 4, 5, 6);
+        assertThat(bolting.places().get(0).into()).startsWith("floor raster, row ");
+        assertThat(rack.tools()).contains("socket 16", "torque wrench to 20 N·m", "floor trolley");
+        assertThat(StepWords.way(rack.passage()).get(0)).startsWith("in through the front emergency door: ");
+    }
+
+    @Test
+    void torquesAreThoseOfTheRestraintSheetRoundedDown() {
+        RestraintSheet sheet = RestraintSheet.of(scene);
+        for (BoltDownStep step : plan.steps()) {
+            List<Double> torques = sheet.groups().stream()
+                    .filter(group -> group.unit().id().equals(step.unit().id()))
+                    .flatMap(group -> group.fixings().stream())
+                    .map(RestraintSheet.Line::torqueNm)
+                    .toList();
+            for (Bolting bolting : step.boltings()) {
+                Double last = bolting.finalNm();
+                Double first = bolting.firstNm();
+                assertThat(last).as(step.unit().id()).isNotNull();
+                assertThat(torques).as(step.unit().id()).anyMatch(one -> one != null && one >= last && one < last + 1);
+                assertThat(first).isLessThanOrEqualTo(last / 2);
+            }
+        }
+    }
+
+    @Test
+    void holdsBeforePowerOnAfterTheLastUnitWithPower() {
+        List<BoltDownStep> held =
+                plan.steps().stream().filter(step -> step.hold() != null).toList();
+
+        assertThat(held).hasSize(1);
+        assertThat(held.get(0).hold())
+                .isEqualTo("Hold before power-on: all cables checked and signed, by a qualified person.");
+        assertThat(plan.steps().subList(held.get(0).number(), plan.steps().size()))
+                .noneMatch(step -> StepWords.powered(step.unit()));
+    }
+
+    @Test
+    void everyCableInsideIsConnectedOnce() {
+        long closed = plan.steps().stream()
+                .flatMap(step -> step.cables().stream())
+                .filter(CableTask::closed)
+                .count();
+
+        // Nine of the ten wires; the tenth comes from the generator on the trailer.
+        assertThat(closed).isEqualTo(9);
+        assertThat(plan.steps().stream()
+                        .flatMap(step -> step.cables().stream())
+                        .filter(one -> one.wire().equals("w9"))
+                        .map(CableTask::text))
+                .containsExactly(
+                        "W9 supply 3 x 4 outdoor, mains in: lay to the entry panel for generator, output, label on");
+    }
+
+    @Test
+    void theKeyOfAJointChangesWithItsPlaceOnly() {
+        BoltDownStep rack = plan.step("rack-1").orElseThrow();
+        BoltDownPlan again = BoltDownPlan.of(Checker.standard().scene(layout)).orElseThrow();
+
+        assertThat(PlanKey.joints(again.step("rack-1").orElseThrow())).isEqualTo(PlanKey.joints(rack));
+        assertThat(PlanKey.joints(plan.step("rack-2").orElseThrow())).isNotEqualTo(PlanKey.joints(rack));
+    }
+}

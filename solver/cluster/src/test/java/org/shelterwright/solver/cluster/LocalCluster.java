@@ -1,0 +1,156 @@
+package org.shelterwright.solver.cluster;
+
+import java.io.File;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+
+/** A standalone cluster on loopback: a master and workers of one core each, with authentication and encryption on. */
+final class LocalCluster implements AutoCloseable {
+    private final Path home;
+    private final int port;
+    private final List<Process> started = new ArrayList<>();
+    private final List<Process> workers = new ArrayList<>();
+
+    LocalCluster(Path folder, String secret, int workerCount) throws IOException, InterruptedException {
+        this.home = folder;
+        this.port = freePort();
+        // Executors look for the jars of Spark here.
+        Path jars = Files.createDirectories(home.resolve("jars"));
+        Files.createFile(home.resolve("RELEASE"));
+        for (String entry : classPath().split(File.pathSeparator)) {
+            Path link = jars.resolve(Path.of(entry).getFileName());
+            if (entry.endsWith(".jar") && !Files.exists(link)) {
+                Files.createSymbolicLink(link, Path.of(entry));
+            }
+        }
+        Process master = start(
+                "master",
+                secret,
+                List.of(),
+                "org.apache.spark.deploy.master.Master",
+                "--host",
+                "127.0.0.1",
+                "--port",
+                Integer.toString(port),
+                "--webui-port",
+                "0");
+        await("master", "I have been elected leader", master);
+        for (int i = 1; i <= workerCount; i++) {
+            Process worker = start(
+                    "worker-" + i,
+                    secret,
+                    List.of(),
+                    "org.apache.spark.deploy.worker.Worker",
+                    "--host",
+                    "127.0.0.1",
+                    "--webui-port",
+                    "0",
+                    "--cores",
+                    "1",
+                    "--memory",
+                    "1g",
+                    "--work-dir",
+                    home.resolve("work-" + i).toString(),
+                    url());
+            workers.add(worker);
+        }
+        for (int i = 1; i <= workerCount; i++) {
+            await("worker-" + i, "Successfully registered with master", workers.get(i - 1));
+        }
+    }
+
+    private String url() {
+        return "spark://127.0.0.1:" + port;
+    }
+
+    /** Starts a driver for a folder. */
+    Process driver(String name, String otherSecret, Path folder) throws IOException {
+        return start(
+                name,
+                otherSecret,
+                List.of(
+                        "-Dspark.master=" + url(),
+                        "-Dspark.app.name=" + name,
+                        "-Dspark.driver.host=127.0.0.1",
+                        "-Dspark.driver.bindAddress=127.0.0.1",
+                        "-Dspark.ui.enabled=false",
+                        "-Dspark.executor.memory=700m",
+                        "-Dspark.executor.cores=1",
+                        "-Dspark.executor.extraClassPath=" + classPath()),
+                ClusterStudy.class.getName(),
+                folder.toString());
+    }
+
+    /** The process in which a worker does its jobs. */
+    Optional<ProcessHandle> executor(int worker) {
+        return workers.get(worker)
+                .descendants()
+                .filter(one -> one.info().command().orElse("").endsWith("java"))
+                .findFirst();
+    }
+
+    String log(String name) throws IOException {
+        return Files.readString(home.resolve(name + ".log"));
+    }
+
+    private Process start(String name, String itsSecret, List<String> options, String main, String... arguments)
+            throws IOException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx512m",
+                "-XX:TieredStopAtLevel=1",
+                "-Dspark.authenticate=true",
+                "-Dspark.authenticate.secret=" + itsSecret,
+                "-Dspark.network.crypto.enabled=true"));
+        command.addAll(options);
+        command.addAll(List.of("-cp", classPath(), main));
+        command.addAll(Arrays.asList(arguments));
+        ProcessBuilder builder = new ProcessBuilder(command)
+                .redirectErrorStream(true)
+                .redirectOutput(home.resolve(name + ".log").toFile());
+        builder.environment().put("SPARK_HOME", home.toString());
+        builder.environment().put("SPARK_SCALA_VERSION", "2.13");
+        builder.environment().put("SPARK_LOCAL_IP", "127.0.0.1");
+        builder.environment().put("SPARK_NO_DAEMONIZE", "1");
+        Process process = builder.start();
+        started.add(process);
+        return process;
+    }
+
+    private void await(String name, String words, Process process) throws IOException, InterruptedException {
+        for (int i = 0; i < 3_000 && process.isAlive(); i++) {
+            if (log(name).contains(words)) {
+                return;
+            }
+            Thread.sleep(100);
+        }
+        throw new IllegalStateException("The " + name + " did not start:\n" + log(name));
+    }
+
+    private static String classPath() {
+        return System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
+    }
+
+    private static int freePort() throws IOException {
+        try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            return socket.getLocalPort();
+        }
+    }
+
+    @Override
+    public void close() throws InterruptedException {
+        for (int i = started.size() - 1; i >= 0; i--) {
+            Process process = started.get(i);
+            process.descendants().forEach(ProcessHandle::destroyForcibly);
+            process.destroyForcibly().waitFor(20, TimeUnit.SECONDS);
+        }
+    }
+}

@@ -1,0 +1,97 @@
+package org.shelterwright.solver.inside.rack;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import org.optaplanner.core.api.solver.SolverFactory;
+import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
+import org.optaplanner.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
+import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
+import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
+import org.optaplanner.core.config.solver.SolverConfig;
+import org.optaplanner.core.config.solver.monitoring.MonitoringConfig;
+import org.optaplanner.core.config.solver.termination.TerminationConfig;
+import org.shelterwright.solver.inside.rack.RackProblem.Seat;
+
+/**
+ * Arranges pieces where there are too many choices for the exact way: greedy from below, heaviest first, then local search with
+ * late acceptance. The same seed and moves give the same arrangement.
+ */
+final class RackSearch {
+    private static final int LATE_ACCEPTANCE = 100;
+
+    private final RackProblem problem;
+
+    RackSearch(RackProblem problem) {
+        this.problem = problem;
+    }
+
+    /** @param moves moves that it may try */
+    List<Seat> seats(long seed, long moves) {
+        List<Seat> start = greedy();
+        SolverConfig config = new SolverConfig()
+                .withSolutionClass(RackPlan.class)
+                .withEntityClasses(RackStand.class)
+                .withRandomSeed(seed)
+                .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
+                .withScoreDirectorFactory(
+                        new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(RackScore.class))
+                .withPhases(new LocalSearchPhaseConfig()
+                        .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE_ACCEPTANCE))
+                        .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
+                        .withTerminationConfig(new TerminationConfig().withScoreCalculationCountLimit(moves)));
+        RackPlan solved =
+                SolverFactory.<RackPlan>create(config).buildSolver().solve(new RackPlan(problem, start));
+        List<Seat> found = solved.seats();
+        return problem.cost(found) < problem.cost(start) ? found : start;
+    }
+
+    /** The heaviest first, each at the cheapest free place. */
+    List<Seat> greedy() {
+        List<Integer> order = new ArrayList<>();
+        for (int i = 0; i < problem.pieces().size(); i++) {
+            order.add(i);
+        }
+        order.sort(Comparator.comparingLong((Integer i) -> -problem.pieces().get(i).grams())
+                .thenComparingInt(i -> i));
+        boolean[][] taken = new boolean[problem.bays().size()][];
+        for (int b = 0; b < taken.length; b++) {
+            taken[b] = problem.bays().get(b).blocked().clone();
+        }
+        Seat[] seats = new Seat[problem.pieces().size()];
+        for (int i : order) {
+            RackPiece piece = problem.pieces().get(i);
+            seats[i] = cheapest(piece, taken);
+            if (seats[i].bay() >= 0) {
+                int from = seats[i].lowest() - 1;
+                Arrays.fill(taken[seats[i].bay()], from, from + piece.units(), true);
+            }
+        }
+        return List.of(seats);
+    }
+
+    private Seat cheapest(RackPiece piece, boolean[][] taken) {
+        Seat best = Seat.NONE;
+        long least = RackCost.NEVER;
+        for (int b = 0; b < taken.length; b++) {
+            for (int lowest = 1; lowest + piece.units() - 1 <= taken[b].length; lowest++) {
+                long cost = problem.cost(piece, b, lowest);
+                if (cost < least && free(taken[b], lowest - 1, piece.units())) {
+                    least = cost;
+                    best = new Seat(b, lowest);
+                }
+            }
+        }
+        return best;
+    }
+
+    private static boolean free(boolean[] taken, int from, int count) {
+        for (int u = from; u < from + count; u++) {
+            if (taken[u]) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,166 @@
+package org.shelterwright.solver.order;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jgrapht.graph.DefaultEdge;
+import org.jgrapht.graph.DirectedAcyclicGraph;
+import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Lengths;
+import org.shelterwright.layouts.boltdown.BoltDownPlan;
+import org.shelterwright.layouts.boltdown.BoltDownStep;
+
+/**
+ * Who does what when. Units are brought in one after the other, in their order, by as many fitters as they need; each is then
+ * bolted by one fitter at its place. Nothing is brought in through a place where somebody works, nobody works where another
+ * does, and what carries a unit is bolted before that one comes.
+ *
+ * <p>Method: each piece of work begins when the last of what it waits for has ended. The waiting is kept as a graph without
+ * circles; work on a longest path through it is critical.
+ *
+ * @param lengthMinutes end of the last piece of work (min)
+ */
+public record Schedule(List<Shift> shifts, double lengthMinutes, int fitters) {
+    /** Room in which a fitter works beside a unit (µm): two people do not pass each other there. Common practice. */
+    private static final int WORK_ROOM = 700 * Lengths.MM;
+
+    public Schedule {
+        shifts = List.copyOf(shifts);
+    }
+
+    /** Spreads the steps of a plan over its fitters. Cost: quadratic in the steps. */
+    public static Schedule of(BoltDownPlan plan) {
+        return new Maker(plan).schedule();
+    }
+
+    private static final class Work {
+        private final BoltDownStep step;
+        private final boolean bringingIn;
+        private List<Integer> fitters = List.of();
+        private double from;
+        private double to;
+
+        Work(BoltDownStep step, boolean bringingIn) {
+            this.step = step;
+            this.bringingIn = bringingIn;
+        }
+
+        double minutes() {
+            return bringingIn ? step.minutesIn() : step.minutesAt();
+        }
+    }
+
+    private static final class Maker {
+        private final BoltDownPlan plan;
+        private final int fitters;
+        private final double[] free;
+        private final List<Work> done = new ArrayList<>();
+        private final Map<String, Work> atPlace = new HashMap<>();
+        private final DirectedAcyclicGraph<Work, DefaultEdge> waits = new DirectedAcyclicGraph<>(DefaultEdge.class);
+
+        Maker(BoltDownPlan plan) {
+            this.plan = plan;
+            this.fitters = plan.order().fitters();
+            this.free = new double[fitters];
+        }
+
+        Schedule schedule() {
+            double broughtIn = 0;
+            for (BoltDownStep step : plan.steps()) {
+                Work in = new Work(step, true);
+                in.from = Math.max(broughtIn, earliest(in));
+                in.fitters = freest(Math.min(fitters, step.people()));
+                for (int fitter : in.fitters) {
+                    in.from = Math.max(in.from, free[fitter]);
+                }
+                place(in);
+                broughtIn = in.to;
+                Work at = new Work(step, false);
+                at.from = Math.max(in.to, earliest(at));
+                at.fitters = List.of(in.fitters.get(0));
+                place(at);
+                atPlace.put(step.unit().id(), at);
+            }
+            Set<Work> critical = critical();
+            double end = done.stream().mapToDouble(one -> one.to).max().orElse(0);
+            List<Shift> shifts = done.stream()
+                    .map(one -> new Shift(
+                            one.step.number(), one.bringingIn, one.fitters, one.from, one.to, critical.contains(one)))
+                    .toList();
+            return new Schedule(shifts, end, fitters);
+        }
+
+        /** When nothing that is done already hinders a piece of work any more. */
+        private double earliest(Work work) {
+            double earliest = 0;
+            String host = work.step.unit().place(Situation.ON_STATION).host();
+            for (Work other : done) {
+                boolean carries = host != null && other.step.unit().id().equals(host);
+                if (carries || hinders(other, work)) {
+                    earliest = Math.max(earliest, other.to);
+                }
+            }
+            return earliest;
+        }
+
+        private boolean hinders(Work other, Work work) {
+            if (other.bringingIn) {
+                return work.bringingIn;
+            }
+            Box room = room(other.step);
+            return work.bringingIn
+                    ? work.step.passage().swept().stream().flatMap(List::stream).anyMatch(room::overlaps)
+                    : room.overlaps(room(work.step));
+        }
+
+        private static Box room(BoltDownStep step) {
+            return step.unit().outline(Situation.ON_STATION).grown(WORK_ROOM / 2, WORK_ROOM / 2, 0);
+        }
+
+        private List<Integer> freest(int count) {
+            List<Integer> all = new ArrayList<>();
+            for (int i = 0; i < fitters; i++) {
+                all.add(i);
+            }
+            all.sort((a, b) -> free[a] != free[b] ? Double.compare(free[a], free[b]) : Integer.compare(a, b));
+            return all.subList(0, count);
+        }
+
+        private void place(Work work) {
+            work.to = work.from + work.minutes();
+            waits.addVertex(work);
+            for (Work other : done) {
+                if (Math.abs(other.to - work.from) < 1e-9) {
+                    waits.addEdge(other, work);
+                }
+            }
+            for (int fitter : work.fitters) {
+                free[fitter] = work.to;
+            }
+            done.add(work);
+        }
+
+        /** Work that ends with the last one, and all on a chain without pause that leads to it. */
+        private Set<Work> critical() {
+            double end = done.stream().mapToDouble(one -> one.to).max().orElse(0);
+            Set<Work> critical = new HashSet<>();
+            List<Work> order = new ArrayList<>();
+            waits.iterator().forEachRemaining(order::add);
+            for (int i = order.size() - 1; i >= 0; i--) {
+                Work one = order.get(i);
+                boolean leads = Math.abs(one.to - end) < 1e-9;
+                for (DefaultEdge edge : waits.outgoingEdgesOf(one)) {
+                    leads |= critical.contains(waits.getEdgeTarget(edge));
+                }
+                if (leads) {
+                    critical.add(one);
+                }
+            }
+            return critical;
+        }
+    }
+}

@@ -1,0 +1,226 @@
+package org.shelterwright.solver.route;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.shelterwright.catalog.body.EntryPanel;
+import org.shelterwright.catalog.item.CableClass;
+import org.shelterwright.catalog.space.Lengths;
+import org.shelterwright.catalog.space.Point;
+import org.shelterwright.layouts.cable.Bends;
+import org.shelterwright.layouts.cable.TrayPath;
+import org.shelterwright.layouts.cable.WireEnd;
+import org.shelterwright.layouts.ledger.cables.CableLimits;
+import org.shelterwright.layouts.scene.Scene;
+import org.shelterwright.solver.route.drop.Drop;
+import org.shelterwright.solver.route.drop.DropSearch;
+import org.shelterwright.solver.route.drop.Laying;
+import org.shelterwright.solver.route.drop.Target;
+import org.shelterwright.solver.route.net.Link;
+
+/**
+ * Makes the network of trays, entry panels, and for each wire its own runs from its ports to the trays and, where they are near,
+ * from port to port.
+ */
+final class WebBuilder {
+    /** Ports nearer than this are also joined outside trays (µm); common practice for short leads. */
+    private static final int LEAD = 1_500 * Lengths.MM;
+
+    private static final int STEP = 100 * Lengths.MM;
+
+    private final Scene scene;
+    private final Drops drops;
+    private final TrayNodes trays;
+    private final Map<CableClass, TrayTable> tables = new EnumMap<>(CableClass.class);
+    private final LinkList links = new LinkList();
+    private final List<Integer> ends = new ArrayList<>();
+    private final Map<String, Integer> terminals = new LinkedHashMap<>();
+    private final Map<String, int[]> panels = new LinkedHashMap<>();
+    private int nodes;
+
+    WebBuilder(Scene scene, Drops drops) {
+        this.scene = scene;
+        this.drops = drops;
+        this.trays = new TrayNodes(scene.body(), () -> nodes++);
+        for (EntryPanel panel : scene.body().entryPanels()) {
+            int outer = nodes++;
+            int inner = nodes++;
+            panels.put(panel.name(), new int[] {outer, inner});
+            links.add(
+                    new Link(outer, inner, 0, panel.places(), true, classes(panel), Link.ANY),
+                    new Piece.Passage(panel.name()));
+        }
+    }
+
+    /** Adds the runs of a wire; gives its nodes. */
+    int[] add(Ask ask) {
+        int from = terminal(ask, ask.from());
+        int to = terminal(ask, ask.to());
+        lead(ask, from, to);
+        return new int[] {from, to};
+    }
+
+    Web web() {
+        trays.link(CableLimits.fill(scene), links);
+        return new Web(nodes, links, ends);
+    }
+
+    private static int classes(EntryPanel panel) {
+        return panel.classes().isEmpty() ? (1 << CableClass.values().length) - 1 : TrayNodes.bits(panel.classes());
+    }
+
+    private int terminal(Ask ask, WireEnd end) {
+        String key = ask.owner() + " " + end.name() + " " + end.outside();
+        Integer known = terminals.get(key);
+        if (known != null && ask.laid().wire().bus() != null) {
+            return known;
+        }
+        int node = nodes++;
+        ends.add(node);
+        terminals.put(key, node);
+        Point at = end.at();
+        if (end.panel() == null && at != null) {
+            entries(ask, node, at);
+        } else {
+            for (EntryPanel panel : scene.body().entryPanels()) {
+                int[] pair = panels.get(panel.name());
+                if (pair != null && serves(ask, end, panel)) {
+                    links.add(own(ask, node, pair[0], 0), new Piece.Joint());
+                    entries(ask, pair[1], WireEnd.middle(panel));
+                }
+            }
+        }
+        return node;
+    }
+
+    private static boolean serves(Ask ask, WireEnd end, EntryPanel panel) {
+        EntryPanel own = end.panel();
+        String wished = ask.laid().wire().panel();
+        return own != null ? own.name().equals(panel.name()) : wished == null || wished.equals(panel.name());
+    }
+
+    /**
+     * Runs to the trays that the class may use, the nearest first. A run to another tray is of no use if it costs more than the
+     * run to the nearest and the way from there to the farthest place of that other tray.
+     */
+    private void entries(Ask ask, int node, Point at) {
+        TrayTable table = table(ask);
+        List<Integer> order = new ArrayList<>();
+        for (int i = 0; i < table.trays().size(); i++) {
+            order.add(i);
+        }
+        order.sort(Comparator.comparing((Integer i) -> away(table, i, at)).thenComparing(i -> i));
+        long firstCost = 0;
+        int first = -1;
+        int firstAt = 0;
+        for (int i : order) {
+            TrayPath path = table.trays().get(i);
+            int tray = number(path);
+            List<Integer> parts = path.tray().partsFor(ask.cable().cableClass());
+            long limit = first < 0 ? DropSearch.ANY_COST : limit(table, first, firstAt, firstCost, i);
+            if ((long) away(table, i, at) * Laying.SURFACE > limit) {
+                continue;
+            }
+            List<Target> targets = path.tray().closed()
+                    ? List.of(Target.place(path.at(0)), Target.place(path.at(path.length())))
+                    : List.of(new Target(path.tray().path(), true));
+            for (Target target : targets) {
+                Drop drop = drops.find(ask, at, target, limit).orElse(null);
+                if (drop == null) {
+                    continue;
+                }
+                int station = path.stationOf(drop.end());
+                if (first < 0) {
+                    first = i;
+                    firstAt = station;
+                    firstCost = drop.cost();
+                }
+                entry(ask, node, tray, parts, drop, station);
+                if (!ask.barred().isEmpty() && !path.tray().closed()) {
+                    aside(ask, node, at, tray, parts, station);
+                }
+            }
+        }
+    }
+
+    private static long limit(TrayTable table, int first, int firstAt, long firstCost, int other) {
+        int length = table.trays().get(other).length();
+        long way = Math.min(table.length(first, firstAt, other, 0), table.length(first, firstAt, other, length));
+        return way >= TrayTable.NONE
+                ? DropSearch.ANY_COST
+                : firstCost + Laying.TRAY * (way + table.trays().get(other).cableLength(length));
+    }
+
+    /** More entries beside the cheapest one. */
+    private void aside(Ask ask, int node, Point at, int tray, List<Integer> parts, int station) {
+        TrayPath path = trays.trays().get(tray);
+        int step = Math.max(STEP, 2 * ask.radius());
+        for (int off : new int[] {-2 * step, -step, step, 2 * step}) {
+            int there = Math.max(0, Math.min(path.length(), station + off));
+            drops.find(ask, at, Target.place(path.at(there)), DropSearch.ANY_COST)
+                    .ifPresent(drop -> entry(ask, node, tray, parts, drop, path.stationOf(drop.end())));
+        }
+    }
+
+    private void entry(Ask ask, int node, int tray, List<Integer> parts, Drop drop, int station) {
+        if (!ask.barred().contains(drop.end())) {
+            for (int part : parts) {
+                links.add(own(ask, node, trays.node(tray, part, station), drop.cost()), new Piece.Free(drop));
+            }
+        }
+    }
+
+    private TrayTable table(Ask ask) {
+        return tables.computeIfAbsent(ask.cable().cableClass(), one -> new TrayTable(scene.body(), one));
+    }
+
+    private int number(TrayPath path) {
+        for (int i = 0; i < trays.trays().size(); i++) {
+            if (trays.trays().get(i).tray().equals(path.tray())) {
+                return i;
+            }
+        }
+        throw new IllegalStateException("The tray is none of the body.");
+    }
+
+    private static int away(TrayTable table, int tray, Point at) {
+        return new Target(table.trays().get(tray).tray().path(), true).distance(at);
+    }
+
+    private void lead(Ask ask, int from, int to) {
+        for (Place a : places(ask, ask.from(), from)) {
+            for (Place b : places(ask, ask.to(), to)) {
+                if (ask.far() || Bends.distance(a.at(), b.at()) <= LEAD) {
+                    drops.find(ask, a.at(), Target.port(b.at()), DropSearch.ANY_COST)
+                            .ifPresent(
+                                    drop -> links.add(own(ask, a.node(), b.node(), drop.cost()), new Piece.Free(drop)));
+                }
+            }
+        }
+    }
+
+    private record Place(Point at, int node) {}
+
+    /** Where a run inside the body may begin for an end. */
+    private List<Place> places(Ask ask, WireEnd end, int terminal) {
+        Point at = end.at();
+        if (end.panel() == null && at != null) {
+            return List.of(new Place(at, terminal));
+        }
+        List<Place> places = new ArrayList<>();
+        for (EntryPanel panel : scene.body().entryPanels()) {
+            int[] pair = panels.get(panel.name());
+            if (pair != null && serves(ask, end, panel)) {
+                places.add(new Place(WireEnd.middle(panel), pair[1]));
+            }
+        }
+        return places;
+    }
+
+    private static Link own(Ask ask, int a, int b, long cost) {
+        return new Link(a, b, cost, Link.FREE, false, ask.classBit(), ask.owner());
+    }
+}

@@ -1,0 +1,73 @@
+package org.shelterwright.solver.study;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.layouts.check.Checker;
+import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.layout.Placement;
+import org.shelterwright.layouts.rules.RuleSet;
+import org.shelterwright.layouts.study.SealedStudy;
+import org.shelterwright.layouts.study.StudyPlan;
+import org.shelterwright.layouts.study.results.Judge;
+import org.shelterwright.layouts.study.results.RunResult;
+
+/**
+ * Gives out the jobs of a study and takes their results, whoever does them: what comes back is checked from scratch here, whatever
+ * its finder said of it. Safe for several threads.
+ */
+public final class StudyDesk {
+    private final SealedStudy study;
+    private final StudyPlan plan;
+    private final Judge judge;
+    private final List<RuleSet> ruleSets;
+
+    public StudyDesk(SealedStudy study, Checker checker) {
+        this.study = study;
+        this.plan = study.plan();
+        this.judge = new Judge(checker, study.study());
+        this.ruleSets = checker.ruleSets();
+    }
+
+    /**
+     * A run is a job, or refused before anybody works at it.
+     *
+     * @param job {@code null} if it is refused
+     * @param refused its result if it is refused; {@code null} otherwise
+     */
+    public record Start(@Nullable StudyJob job, @Nullable RunResult refused) {}
+
+    /** Makes the job of a run. */
+    public Start start(int number) {
+        StudyPlan.Run run = plan.run(number);
+        Layout start;
+        try {
+            start = study.start(run);
+        } catch (IllegalArgumentException e) {
+            return refused(run, String.valueOf(e.getMessage()));
+        }
+        Optional<String> refusal = SealedStudy.refusal(start, ruleSets);
+        return refusal.isPresent()
+                ? refused(run, refusal.get())
+                : new Start(new StudyJob(number, run.seed(), study.study().moves(), start), null);
+    }
+
+    /**
+     * Takes what was found for a run, and checks it.
+     *
+     * @throws org.shelterwright.catalog.json.InputException if the places do not fit the run
+     */
+    public RunResult take(JobResult found) {
+        StudyPlan.Run run = plan.run(found.run());
+        Map<String, Placement> placements = new LinkedHashMap<>();
+        found.placements().forEach(one -> placements.put(one.unit(), one));
+        Layout layout = study.placed(run, placements);
+        return judge.judge(run, layout, new Judge.Effort(found.wishes(), found.moves(), found.seconds()));
+    }
+
+    private static Start refused(StudyPlan.Run run, String why) {
+        return new Start(null, RunResult.refused(run.number(), run.ids(), run.seed(), why));
+    }
+}

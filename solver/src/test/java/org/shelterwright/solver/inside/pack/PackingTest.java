@@ -1,0 +1,119 @@
+package org.shelterwright.solver.inside.pack;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.shelterwright.catalog.space.Axis;
+import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Face;
+import org.shelterwright.catalog.space.Size;
+import org.shelterwright.solver.fit.kernel.Dice;
+import static org.assertj.core.api.Assertions.assertThat;
+
+/** Packing measured on boxes that are cut from a place, so that nothing need be wasted. */
+class PackingTest {
+    private static final Box DRAWER = Box.ofMm(0, 0, 0, 600, 500, 250);
+
+    /** Cuts a box into so many by planes, each time the largest. */
+    private static List<Box> cut(Box whole, int count, Dice dice) {
+        List<Box> boxes = new ArrayList<>(List.of(whole));
+        while (boxes.size() < count) {
+            boxes.sort(Comparator.comparingDouble((Box box) -> -box.volumeM3()));
+            Box box = boxes.remove(0);
+            Axis axis = longest(box);
+            int at = box.low(axis) + (int) ((0.3 + 0.4 * dice.share()) * box.extent(axis));
+            boxes.add(Box.between(box.low(), box.high().with(axis, at)));
+            boxes.add(Box.between(box.low().with(axis, at), box.high()));
+        }
+        return boxes;
+    }
+
+    private static Axis longest(Box box) {
+        Axis longest = Axis.X;
+        for (Axis axis : Axis.values()) {
+            longest = box.extent(axis) > box.extent(longest) ? axis : longest;
+        }
+        return longest;
+    }
+
+    private static List<Parcel> parcels(List<Box> boxes) {
+        List<Parcel> parcels = new ArrayList<>();
+        for (int i = 0; i < boxes.size(); i++) {
+            Box box = boxes.get(i);
+            Size size = new Size(box.extent(Axis.X), box.extent(Axis.Y), box.extent(Axis.Z));
+            parcels.add(new Parcel("p" + i, size, false, false, 0));
+        }
+        return parcels;
+    }
+
+    @Test
+    void cutDrawersArePackedNearlyFull() {
+        double sum = 0;
+        int whole = 0;
+        int cases = 20;
+        for (int seed = 0; seed < cases; seed++) {
+            Dice dice = Dice.of(seed, 1);
+            List<Parcel> parcels = parcels(cut(DRAWER, 3 + seed % 6, dice));
+
+            List<Packed> packed =
+                    new Repacking(DRAWER, Face.TOP, 0.75).pack(List.of(), parcels, dice, 60).packed();
+
+            double filled = packed.stream().mapToDouble(one -> one.box().volumeM3()).sum() / DRAWER.volumeM3();
+            sum += filled;
+            whole += packed.size() == parcels.size() ? 1 : 0;
+            assertSound(packed, 0.75, seed);
+        }
+        assertThat(sum / cases).as("mean share of the volume").isGreaterThan(0.93);
+        assertThat(whole).as("cases packed whole, of 20").isGreaterThanOrEqualTo(10);
+    }
+
+    @Test
+    void withATenthOfSlackAllGoIn() {
+        Box larger = Box.ofMm(0, 0, 0, 660, 550, 275);
+        int whole = 0;
+        for (int seed = 0; seed < 20; seed++) {
+            Dice dice = Dice.of(seed, 2);
+            List<Parcel> parcels = parcels(cut(DRAWER, 8, dice));
+            whole += new Repacking(larger, Face.TOP, 0.75).pack(List.of(), parcels, dice, 60).packed().size() == 8
+                    ? 1
+                    : 0;
+        }
+        assertThat(whole).isGreaterThanOrEqualTo(17);
+    }
+
+    private static void assertSound(List<Packed> packed, double rest, int seed) {
+        for (Packed a : packed) {
+            assertThat(DRAWER.contains(a.box())).as("seed %d", seed).isTrue();
+            assertThat(a.posture().apply(a.parcel().size()))
+                    .isEqualTo(new Size(a.box().extent(Axis.X), a.box().extent(Axis.Y), a.box().extent(Axis.Z)));
+            for (Packed b : packed) {
+                assertThat(a != b && a.box().overlaps(b.box())).as("seed %d", seed).isFalse();
+            }
+        }
+    }
+
+    @Test
+    void fingersFitBesideEachParcel() {
+        PlacePacker packer = new PlacePacker(DRAWER, Axis.Y, 0.75);
+        Parcel parcel = new Parcel("a", Size.ofMm(600, 100, 250), true, false, 25_000);
+
+        int packed = 0;
+        while (packer.add(new Parcel("a" + packed, parcel.size(), true, false, 25_000))) {
+            packed++;
+        }
+
+        // 25 + 3 x (100 + 25) = 400, and a fourth would need 525 of 500 mm.
+        assertThat(packed).isEqualTo(3);
+        assertThat(packer.packed().get(1).box().y0() - packer.packed().get(0).box().y1()).isEqualTo(25_000);
+    }
+
+    @Test
+    void nothingIsLaidOnWhatIsFragile() {
+        Box small = Box.ofMm(0, 0, 0, 100, 100, 200);
+        PlacePacker packer = new PlacePacker(small, Axis.Y, 0.75);
+
+        assertThat(packer.add(new Parcel("glass", Size.ofMm(100, 100, 50), true, true, 0))).isTrue();
+        assertThat(packer.add(new Parcel("b", Size.ofMm(100, 100, 50), true, false, 0))).isFalse();
+    }
+}
