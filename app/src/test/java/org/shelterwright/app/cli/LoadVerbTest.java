@@ -143,7 +143,11 @@ class LoadVerbTest {
                 "--support",
                 "half");
         assertRefused(
-                folder.resolve("none/load.csv") + ": It could not be written to (",
+                folder + ": This is a folder, but a file is needed. Name a file in it.",
+                "--set", set, "--problem", 3, "--out", folder);
+        assertRefused(
+                folder.resolve("none/load.csv") + ": There is no folder " + folder.resolve("none")
+                        + ". Make it, or name another.",
                 "--set",
                 set,
                 "--problem",

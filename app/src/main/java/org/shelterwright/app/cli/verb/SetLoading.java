@@ -16,6 +16,7 @@ import org.shelterwright.app.cli.workshop.Inputs;
 import org.shelterwright.app.cli.workshop.Interrupts.Watch;
 import org.shelterwright.app.cli.workshop.Storage;
 import org.shelterwright.app.cli.workshop.Workshop;
+import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.solver.fit.StopSignal;
 import org.shelterwright.solver.load.LoadProgress;
@@ -48,7 +49,7 @@ final class SetLoading {
         LoadRequest request = options.request(problem.with(options.support()), seed);
         Path out = named == null ? null : Inputs.path(named);
         if (out != null) {
-            put(out, LoadCsv.HEAD + "\n");
+            tryOut(out);
         }
         StopSignal stop = new StopSignal();
         LoadResult result;
@@ -100,7 +101,23 @@ final class SetLoading {
                 100 * progress.share()));
     }
 
-    /** Writes a file whole or not at all; tried before the search, so that no time is lost on a place that refuses. */
+    /** Tries before the search whether a file can be written, so that no time is lost on a place that refuses. */
+    private static void tryOut(Path file) {
+        if (Files.isDirectory(file)) {
+            throw new InputException(file.toString(), "This is a folder, but a file is needed. Name a file in it.");
+        }
+        Path folder = file.toAbsolutePath().getParent();
+        if (!Files.isDirectory(folder)) {
+            throw new InputException(file.toString(), "There is no folder " + folder + ". Make it, or name another.");
+        }
+        try {
+            Files.delete(Files.createTempFile(folder, ".try", null));
+        } catch (IOException e) {
+            throw Storage.refused(file, e);
+        }
+    }
+
+    /** Writes a file whole or not at all. */
     private static void put(Path file, String text) {
         try {
             Path folder = file.toAbsolutePath().getParent();

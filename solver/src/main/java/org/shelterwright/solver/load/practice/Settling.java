@@ -19,7 +19,7 @@ public final class Settling {
 
     /** Takes out groups of which something is missing, stands the whole as its balance asks, and orders its pieces. */
     public static Load of(LoadProblem problem, Load found) {
-        Load whole = problem.support() == Support.FULL ? withoutBrokenGroups(problem, found) : found;
+        Load whole = withoutBrokenGroups(problem, found);
         Balance balance = new Balance(problem);
         if (!balance.asked() || whole.stowed().isEmpty()) {
             return Sequence.of(problem, whole);
@@ -40,6 +40,7 @@ public final class Settling {
 
     private static Load withoutBrokenGroups(LoadProblem problem, Load found) {
         List<Stowed> left = new ArrayList<>(found.stowed());
+        boolean supported = problem.support() == Support.FULL;
         while (true) {
             Set<String> broken = broken(problem, left);
             if (broken.isEmpty()) {
@@ -50,7 +51,7 @@ public final class Settling {
             for (Stowed one : left) {
                 String group = problem.kinds().get(one.kind()).together();
                 boolean goes = (group != null && broken.contains(group))
-                        || out.stream().anyMatch(lower -> stands(one.box(), lower.box()));
+                        || (supported && out.stream().anyMatch(lower -> stands(one.box(), lower.box())));
                 (goes ? out : kept).add(one);
             }
             left = kept;
