@@ -62,7 +62,9 @@ class StudyFilesTest {
                 study.brief().withCrew(2),
                 study.bodies(),
                 study.carriers(),
-                study.items());
+                study.items(),
+                study.cables(),
+                study.pieces());
 
         assertThat(List.of(study.fingerprint(), later.fingerprint(), crewed.fingerprint()))
                 .doesNotHaveDuplicates();
