@@ -1,19 +1,20 @@
 package org.shelterwright.layouts.study;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.shelterwright.catalog.Catalog;
 import org.shelterwright.catalog.body.Body;
+import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.json.ContentHash;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.Places;
+import org.shelterwright.catalog.piece.Piece;
+import org.shelterwright.catalog.transit.Transit;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.layout.Layout;
-import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.layout.Provenance;
 import org.shelterwright.layouts.rules.RuleSet;
 
@@ -24,11 +25,14 @@ import org.shelterwright.layouts.rules.RuleSet;
  * @param program version of the program that sealed it, which alone may run it
  */
 public record SealedStudy(
-        String program, Study study, Brief brief, List<Body> bodies, List<Carrier> carriers, List<Item> items) {
+        String program, Study study, Brief brief, List<Body> bodies, List<Carrier> carriers, List<Item> items,
+        List<Cable> cables, List<Piece> pieces) {
     public SealedStudy {
         bodies = List.copyOf(bodies);
         carriers = List.copyOf(carriers);
         items = List.copyOf(items);
+        cables = List.copyOf(cables);
+        pieces = List.copyOf(pieces);
     }
 
     /** SHA-256 of all that it says. */
@@ -41,7 +45,7 @@ public record SealedStudy(
     }
 
     public Catalog catalog() {
-        return Catalog.of(items, bodies, carriers);
+        return Catalog.of(items, bodies, carriers, cables, pieces, Transit.NONE);
     }
 
     /**
@@ -54,15 +58,19 @@ public record SealedStudy(
     }
 
     /**
-     * The layout of a run with places that were found for it, held against its brief as if read from a file.
+     * The layout of a run with what was found for it, held against its brief as if read from a file.
      *
-     * @throws InputException if the places do not fit the run
+     * @throws InputException if it does not fit the run
      */
-    public Layout placed(StudyPlan.Run run, Map<String, Placement> placements) {
-        Layout found = start(run)
-                .withPlacements(placements)
-                .withProvenance(new Provenance(program, run.seed(), study.moves()));
-        return LayoutFiles.layout(LayoutFiles.document(found), Places.none("run " + run.number()));
+    public Layout with(StudyPlan.Run run, Found found) {
+        String name = "run " + run.number();
+        try {
+            Layout layout = found.onto(start(run))
+                    .withProvenance(new Provenance(program, run.seed(), study.moves()));
+            return LayoutFiles.layout(LayoutFiles.document(layout), Places.none(name));
+        } catch (IllegalArgumentException e) {
+            throw new InputException(name, String.valueOf(e.getMessage()));
+        }
     }
 
     /** Why the start of a run cannot be laid out at all; empty if it can. */

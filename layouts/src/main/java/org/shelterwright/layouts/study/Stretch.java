@@ -1,8 +1,10 @@
 package org.shelterwright.layouts.study;
 
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.ClearZone;
 import org.shelterwright.catalog.item.ContactPatch;
 import org.shelterwright.catalog.item.Fixing;
+import org.shelterwright.catalog.item.Interior;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.MovablePart;
@@ -21,7 +23,7 @@ import org.shelterwright.catalog.space.Size;
 /**
  * An item that grows along one axis. Its far side (front, left or top) moves, and with it all that lies there or beyond: what
  * reaches the far side grows, what stands before it shifts, fixings and all else stay. The centre of mass keeps its share of the
- * size. This is the plainest reading of "40 mm deeper": a new catalog entry says more.
+ * size; bays for rack-mounted pieces stay as they are. This is the plainest reading of "40 mm deeper": a new catalog entry says more.
  */
 final class Stretch {
     private final Item item;
@@ -73,45 +75,65 @@ final class Stretch {
                     item.power(),
                     item.plant(),
                     item.stowages().stream()
-                            .map(one -> new Stowage(one.name(), box(one.inside()), one.ratingKg()))
+                            .map(one -> new Stowage(
+                                    one.name(),
+                                    box(one.inside()),
+                                    one.ratingKg(),
+                                    one.kind(),
+                                    one.opening(),
+                                    one.lock(),
+                                    one.leastC(),
+                                    one.mostC()))
                             .toList(),
                     item.tanks().stream()
                             .map(one -> new Tank(one.name(), share(one.centre()), one.leastKg(), one.fullKg()))
                             .toList(),
+                    item.interior(),
                     item.note());
         } catch (IllegalArgumentException e) {
             throw tooMuch();
         }
     }
 
-    /** The same item with more mass, in the same place. */
+    /** The same item with more mass, in the same place; so without its content too. */
     static Item heavier(Item item, double byKg) {
-        MassData mass = item.mass();
-        Double massKg = mass.massKg();
-        if (byKg == 0 || massKg == null) {
+        if (byKg == 0) {
             return item;
         }
-        if (massKg + byKg <= 0) {
-            throw new IllegalArgumentException(
-                    "The item \"" + item.id() + "\" of " + massKg + " kg cannot become " + -byKg + " kg lighter.");
-        }
+        Interior interior = item.interior();
+        MassData empty = interior == null ? null : interior.empty();
         return with(
                 item,
                 item.name(),
-                new MassData(
-                        massKg + byKg,
-                        mass.centre(),
-                        mass.basis(),
-                        mass.growthShare(),
-                        mass.uncertaintyKg(),
-                        mass.centreUncertainty()));
+                heavier(item.id(), item.mass(), byKg),
+                interior == null || empty == null
+                        ? interior
+                        : new Interior(heavier(item.id(), empty, byKg), interior.bays()));
+    }
+
+    private static MassData heavier(String id, MassData mass, double byKg) {
+        Double massKg = mass.massKg();
+        if (massKg == null) {
+            return mass;
+        }
+        if (massKg + byKg <= 0) {
+            throw new IllegalArgumentException(
+                    "The item \"" + id + "\" of " + massKg + " kg cannot become " + -byKg + " kg lighter.");
+        }
+        return new MassData(
+                massKg + byKg,
+                mass.centre(),
+                mass.basis(),
+                mass.growthShare(),
+                mass.uncertaintyKg(),
+                mass.centreUncertainty());
     }
 
     static Item named(Item item, String name) {
-        return with(item, name, item.mass());
+        return with(item, name, item.mass(), item.interior());
     }
 
-    private static Item with(Item old, String name, MassData mass) {
+    private static Item with(Item old, String name, MassData mass, @Nullable Interior interior) {
         return new Item(
                 old.id(),
                 name,
@@ -133,6 +155,7 @@ final class Stretch {
                 old.plant(),
                 old.stowages(),
                 old.tanks(),
+                interior,
                 old.note());
     }
 

@@ -1,7 +1,6 @@
 package org.shelterwright.layouts.study;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -23,6 +22,7 @@ import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.file.BriefCheck;
 import org.shelterwright.layouts.file.Findings;
 import org.shelterwright.layouts.file.LayoutFormats;
+import org.shelterwright.layouts.layout.Contents;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.rules.RuleSet;
 import org.shelterwright.layouts.samples.Samples;
@@ -124,6 +124,13 @@ public final class StudyFiles {
             }
         }
         return new SealedStudy(
-                program, study, brief, List.copyOf(bodies), new ArrayList<>(carriers), List.copyOf(items.values()));
+                program,
+                study,
+                brief,
+                List.copyOf(bodies),
+                List.copyOf(carriers),
+                List.copyOf(items.values()),
+                List.copyOf(base.cables().values()),
+                List.copyOf(Contents.of(brief, catalog).kinds().values()));
     }
 }

@@ -12,6 +12,7 @@ import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.json.Problem;
 import org.shelterwright.catalog.space.Point;
+import org.shelterwright.catalog.transit.Transit;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.edit.DuplicateUnits;
 import org.shelterwright.layouts.edit.Edit;
@@ -19,6 +20,7 @@ import org.shelterwright.layouts.edit.RemoveUnit;
 import org.shelterwright.layouts.edit.SwapItem;
 import org.shelterwright.layouts.file.BriefCheck;
 import org.shelterwright.layouts.file.LayoutFiles;
+import org.shelterwright.layouts.layout.Contents;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.rules.RuleSet;
@@ -40,7 +42,7 @@ final class Variant {
         for (Setting setting : settings) {
             brief = framed(brief, setting);
         }
-        Layout layout = Layout.empty(brief, Parts.of(brief, catalog));
+        Layout layout = Layout.empty(brief, Parts.of(brief, catalog)).withContents(Contents.of(brief, catalog));
         for (Setting setting : settings) {
             for (Setting.Swap swap : setting.swaps()) {
                 Item item = catalog.item(swap.item())
@@ -66,7 +68,13 @@ final class Variant {
         if (trailer != null && carriers.stream().noneMatch(one -> one.id().equals(trailer.id()))) {
             carriers.add(trailer);
         }
-        Catalog own = Catalog.of(parts.items().values(), List.of(parts.body()), carriers);
+        Catalog own = Catalog.of(
+                parts.items().values(),
+                List.of(parts.body()),
+                carriers,
+                parts.cables().values(),
+                start.contents().kinds().values(),
+                Transit.NONE);
         List<Problem> problems = BriefCheck.of(start.brief(), LayoutFiles.unknownPlaces(start.brief()), own, ruleSets)
                 .problems();
         return problems.stream().findFirst().map(Problem::sentence);
@@ -118,6 +126,6 @@ final class Variant {
         }
         Parts old = layout.parts();
         Parts parts = new Parts(old.body(), old.carrier(), old.trailer(), items, old.cables());
-        return Layout.empty(layout.brief(), parts);
+        return Layout.empty(layout.brief(), parts).withContents(layout.contents());
     }
 }

@@ -120,7 +120,9 @@ class ReadersHoldTest {
             SmallPost.brief(),
             List.of(SmallPost.BODY),
             List.of(SmallPost.TRUCK, SmallPost.TRAILER),
-            List.copyOf(SmallPost.CATALOG.items()));
+            List.copyOf(SmallPost.CATALOG.items()),
+            List.copyOf(SmallPost.CATALOG.cables()),
+            List.copyOf(SmallPost.CATALOG.pieces()));
 
     private static final String RESULTS_HEAD = """
             {"format": "shelterwright-study-results", "version": 1, "study": "small", "sha256": "00ff", "runs": 2}

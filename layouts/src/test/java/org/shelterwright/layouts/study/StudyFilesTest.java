@@ -62,7 +62,9 @@ class StudyFilesTest {
                 study.brief().withCrew(2),
                 study.bodies(),
                 study.carriers(),
-                study.items());
+                study.items(),
+                study.cables(),
+                study.pieces());
 
         assertThat(List.of(study.fingerprint(), later.fingerprint(), crewed.fingerprint()))
                 .doesNotHaveDuplicates();
@@ -157,7 +159,7 @@ class StudyFilesTest {
     @Test
     void refusesASealedStudyThatWasTamperedWith() {
         String text = new String(StudyFormats.SEALED.write(PostStudy.sample()), StandardCharsets.UTF_8);
-        String wide = text.replace("\"count\": 3", "\"count\": 300000");
+        String wide = text.replace("\"first\": 1, \"count\": 3}", "\"first\": 1, \"count\": 300000}");
 
         assertThatThrownBy(
                         () -> StudyFiles.readSealed(new InputFile("study.json", wide.getBytes(StandardCharsets.UTF_8))))

@@ -1,28 +1,23 @@
 package org.shelterwright.solver.study;
 
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.JsonFormat;
-import org.shelterwright.layouts.layout.Placement;
+import org.shelterwright.layouts.study.Found;
 
 /**
- * What a job found: places, which whoever asked checks from scratch, and the effort.
+ * What a job found, which whoever asked checks from scratch, and the effort.
  *
  * @param run number of the run
- * @param placements in the order of the brief; empty if nothing could be placed
+ * @param found {@link Found#NONE} if nothing could be placed
  * @param wishes how far the wishes are missed, as the search counts it
  * @param moves moves tried
  * @param seconds time taken (s)
  */
-public record JobResult(int run, List<Placement> placements, long wishes, long moves, double seconds) {
+public record JobResult(int run, Found found, long wishes, long moves, double seconds) {
     private static final JsonFormat<JobResult> FORMAT =
             JsonFormat.of("shelterwright-study-job-result", 1, JobResult.class);
-
-    public JobResult {
-        placements = List.copyOf(placements);
-    }
 
     /** The result as one line of JSON. */
     public String line() {

@@ -1,8 +1,8 @@
 package org.shelterwright.solver.study;
 
 import java.time.Duration;
-import java.util.List;
 import org.shelterwright.layouts.check.Checker;
+import org.shelterwright.layouts.study.Found;
 import org.shelterwright.solver.fit.Budget;
 import org.shelterwright.solver.fit.FitOption;
 import org.shelterwright.solver.fit.FitRequest;
@@ -31,12 +31,12 @@ public final class JobWork {
         FitResult found = fitter.fit(request, progress -> {}, stop);
         double seconds = Duration.ofNanos(System.nanoTime() - start).toMillis() / 1e3;
         if (found.options().isEmpty()) {
-            return new JobResult(job.run(), List.of(), 0, found.moves(), seconds);
+            return new JobResult(job.run(), Found.NONE, 0, found.moves(), seconds);
         }
         FitOption best = found.options().get(0);
         return new JobResult(
                 job.run(),
-                List.copyOf(best.layout().placements().values()),
+                Found.of(best.layout()),
                 best.score().soft(),
                 found.moves(),
                 seconds);

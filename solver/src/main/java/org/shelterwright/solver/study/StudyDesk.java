@@ -1,13 +1,10 @@
 package org.shelterwright.solver.study;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.layout.Layout;
-import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.rules.RuleSet;
 import org.shelterwright.layouts.study.SealedStudy;
 import org.shelterwright.layouts.study.StudyPlan;
@@ -57,13 +54,11 @@ public final class StudyDesk {
     /**
      * Takes what was found for a run, and checks it.
      *
-     * @throws org.shelterwright.catalog.json.InputException if the places do not fit the run
+     * @throws org.shelterwright.catalog.json.InputException if it does not fit the run
      */
     public RunResult take(JobResult found) {
         StudyPlan.Run run = plan.run(found.run());
-        Map<String, Placement> placements = new LinkedHashMap<>();
-        found.placements().forEach(one -> placements.put(one.unit(), one));
-        Layout layout = study.placed(run, placements);
+        Layout layout = study.with(run, found.found());
         return judge.judge(run, layout, new Judge.Effort(found.wishes(), found.moves(), found.seconds()));
     }
 

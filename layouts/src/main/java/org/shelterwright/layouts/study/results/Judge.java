@@ -1,12 +1,12 @@
 package org.shelterwright.layouts.study.results;
 
-import java.util.List;
 import java.util.Map;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.scene.Scene;
+import org.shelterwright.layouts.study.Found;
 import org.shelterwright.layouts.study.Study;
 import org.shelterwright.layouts.study.Study.Keep;
 import org.shelterwright.layouts.study.StudyPlan;
@@ -53,6 +53,6 @@ public final class Judge {
                 effort.moves(),
                 effort.seconds(),
                 null,
-                kept ? List.copyOf(found.placements().values()) : List.of());
+                kept ? Found.of(found) : null);
     }
 }

@@ -1,11 +1,14 @@
 package org.shelterwright.layouts.study.results;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.layouts.cable.CableNet;
+import org.shelterwright.layouts.cable.LaidWire;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.layouts.statement.MassStatement;
 import org.shelterwright.layouts.statement.StateTotal;
@@ -18,7 +21,7 @@ import org.shelterwright.layouts.statement.StateTotal.AxleTotal;
  * @param grossKg carrier with it, crew and full tanks (kg)
  * @param xMm centre of mass of the filled body from the datum (mm)
  * @param axleReserveKg least that is left of the rating of an axle in any load state (kg), below zero if it is overstepped
- * @param cableM length of all cables (m); {@code null} while the layout has no routes
+ * @param cableM length of all cables to cut (m), with spare; {@code null} if a wire has no length yet, or there are no wires
  * @param freeM3 room inside that nothing fills (m³)
  */
 public record RunMeasures(
@@ -43,7 +46,7 @@ public record RunMeasures(
                 body.map(StateTotal::yMm).orElse(null),
                 body.map(StateTotal::zMm).orElse(null),
                 axleReserve(statement),
-                null,
+                cable(scene),
                 FreeRoom.ofScene(scene));
     }
 
@@ -55,6 +58,14 @@ public record RunMeasures(
                         .filter(Objects::nonNull)
                         .max(Comparator.naturalOrder()))
                 .orElse(null);
+    }
+
+    private static @Nullable Double cable(Scene scene) {
+        List<LaidWire> wires = CableNet.of(scene).wires();
+        return wires.isEmpty() || wires.stream().anyMatch(wire -> wire.cutLength() < 0)
+                ? null
+                : Double.valueOf(
+                        wires.stream().mapToLong(LaidWire::cutLength).sum() * 1e-6);
     }
 
     private static @Nullable Double axleReserve(MassStatement statement) {

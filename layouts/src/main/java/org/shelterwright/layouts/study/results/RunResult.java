@@ -2,11 +2,10 @@ package org.shelterwright.layouts.study.results;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.layouts.study.Found;
 
 /**
  * What came of one run. All but the time is the same whenever and wherever the run is done.
@@ -21,7 +20,7 @@ import org.shelterwright.layouts.ledger.Verdict;
  * @param moves moves that the search tried
  * @param seconds time that the run took (s)
  * @param refused why nothing could be laid out with these settings; {@code null} if it could
- * @param placements where everything is; empty if this is not kept
+ * @param found where everything is; {@code null} if this is not kept, or there is nothing
  */
 public record RunResult(
         int run,
@@ -35,10 +34,9 @@ public record RunResult(
         long moves,
         double seconds,
         @Nullable String refused,
-        List<Placement> placements) {
+        @Nullable Found found) {
     public RunResult {
         settings = Collections.unmodifiableMap(new LinkedHashMap<>(settings));
-        placements = List.copyOf(placements);
         if (run < 1) {
             throw new IllegalArgumentException("The number of a run, " + run + ", must be at least 1.");
         }
@@ -52,7 +50,7 @@ public record RunResult(
     /** The result of a run whose settings no layout can follow. */
     public static RunResult refused(int run, Map<String, String> settings, long seed, String why) {
         return new RunResult(
-                run, settings, seed, Verdict.BROKEN, Counts.NONE, null, RunMeasures.NONE, 0, 0, 0, why, List.of());
+                run, settings, seed, Verdict.BROKEN, Counts.NONE, null, RunMeasures.NONE, 0, 0, 0, why, null);
     }
 
     /** Whether every limit was assessed and holds. */
@@ -62,15 +60,15 @@ public record RunResult(
 
     /** The same without what depends on the machine and its load. */
     public RunResult withoutTime() {
-        return with(0, placements);
+        return with(0, found);
     }
 
     /** The same without the places of units, for tables. */
-    public RunResult withoutPlacements() {
-        return with(seconds, List.of());
+    public RunResult withoutFound() {
+        return with(seconds, null);
     }
 
-    private RunResult with(double otherSeconds, List<Placement> others) {
+    private RunResult with(double otherSeconds, @Nullable Found other) {
         return new RunResult(
                 run,
                 settings,
@@ -83,6 +81,6 @@ public record RunResult(
                 moves,
                 otherSeconds,
                 refused,
-                others);
+                other);
     }
 }

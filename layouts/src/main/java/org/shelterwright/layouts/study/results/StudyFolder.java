@@ -5,16 +5,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.layouts.file.Fingerprint;
 import org.shelterwright.layouts.file.SafeSave;
 import org.shelterwright.layouts.layout.Layout;
-import org.shelterwright.layouts.layout.Placement;
+import org.shelterwright.layouts.study.Found;
 import org.shelterwright.layouts.study.SealedStudy;
 import org.shelterwright.layouts.study.StudyFiles;
 import org.shelterwright.layouts.study.StudyFormats;
@@ -94,7 +92,7 @@ public final class StudyFolder {
     public List<RunResult> table() {
         List<RunResult> table = new ArrayList<>();
         if (Files.exists(folder.resolve(RESULTS))) {
-            ResultsFile.read(folder.resolve(RESULTS), study, run -> table.add(run.withoutPlacements()));
+            ResultsFile.read(folder.resolve(RESULTS), study, run -> table.add(run.withoutFound()));
         }
         table.sort(Comparator.comparingInt(RunResult::run));
         return table;
@@ -107,26 +105,25 @@ public final class StudyFolder {
      */
     public Layout layout(int number) {
         StudyPlan.Run run = study.plan().run(number);
-        @Nullable RunResult[] found = new @Nullable RunResult[1];
+        @Nullable RunResult[] last = new @Nullable RunResult[1];
         if (Files.exists(folder.resolve(RESULTS))) {
-            ResultsFile.read(folder.resolve(RESULTS), study, one -> found[0] = one.run() == number ? one : found[0]);
+            ResultsFile.read(folder.resolve(RESULTS), study, one -> last[0] = one.run() == number ? one : last[0]);
         }
-        RunResult result = found[0];
+        RunResult result = last[0];
         if (result == null) {
             throw new InputException(folder.toString(), "There is no result of run " + number + " yet.");
         }
         if (result.refused() != null) {
             throw new InputException(folder.toString(), "Run " + number + " has no layout: " + result.refused());
         }
-        if (result.placements().isEmpty()) {
+        Found found = result.found();
+        if (found == null) {
             throw new InputException(
                     folder.toString(),
                     "The places of run " + number + " were not kept. Fit it again with the seed " + run.seed() + " and "
                             + study.study().moves() + " moves, or keep them in the study.");
         }
-        Map<String, Placement> placements = new LinkedHashMap<>();
-        result.placements().forEach(one -> placements.put(one.unit(), one));
-        return study.placed(run, placements);
+        return study.with(run, found);
     }
 
     private static String difference(SealedStudy there, SealedStudy here) {

@@ -34,7 +34,7 @@ public final class Runs {
                 1000,
                 0.5 * number,
                 null,
-                List.of());
+                null);
     }
 
     static RunMeasures measures(@Nullable Double massKg, @Nullable Double freeM3) {
