@@ -21,7 +21,7 @@ import org.testfx.util.WaitForAsyncUtils;
  * -s "-screen 0 1920x1200x24" mvn ...} does by hand. Controls are made on the window's thread only, through {@link #onDesk}.
  */
 public abstract class WindowTest {
-    private static final int PATIENCE_S = 30;
+    private static final int PATIENCE_S = 90;
 
     /** Types and clicks as a person does. */
     protected final FxRobot robot = new FxRobot();

@@ -30,6 +30,7 @@ final class OrderStrip {
         shifts = new ShiftPane(desk, theme);
         Label title = new Label("Order");
         title.getStyleClass().add("title");
+        title.setMinWidth(Region.USE_PREF_SIZE);
         summary.getStyleClass().add("second");
         HBox head = new HBox(14, title, summary);
         head.setAlignment(Pos.BASELINE_LEFT);

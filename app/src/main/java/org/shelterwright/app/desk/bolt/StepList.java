@@ -163,7 +163,7 @@ final class StepList {
             HBox.setHgrow(gap, Priority.ALWAYS);
             name.setMinWidth(0);
             time.getStyleClass().add("figure");
-            number.setMinWidth(26);
+            number.setMinWidth(Region.USE_PREF_SIZE);
             number.setAlignment(Pos.CENTER);
             line.setAlignment(Pos.CENTER_LEFT);
             line.getChildren().addAll(number, name, gap, time);

@@ -82,10 +82,19 @@ public final class FreePlace {
                 unit.name() + " has no place in this body: it is too large, or its fixings land nowhere.");
     }
 
-    /** How free it is there: zero if it is clear of all, one if it stands in a clear zone, two if it meets a solid. */
+    /** How free it is there: zero if it is clear of all, one if it stands in a clear zone or its own has no
+     * room, two if it meets a solid. */
     int trouble(Berth berth, Point low) {
         Candidate one = new Candidate(berth, low, 0);
-        return clearOfSolids(one) ? clearOfZones(one) ? 0 : 1 : 2;
+        return clearOfSolids(one) ? clearOfZones(one) && reached(one) ? 0 : 1 : 2;
+    }
+
+    /** Whether the body has room for whoever stands or sits before it. */
+    private boolean reached(Candidate one) {
+        Box inside = scene.body().inside().box();
+        return one.berth.posed().zones(Situation.ON_STATION).stream()
+                .filter(zone -> zone.purpose().reached())
+                .allMatch(zone -> inside.contains(zone.box().moved(one.at)));
     }
 
     private void add(Berth berth, Point wish, List<Candidate> candidates) {

@@ -103,9 +103,11 @@ final class RowPane extends Pane {
         title.resizeRelocate(inset, top, titleWidth, line);
         before.resizeRelocate(inset + titleWidth + 8, top + scale, beforeWidth, line);
         double bar = Math.max(LEAST_BAR, Math.min(BAR * scale, right - inset - FIGURES * scale));
-        double figuresWidth = Math.min(figures.prefWidth(-1), right - inset - bar - 8);
-        figures.resizeRelocate(right - figuresWidth, top + line + 2 * scale, figuresWidth, line);
         double beyond = LimitBar.BEYOND * PX_PER_MM;
+        double wanted = figures.prefWidth(-1);
+        double room = right - inset - bar - (wanted > FIGURES * scale ? beyond + 4 : 8);
+        double figuresWidth = Math.min(wanted, room);
+        figures.resizeRelocate(right - figuresWidth, top + line + 2 * scale, figuresWidth, line);
         canvas.relocate(0, 0);
         canvas.setWidth(inset + bar + beyond + 4);
         canvas.setHeight(getHeight());

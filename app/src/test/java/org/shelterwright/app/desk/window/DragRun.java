@@ -29,8 +29,8 @@ import org.shelterwright.layouts.file.LayoutFiles;
  * test: see DEVELOPERS.md, "Measure".
  */
 final class DragRun {
-    private static final int WARM = 200;
-    private static final int STEPS = 600;
+    private static final int WARM = 60;
+    private static final int STEPS = 200;
     private static final double MS = 1e6;
 
     private final PrintStream out;

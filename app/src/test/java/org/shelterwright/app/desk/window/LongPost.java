@@ -37,7 +37,11 @@ final class LongPost {
             String end = part == 0 ? "" : "-" + (part + 1);
             for (UnitSpec unit : post.brief().units()) {
                 Placement placement = post.placements().get(unit.id());
-                if (units.size() < UNITS && placement != null) {
+                // Of the part that is cut off, nothing whose host may be missing.
+                boolean cut = (part + 1) * post.brief().units().size() > UNITS;
+                boolean stands =
+                        placement != null && !(cut && placement.station().host() != null);
+                if (units.size() < UNITS && stands) {
                     String id = unit.id() + end;
                     units.add(new UnitSpec(id, unit.name() + end.replace('-', ' '), unit.item(), unit.group()));
                     placements.put(id, Placement.of(id, moved(placement.station(), shift, end)));
