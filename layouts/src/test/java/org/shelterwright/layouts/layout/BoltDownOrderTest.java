@@ -49,7 +49,8 @@ class BoltDownOrderTest {
                         StandardCharsets.UTF_8)
                 .replace("{\"unit\": \"desk\"}", "{\"unit\": \"desc\"}");
 
-        assertThatThrownBy(() -> read(text)).hasMessageEndingWith("The unit \"desc\" is not known. Did you mean \"desk\"?");
+        assertThatThrownBy(() -> read(text))
+                .hasMessageEndingWith("The unit \"desc\" is not known. Did you mean \"desk\"?");
     }
 
     @Test

@@ -47,7 +47,8 @@ class KeptWaysTest {
             }
             for (int i = 0; i < UNITS; i++) {
                 boolean kept = new KeptWays(scene).free(scene.units().get(i), gone);
-                boolean asked = new UnitWays(fresh).out(fresh.units().get(i), gone).free();
+                boolean asked =
+                        new UnitWays(fresh).out(fresh.units().get(i), gone).free();
 
                 assertThat(kept).as("seed %d, move %d, unit %d", seed, move, i).isEqualTo(asked);
                 free += asked ? 1 : 0;

@@ -55,7 +55,8 @@ class ScheduleTest {
 
         for (int i = 1; i < in.size(); i++) {
             assertThat(in.get(i).step()).isEqualTo(in.get(i - 1).step() + 1);
-            assertThat(in.get(i).fromMinutes()).isGreaterThanOrEqualTo(in.get(i - 1).toMinutes());
+            assertThat(in.get(i).fromMinutes())
+                    .isGreaterThanOrEqualTo(in.get(i - 1).toMinutes());
         }
     }
 
