@@ -19,6 +19,7 @@ class HelpTextTest {
                 "",
                 "fit",
                 "check",
+                "stow",
                 "route",
                 "bolt-down",
                 "weigh",

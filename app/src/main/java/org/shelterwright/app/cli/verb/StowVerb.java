@@ -54,8 +54,9 @@ public final class StowVerb extends Verb {
             names = "--pieces",
             paramLabel = "LIST",
             description = {
-                "List of pieces (CSV or XLSX) to add to the inventory first: name, depth, width, height, mass, height",
-                "units, quantity, fragile, upright, class, unit, task, order, urgency, owner."
+                "List of pieces (CSV or XLSX) to add to the inventory first. Its columns",
+                "are name, depth, width, height and, where known, mass, height units,",
+                "quantity, fragile, upright, class, unit, task, order, urgency, owner."
             })
     private @Nullable String list;
 
