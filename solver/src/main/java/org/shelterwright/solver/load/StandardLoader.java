@@ -69,7 +69,8 @@ public final class StandardLoader implements Loader {
 
     /** Pinned pieces must hold by themselves, since nothing is put under them. */
     private static void requireSoundPins(LoadProblem problem) {
-        List<String> faults = LoadAudit.places(problem, new Load(problem.practice().pinned()));
+        List<String> faults =
+                LoadAudit.places(problem, new Load(problem.practice().pinned()));
         if (!faults.isEmpty()) {
             throw new IllegalArgumentException("The pinned pieces cannot stay as they are: " + faults.get(0)
                     + " Unpin a piece, or pin what it stands on.");

@@ -75,12 +75,12 @@ final class GrowthRuns {
                 Seed %d. Date: %s.
 
                 %s""".formatted(
-                setting.from(),
-                setting.cpu() ? "processor time" : "wall-clock time",
-                machine.text(),
-                setting.seed(),
-                setting.date(),
-                table.text());
+                        setting.from(),
+                        setting.cpu() ? "processor time" : "wall-clock time",
+                        machine.text(),
+                        setting.seed(),
+                        setting.date(),
+                        table.text());
     }
 
     private LoadResult load(SetProblem problem, int times, Support support, double seconds) {

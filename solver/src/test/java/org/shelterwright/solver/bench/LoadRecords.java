@@ -36,7 +36,11 @@ final class LoadRecords {
                 if (value > most) {
                     most = value;
                     best = String.format(
-                            Locale.ROOT, "%.2f (%s, %s)", value, row[0], row[2].equals("SEEN") ? "seen" : "from memory");
+                            Locale.ROOT,
+                            "%.2f (%s, %s)",
+                            value,
+                            row[0],
+                            row[2].equals("SEEN") ? "seen" : "from memory");
                 }
             }
         }

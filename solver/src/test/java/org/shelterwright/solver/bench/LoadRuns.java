@@ -138,7 +138,12 @@ final class LoadRuns {
 
     private String text(Machine machine, List<Run> runs) {
         Table classes = new Table(
-                "support", "limit (s)", "class", "problems", "pieces, mean", "volume, mean (%)",
+                "support",
+                "limit (s)",
+                "class",
+                "problems",
+                "pieces, mean",
+                "volume, mean (%)",
                 "standard error",
                 "record, 100 problems");
         LoadRecords records = new LoadRecords();

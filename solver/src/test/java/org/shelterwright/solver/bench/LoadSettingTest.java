@@ -14,7 +14,8 @@ class LoadSettingTest {
 
     @Test
     void takesWhatIsGivenAndFillsInTheRest() {
-        LoadSetting setting = of("--date", "2026-01-31", "--problems", "3-4", "--seconds", "1,30", "--support", "full,none");
+        LoadSetting setting =
+                of("--date", "2026-01-31", "--problems", "3-4", "--seconds", "1,30", "--support", "full,none");
 
         assertThat(setting.part()).isEqualTo("classes");
         assertThat(setting.classes()).hasSize(15);

@@ -38,7 +38,8 @@ public final class Measure {
         }
         Function<Setting, String> run = RUNS.get(what);
         if (run == null) {
-            throw new IllegalArgumentException("Say what to measure: " + String.join(", ", RUNS.keySet()) + " or load.");
+            throw new IllegalArgumentException(
+                    "Say what to measure: " + String.join(", ", RUNS.keySet()) + " or load.");
         }
         Setting setting = Setting.of(args, 1);
         write(setting.folder(), what, run.apply(setting));

@@ -65,8 +65,7 @@ public final class Packing {
 
     private static int single(BlockTable table, Stowed one) {
         Box box = one.box();
-        int block =
-                table.single(one.kind(), box.x1() - box.x0(), box.y1() - box.y0(), box.z1() - box.z0());
+        int block = table.single(one.kind(), box.x1() - box.x0(), box.y1() - box.y0(), box.z1() - box.z0());
         if (block < 0) {
             throw new IllegalArgumentException("A pinned piece of "
                     + table.problem().kinds().get(one.kind()).name()

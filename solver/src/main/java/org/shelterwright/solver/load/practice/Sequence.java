@@ -27,7 +27,8 @@ final class Sequence {
         int[] blockers = new int[n];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                blockers[i] += i != j && blocks(stowed.get(j).box(), stowed.get(i).box()) ? 1 : 0;
+                blockers[i] +=
+                        i != j && blocks(stowed.get(j).box(), stowed.get(i).box()) ? 1 : 0;
             }
         }
         PriorityQueue<Integer> free = new PriorityQueue<>(Comparator.<Integer>comparingInt(

@@ -168,8 +168,9 @@ class PracticeTest {
 
         assertThat(result.load().stowed()).contains(low, high);
         assertThatThrownBy(() -> load(plain.with(Practice.NONE.withPinned(List.of(high)))))
-                .hasMessageMatching("The pinned pieces cannot stay as they are: Piece 1 rests on 0 of its base of \\d+\\."
-                        + " Unpin a piece, or pin what it stands on\\.");
+                .hasMessageMatching(
+                        "The pinned pieces cannot stay as they are: Piece 1 rests on 0 of its base of \\d+\\."
+                                + " Unpin a piece, or pin what it stands on\\.");
     }
 
     @Test
@@ -183,7 +184,9 @@ class PracticeTest {
                     .as("piece %d slides in from the end, onto what is there", i + 1)
                     .noneMatch(other -> other.box().overlaps(way))
                     .noneMatch(other -> other.box().z0() >= box.z1()
-                            && other.box().moved(0, 0, box.z0() - other.box().z0()).overlaps(box));
+                            && other.box()
+                                    .moved(0, 0, box.z0() - other.box().z0())
+                                    .overlaps(box));
         }
     }
 
