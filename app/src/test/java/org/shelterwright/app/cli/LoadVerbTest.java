@@ -144,7 +144,12 @@ class LoadVerbTest {
                 "half");
         assertRefused(
                 folder + ": This is a folder, but a file is needed. Name a file in it.",
-                "--set", set, "--problem", 3, "--out", folder);
+                "--set",
+                set,
+                "--problem",
+                3,
+                "--out",
+                folder);
         assertRefused(
                 folder.resolve("none/load.csv") + ": There is no folder " + folder.resolve("none")
                         + ". Make it, or name another.",
