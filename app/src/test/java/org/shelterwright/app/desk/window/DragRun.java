@@ -22,6 +22,7 @@ import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.file.Fingerprint;
 import org.shelterwright.layouts.file.LayoutFiles;
+import org.shelterwright.layouts.scene.PlacedUnit;
 
 /**
  * Measures the window. {@code start FILE} prints the time from the start of the process to the first picture; {@code drag}
@@ -29,8 +30,8 @@ import org.shelterwright.layouts.file.LayoutFiles;
  * test: see DEVELOPERS.md, "Measure".
  */
 final class DragRun {
-    private static final int WARM = 60;
-    private static final int STEPS = 200;
+    private static final int WARM = 40;
+    private static final int STEPS = 120;
     private static final double MS = 1e6;
 
     private final PrintStream out;
@@ -108,8 +109,7 @@ final class DragRun {
         heartbeat.setDaemon(true);
         heartbeat.start();
         Session session = window.session();
-        Point2D from = onScreen(session);
-        onDesk(() -> fire(MouseEvent.MOUSE_PRESSED, from.getX(), from.getY()));
+        Point2D from = hold(session);
         for (int i = 0; i < WARM + STEPS; i++) {
             double x = from.getX() - 160 * (1 - Math.cos(i / 40.0));
             double y = from.getY() + 70 * Math.sin(i / 23.0);
@@ -149,26 +149,45 @@ final class DragRun {
         }
     }
 
-    private Point2D onScreen(Session session) {
-        CompletableFuture<Point2D> found = new CompletableFuture<>();
-        Platform.runLater(() -> {
-            Box outline = session.now().scene().unit("rack-2").orElseThrow().outline(Situation.ON_STATION);
-            Point centre = outline.centre();
-            Point2D screen =
-                    window.middle().space().orElseThrow().onScreen(new Point(centre.x(), centre.y(), outline.z1()));
-            found.complete(view.screenToLocal(screen));
-        });
-        return found.join();
+    /** Takes hold of the first unit whose top is seen, and says where. */
+    private Point2D hold(Session session) {
+        for (PlacedUnit unit : session.now().scene().units()) {
+            CompletableFuture<Point2D> held = new CompletableFuture<>();
+            onDesk(() -> {
+                Box outline = unit.outline(Situation.ON_STATION);
+                Point centre = outline.centre();
+                Point top = new Point(centre.x(), centre.y(), outline.z1());
+                Point2D at =
+                        view.screenToLocal(window.middle().space().orElseThrow().onScreen(top));
+                fire(MouseEvent.MOUSE_PRESSED, at.getX(), at.getY());
+                fire(MouseEvent.MOUSE_DRAGGED, at.getX() + 8, at.getY());
+                if (session.now().tryingOut() && session.selection().holds(unit.id())) {
+                    held.complete(at);
+                } else {
+                    session.giveUp();
+                    fire(MouseEvent.MOUSE_RELEASED, at.getX(), at.getY());
+                    held.complete(Point2D.ZERO);
+                }
+            });
+            if (!held.join().equals(Point2D.ZERO)) {
+                out.println("Held: " + unit.name() + ", of "
+                        + session.now().scene().units().size() + " units.");
+                return held.join();
+            }
+        }
+        throw new IllegalStateException("No unit of the layout can be dragged.");
     }
 
+    /** An event that has no source yet is in the coordinates of the scene. */
     private void fire(EventType<MouseEvent> type, double x, double y) {
         boolean down = type != MouseEvent.MOUSE_RELEASED;
+        Point2D at = view.localToScene(x, y);
         view.fireEvent(new MouseEvent(
                 type,
-                x,
-                y,
-                x,
-                y,
+                at.getX(),
+                at.getY(),
+                at.getX(),
+                at.getY(),
                 MouseButton.PRIMARY,
                 1,
                 false,
