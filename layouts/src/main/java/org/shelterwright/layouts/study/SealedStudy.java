@@ -25,8 +25,14 @@ import org.shelterwright.layouts.rules.RuleSet;
  * @param program version of the program that sealed it, which alone may run it
  */
 public record SealedStudy(
-        String program, Study study, Brief brief, List<Body> bodies, List<Carrier> carriers, List<Item> items,
-        List<Cable> cables, List<Piece> pieces) {
+        String program,
+        Study study,
+        Brief brief,
+        List<Body> bodies,
+        List<Carrier> carriers,
+        List<Item> items,
+        List<Cable> cables,
+        List<Piece> pieces) {
     public SealedStudy {
         bodies = List.copyOf(bodies);
         carriers = List.copyOf(carriers);
@@ -65,8 +71,7 @@ public record SealedStudy(
     public Layout with(StudyPlan.Run run, Found found) {
         String name = "run " + run.number();
         try {
-            Layout layout = found.onto(start(run))
-                    .withProvenance(new Provenance(program, run.seed(), study.moves()));
+            Layout layout = found.onto(start(run)).withProvenance(new Provenance(program, run.seed(), study.moves()));
             return LayoutFiles.layout(LayoutFiles.document(layout), Places.none(name));
         } catch (IllegalArgumentException e) {
             throw new InputException(name, String.valueOf(e.getMessage()));

@@ -35,7 +35,9 @@ class StudyJobTest {
         JobResult there = JobResult.of(JobWork.standard().done(job.line()));
 
         assertThat(desk.take(there).withoutTime()).isEqualTo(desk.take(here).withoutTime());
-        assertThat(there.found().placements()).isEqualTo(here.found().placements()).hasSize(4);
+        assertThat(there.found().placements())
+                .isEqualTo(here.found().placements())
+                .hasSize(4);
     }
 
     @Test

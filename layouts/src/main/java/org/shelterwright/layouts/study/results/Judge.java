@@ -35,7 +35,7 @@ public final class Judge {
         Scene scene = checker.scene(found);
         Ledger ledger = checker.check(found);
         long broken = ledger.count(Verdict.BROKEN);
-        boolean kept = keep == Keep.ALL || keep == Keep.UNBROKEN && broken == 0;
+        boolean kept = keep == Keep.ALL || (keep == Keep.UNBROKEN && broken == 0);
         Map<String, String> settings = run.ids();
         return new RunResult(
                 run.number(),

@@ -64,8 +64,7 @@ public record RunMeasures(
         List<LaidWire> wires = CableNet.of(scene).wires();
         return wires.isEmpty() || wires.stream().anyMatch(wire -> wire.cutLength() < 0)
                 ? null
-                : Double.valueOf(
-                        wires.stream().mapToLong(LaidWire::cutLength).sum() * 1e-6);
+                : Double.valueOf(wires.stream().mapToLong(LaidWire::cutLength).sum() * 1e-6);
     }
 
     private static @Nullable Double axleReserve(MassStatement statement) {

@@ -70,17 +70,6 @@ public record RunResult(
 
     private RunResult with(double otherSeconds, @Nullable Found other) {
         return new RunResult(
-                run,
-                settings,
-                seed,
-                verdict,
-                counts,
-                governing,
-                measures,
-                wishes,
-                moves,
-                otherSeconds,
-                refused,
-                other);
+                run, settings, seed, verdict, counts, governing, measures, wishes, moves, otherSeconds, refused, other);
     }
 }

@@ -197,16 +197,28 @@ class ResultsFileTest {
         assertThatThrownBy(() -> StudyFolder.prepare(folder, OTHER))
                 .hasMessageEndingWith("The study has changed since it was begun here, and results of both would not fit"
                         + " together. Name another folder.");
-        SealedStudy newer =
-                new SealedStudy("2.0", STUDY.study(), STUDY.brief(), STUDY.bodies(), STUDY.carriers(), STUDY.items(),
-                STUDY.cables(), STUDY.pieces());
+        SealedStudy newer = new SealedStudy(
+                "2.0",
+                STUDY.study(),
+                STUDY.brief(),
+                STUDY.bodies(),
+                STUDY.carriers(),
+                STUDY.items(),
+                STUDY.cables(),
+                STUDY.pieces());
         assertThatThrownBy(() -> StudyFolder.prepare(folder, newer))
                 .hasMessageEndingWith(
                         "The study was begun by version 1.0 of the program; this is 2.0, whose results may"
                                 + " differ. Name another folder, or go on with that version.");
         SealedStudy crewed = new SealedStudy(
-                "1.0", STUDY.study(), STUDY.brief().withCrew(1), STUDY.bodies(), STUDY.carriers(), STUDY.items(),
-                STUDY.cables(), STUDY.pieces());
+                "1.0",
+                STUDY.study(),
+                STUDY.brief().withCrew(1),
+                STUDY.bodies(),
+                STUDY.carriers(),
+                STUDY.items(),
+                STUDY.cables(),
+                STUDY.pieces());
         assertThatThrownBy(() -> StudyFolder.prepare(folder, crewed))
                 .hasMessageContaining("The brief of the study has changed since it was begun here");
         assertThatThrownBy(() -> StudyFolder.open(Files.createDirectory(folder.resolve("none"))))

@@ -62,7 +62,7 @@ final class ClusterRunner {
                         results.add(refused);
                     }
                 }
-                if (jobs.size() == AT_ONCE || run == total && !jobs.isEmpty()) {
+                if (jobs.size() == AT_ONCE || (run == total && !jobs.isEmpty())) {
                     send(jobs, desk, results);
                     jobs.clear();
                 }
