@@ -35,11 +35,13 @@ public final class Journeys {
                     Samples.journey(name.substring(SAMPLE.length())), catalog.get(), Journeys::sample, ruleSets);
         }
         Path file = Inputs.path(name);
-        Path parent = file.toAbsolutePath().normalize().getParent();
+        Path absolute = file.toAbsolutePath().normalize();
+        Path parent = absolute.getParent();
+        Path folder = parent == null ? absolute : parent;
         return JourneyFiles.read(
                 InputFile.read(file),
                 catalog.get(),
-                from -> from.startsWith(SAMPLE) ? sample(from) : beside(parent, from),
+                from -> from.startsWith(SAMPLE) ? sample(from) : beside(folder, from),
                 ruleSets);
     }
 
