@@ -34,12 +34,7 @@ public final class JobWork {
             return new JobResult(job.run(), Found.NONE, 0, found.moves(), seconds);
         }
         FitOption best = found.options().get(0);
-        return new JobResult(
-                job.run(),
-                Found.of(best.layout()),
-                best.score().soft(),
-                found.moves(),
-                seconds);
+        return new JobResult(job.run(), Found.of(best.layout()), best.score().soft(), found.moves(), seconds);
     }
 
     /** Does one job that came as a line and gives its result as a line. */

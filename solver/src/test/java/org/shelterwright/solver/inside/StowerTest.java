@@ -85,8 +85,7 @@ class StowerTest {
     void whatIsKeptStays() {
         Layout once = new Stower(CHECKER).stow(lockers(3, 10), 2).layout();
         PiecePlace kept = once.contents().places().get("p7").withKept(true);
-        Layout asked = once.withContents(
-                once.contents().withPlaces(Map.of()).with(kept));
+        Layout asked = once.withContents(once.contents().withPlaces(Map.of()).with(kept));
 
         Stowing stowing = new Stower(CHECKER).stow(asked, 3);
 

@@ -33,7 +33,8 @@ public final class TransitText {
         facts.each(
                 "wheels",
                 car.wheels(),
-                group -> group.name() + " at " + mm(group.x()) + ", " + group.axles() + (group.axles() == 1 ? " axle" : " axles"));
+                group -> group.name() + " at " + mm(group.x()) + ", " + group.axles()
+                        + (group.axles() == 1 ? " axle" : " axles"));
         facts.each("load limits", car.loadLimits(), one -> one.category() + " " + kg(one.loadKg()));
         facts.each(
                 "doorways", car.doorways(), door -> door.name() + " " + mm(door.width()) + " x " + mm(door.height()));

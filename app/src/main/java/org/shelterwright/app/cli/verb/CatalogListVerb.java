@@ -27,9 +27,10 @@ public final class CatalogListVerb extends Verb {
     @Option(
             names = "--kind",
             paramLabel = "KIND",
-            description = "Only items (item), bodies (body), carriers (carrier), cables (cable), pieces (piece), transit cars"
-                    + " (transit-car), outlines (outline), lashings (lashing), or those of one kind, such as rack or"
-                    + " flat-wagon.")
+            description =
+                    "Only items (item), bodies (body), carriers (carrier), cables (cable), pieces (piece), transit cars"
+                            + " (transit-car), outlines (outline), lashings (lashing), or those of one kind, such as rack or"
+                            + " flat-wagon.")
     private @Nullable String kind;
 
     @Mixin
