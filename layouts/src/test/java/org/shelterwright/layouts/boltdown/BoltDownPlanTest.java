@@ -76,14 +76,17 @@ class BoltDownPlanTest {
                 .filter(CableTask::closed)
                 .count();
 
-        // Nine of the ten wires; the tenth comes from the generator on the trailer.
-        assertThat(closed).isEqualTo(9);
+        // All but the one that comes from the generator on the trailer.
+        assertThat(closed).isEqualTo(layout.brief().wires().size() - 1);
         assertThat(plan.steps().stream()
                         .flatMap(step -> step.cables().stream())
                         .filter(one -> one.wire().equals("w9"))
                         .map(CableTask::text))
-                .containsExactly(
-                        "W9 supply 3 x 4 outdoor, mains in: lay to the entry panel for generator, output, label on");
+                .singleElement()
+                .satisfies(
+                        text -> assertThat(text)
+                                .matches(
+                                        "W9 .*, \\d+(\\.\\d)? m, mains in, by .*: lay to the entry panel for .*, output, label on"));
     }
 
     @Test

@@ -3,9 +3,10 @@ package org.shelterwright.layouts.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class StudyPlanTest {
@@ -62,9 +63,13 @@ class StudyPlanTest {
         assertThatThrownBy(() -> plan(TWO_AXES, "\"seeds\": {\"first\": 1, \"count\": 1000000000}"))
                 .hasMessage("The study asks for 6000000000 runs; at most 100000 are taken. Take fewer settings or"
                         + " seeds, leave more out, or split it.");
-        String wide = "{\"id\": \"%s\", \"settings\": [" + "{\"id\": \"s\"},".repeat(99) + "{\"id\": \"s\"}]}";
-        assertThatThrownBy(() -> plan(String.join(",", List.of(wide, wide, wide, wide)), ""))
-                .hasMessageStartingWith("The study asks for 100000000 runs;");
+        String settings = IntStream.range(0, 100)
+                .mapToObj(number -> "{\"id\": \"s" + number + "\"}")
+                .collect(Collectors.joining(","));
+        String axes = Stream.of("a", "b", "c", "d")
+                .map(axis -> "{\"id\": \"" + axis + "\", \"settings\": [" + settings + "]}")
+                .collect(Collectors.joining(","));
+        assertThatThrownBy(() -> plan(axes, "")).hasMessageStartingWith("The study asks for 100000000 runs;");
         assertThatThrownBy(() -> plan(TWO_AXES, "\"leaveOut\": [{\"when\": {\"a\": [\"a1\", \"a2\"]}}]"))
                 .hasMessage("The study leaves out every run. Leave out fewer.");
         assertThatThrownBy(() -> plan(TWO_AXES, "").run(7))

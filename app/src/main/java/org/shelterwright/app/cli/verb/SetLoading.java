@@ -107,7 +107,7 @@ final class SetLoading {
             throw new InputException(file.toString(), "This is a folder, but a file is needed. Name a file in it.");
         }
         Path folder = file.toAbsolutePath().getParent();
-        if (!Files.isDirectory(folder)) {
+        if (folder == null || !Files.isDirectory(folder)) {
             throw new InputException(file.toString(), "There is no folder " + folder + ". Make it, or name another.");
         }
         try {
