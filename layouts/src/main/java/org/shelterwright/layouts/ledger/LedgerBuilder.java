@@ -20,6 +20,8 @@ import org.shelterwright.layouts.scene.Scene;
  * several threads.
  */
 public final class LedgerBuilder {
+    private static final String AT_REST = "This is answered once what is being moved is let go.";
+
     private final List<Limit> limits;
     private final List<Kept> kept = new ArrayList<>();
     private @Nullable Scene last;
@@ -59,12 +61,25 @@ public final class LedgerBuilder {
      * @param scene any scene; reuse needs one that {@link Scene#with} made from the last
      */
     public Ledger update(Scene scene) {
+        return update(scene, false);
+    }
+
+    /** The same while something is being moved: limits that are answered at rest are not assessed, and say so. */
+    public Ledger whileMoving(Scene scene) {
+        return update(scene, true);
+    }
+
+    private Ledger update(Scene scene, boolean moving) {
         BitSet changed = changed(scene);
         List<PlacedUnit[]> meeting = meeting(scene, changed);
         double closeShare = scene.rules().valueOr(Figure.CLOSE_SHARE, 0.9);
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < kept.size(); i++) {
-            addRows(limits.get(i), kept.get(i), scene, changed, meeting, closeShare, rows);
+            if (moving && limits.get(i) instanceof Limit.AtRest limit) {
+                rows.add(new Rows(closeShare).draft(limit).notAssessed(AT_REST));
+            } else {
+                addRows(limits.get(i), kept.get(i), scene, changed, meeting, closeShare, rows);
+            }
         }
         last = scene;
         return new Ledger(rows);

@@ -47,4 +47,7 @@ public sealed interface Limit extends Stated
     non-sealed interface OfWhole extends Limit {
         void assess(Scene scene, Rows rows);
     }
+
+    /** The same, but too dear to be answered while something is being moved; it is answered once that is let go. */
+    interface AtRest extends OfWhole {}
 }

@@ -9,6 +9,7 @@ import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.edit.Edit;
 import org.shelterwright.layouts.edit.History;
 import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.LedgerBuilder;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -131,6 +132,7 @@ public final class Session {
                 && layout.parts() == before.layout().parts();
         Scene scene = sameAsk ? before.after(layout) : checker.scene(layout);
         selection.keepOnly(layout);
-        standing.set(new Standing(history, scene, builder.update(scene), tryingOut));
+        Ledger ledger = tryingOut ? builder.whileMoving(scene) : builder.update(scene);
+        standing.set(new Standing(history, scene, ledger, tryingOut));
     }
 }

@@ -23,7 +23,7 @@ import org.shelterwright.layouts.ways.Removal;
  * What is serviced can come out again: of each unit that draws power or provides something, no more than a set number of other units must be
  * moved first. What stands on it counts among them.
  */
-final class ComesOut extends NamedLimit implements Limit.OfWhole {
+final class ComesOut extends NamedLimit implements Limit.AtRest {
     ComesOut() {
         super(
                 "boltdown.removal",

@@ -22,7 +22,7 @@ import org.shelterwright.layouts.ways.UnitWays;
  *
  * <p>Source: common practice; the way by exact sliding and a safe bound for turns (theory manual, bolt-down).
  */
-final class InOrder extends NamedLimit implements Limit.OfWhole {
+final class InOrder extends NamedLimit implements Limit.AtRest {
     private static final String FIND = "Find an order: shelterwright bolt-down FILE --out FOLDER.";
 
     InOrder() {

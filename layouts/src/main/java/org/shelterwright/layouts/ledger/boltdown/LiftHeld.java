@@ -22,7 +22,7 @@ import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 
 /** Each unit is lifted and moved by people or means that bear it: see {@link Handlings}. */
-final class LiftHeld extends NamedLimit implements Limit.OfWhole {
+final class LiftHeld extends NamedLimit implements Limit.AtRest {
     LiftHeld() {
         super(
                 "boltdown.lift",

@@ -26,7 +26,7 @@ import org.shelterwright.layouts.state.MassModel;
  * fittings: at every step {@code |x − x₀| ≤ a/2} and {@code |y − y₀| ≤ b/2}, with the middle of the fittings (x₀, y₀) and their
  * distances a and b. The row shows the step and axis that use most.
  */
-final class OnStands extends NamedLimit implements Limit.OfWhole {
+final class OnStands extends NamedLimit implements Limit.AtRest {
     OnStands() {
         super(
                 "boltdown.stands",

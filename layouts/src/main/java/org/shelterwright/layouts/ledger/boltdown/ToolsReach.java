@@ -19,7 +19,7 @@ import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.layouts.ways.ToolReach;
 
 /** Hand and tool get to each fixing at its time in the order of the layout: see {@link ToolReach}. */
-final class ToolsReach extends NamedLimit implements Limit.OfWhole {
+final class ToolsReach extends NamedLimit implements Limit.AtRest {
     ToolsReach() {
         super(
                 "boltdown.tools",

@@ -13,7 +13,7 @@ import org.shelterwright.solver.fit.model.WireTerm.Foot;
  * limit. A term counts once both its slots are placed.
  */
 final class WireCosts {
-    private static final int SHARE = Integer.getInteger("wire.share", 50);
+    private static final int SHARE = 50;
 
     private final WireTerm[] terms;
     private final int[][] ofSlot;

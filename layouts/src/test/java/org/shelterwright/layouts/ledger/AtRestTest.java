@@ -1,0 +1,40 @@
+package org.shelterwright.layouts.ledger;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.shelterwright.catalog.space.Lengths;
+import org.shelterwright.catalog.space.Point;
+import org.shelterwright.layouts.check.Checker;
+import org.shelterwright.layouts.file.LayoutFiles;
+import org.shelterwright.layouts.layout.Place;
+import org.shelterwright.layouts.layout.Placement;
+import org.shelterwright.layouts.samples.Samples;
+import org.shelterwright.layouts.scene.Scene;
+
+/** Limits that are too dear to follow a drag say that they are not assessed, and answer as ever once it ends. */
+class AtRestTest {
+    private static final Checker CHECKER = Checker.standard();
+
+    @Test
+    void whileSomethingMovesTheyAreNotAssessedAndAfterwardsAsIfFromScratch() {
+        Scene scene = CHECKER.scene(
+                LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout());
+        LedgerBuilder builder = new LedgerBuilder(CHECKER.book());
+        builder.update(scene);
+        Placement desk = scene.unit("desk").orElseThrow().placement();
+        Place place = desk.station();
+        Scene moved = scene.with(
+                desk.withStation(place.with(place.pose().moved(new Point(25 * Lengths.MM, 0, 0)))));
+
+        Ledger moving = builder.whileMoving(moved);
+        Ledger rest = builder.update(moved);
+
+        assertThat(moving.of("boltdown.order")).singleElement().satisfies(row -> {
+            assertThat(row.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+            assertThat(row.finding()).isEqualTo("This is answered once what is being moved is let go.");
+        });
+        assertThat(moving.of("fit.overlap")).isEqualTo(rest.of("fit.overlap"));
+        assertThat(rest).isEqualTo(LedgerBuilder.full(CHECKER.book(), moved));
+    }
+}
