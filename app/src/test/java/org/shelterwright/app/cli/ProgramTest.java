@@ -29,7 +29,7 @@ class ProgramTest {
         assertThat(ran.status()).isZero();
         assertThat(ran.out())
                 .matches("(?s)Shelterwright \\d+\\.\\d+\\.\\d+\\S*\\R"
-                        + "Data [0-9a-f]{12} \\(\\d+ items, \\d+ bodies, \\d+ carriers\\)\\R");
+                        + "Data [0-9a-f]{12} \\(\\d+ items, \\d+ bodies, \\d+ carriers, \\d+ pieces\\)\\R");
     }
 
     @Test

@@ -24,8 +24,7 @@ class AtRestTest {
         builder.update(scene);
         Placement desk = scene.unit("desk").orElseThrow().placement();
         Place place = desk.station();
-        Scene moved = scene.with(
-                desk.withStation(place.with(place.pose().moved(new Point(25 * Lengths.MM, 0, 0)))));
+        Scene moved = scene.with(desk.withStation(place.with(place.pose().moved(new Point(25 * Lengths.MM, 0, 0)))));
 
         Ledger moving = builder.whileMoving(moved);
         Ledger rest = builder.update(moved);

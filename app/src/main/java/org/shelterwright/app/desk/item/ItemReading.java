@@ -210,6 +210,7 @@ public record ItemReading(Optional<Item> item, Map<String, String> faults, List<
                     base.plant(),
                     base.stowages(),
                     base.tanks(),
+                    base.interior(),
                     note.isEmpty() ? null : note);
         }
     }

@@ -81,6 +81,7 @@ public final class NewItem {
                 item.plant(),
                 item.stowages(),
                 item.tanks(),
+                item.interior(),
                 item.note());
     }
 }

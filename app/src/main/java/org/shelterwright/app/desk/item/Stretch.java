@@ -99,11 +99,20 @@ record Stretch(Axis axis, int old, int now) {
                 item.power(),
                 item.plant(),
                 item.stowages().stream()
-                        .map(one -> new Stowage(one.name(), box(one.inside()), one.ratingKg()))
+                        .map(one -> new Stowage(
+                                one.name(),
+                                box(one.inside()),
+                                one.ratingKg(),
+                                one.kind(),
+                                one.opening(),
+                                one.lock(),
+                                one.leastC(),
+                                one.mostC()))
                         .toList(),
                 item.tanks().stream()
                         .map(tank -> new Tank(tank.name(), point(tank.centre()), tank.leastKg(), tank.fullKg()))
                         .toList(),
+                item.interior(),
                 item.note());
     }
 
