@@ -87,9 +87,11 @@ final class Browser implements AutoCloseable {
                 for (JsonNode one : pages) {
                     if (one.get("type").asString().equals("page")
                             && one.get("url").asString().startsWith("file:")) {
-                        return new Browser(
+                        Browser browser = new Browser(
                                 process,
                                 URI.create(one.get("webSocketDebuggerUrl").asString()));
+                        browser.awaitLoaded();
+                        return browser;
                     }
                 }
             }
@@ -118,6 +120,10 @@ final class Browser implements AutoCloseable {
     void reload() throws InterruptedException {
         evaluate("window.stale = true");
         send("Page.reload", JsonNodeFactory.instance.objectNode());
+        awaitLoaded();
+    }
+
+    private void awaitLoaded() throws InterruptedException {
         for (int i = 0; i < 300; i++) {
             TimeUnit.MILLISECONDS.sleep(100);
             JsonNode ready = evaluate(
@@ -126,7 +132,7 @@ final class Browser implements AutoCloseable {
                 return;
             }
         }
-        throw new IllegalStateException("The page did not load again.");
+        throw new IllegalStateException("The page did not load.");
     }
 
     void downloadsInto(Path folder) throws InterruptedException {
