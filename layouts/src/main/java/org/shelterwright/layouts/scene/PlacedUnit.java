@@ -8,6 +8,7 @@ import org.shelterwright.catalog.item.Fixing;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.MovablePart;
+import org.shelterwright.catalog.item.Port;
 import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
@@ -25,18 +26,23 @@ public final class PlacedUnit {
     private final Item item;
     private final UnitMass mass;
     private final Placement placement;
+    private final List<PlacedPort> wired;
     private final Shape station;
     private final Shape road;
     private final Kept kept = new Kept();
 
     private record Shape(Box outline, List<Box> solids, List<PlacedZone> zones, Box reach) {}
 
-    PlacedUnit(int index, UnitSpec spec, Item item, UnitMass mass, Placement placement) {
+    PlacedUnit(int index, UnitSpec spec, Item item, UnitMass mass, List<Port> wired, Placement placement) {
         this.index = index;
         this.mass = mass;
         this.spec = spec;
         this.item = item;
         this.placement = placement;
+        Pose pose = placement.in(Situation.ON_STATION).pose();
+        this.wired = wired.stream()
+                .map(port -> new PlacedPort(port, pose.apply(port.plugRoom(), item.size())))
+                .toList();
         station = shape(Situation.ON_STATION);
         road = shape(Situation.ON_THE_ROAD);
     }
@@ -98,7 +104,12 @@ public final class PlacedUnit {
         return in(situation).zones();
     }
 
-    /** The least cuboid that holds its size, zones and fixings: beyond it, it meets no other unit. */
+    /** Its ports that wires end at, on station. */
+    public List<PlacedPort> wiredPorts() {
+        return wired;
+    }
+
+    /** The least cuboid that holds its size, zones, fixings and plugs: beyond it, it meets no other unit. */
     public Box reach(Situation situation) {
         return in(situation).reach();
     }
@@ -160,6 +171,9 @@ public final class PlacedUnit {
         for (Fixing fixing : item.fixings()) {
             Point at = pose.apply(fixing.at(), item.size());
             reach = reach.hull(Box.between(at, at));
+        }
+        for (PlacedPort port : wired) {
+            reach = reach.hull(pose.apply(port.port().plugRoom(), item.size()));
         }
         return new Shape(outline, solids, List.copyOf(zones), reach);
     }

@@ -34,15 +34,19 @@ public final class Scene {
     private final Kept steady;
 
     /** What does not depend on where the units are. */
-    private record Inside(Interiors interiors, Map<String, UnitMass> masses) {
+    private record Inside(Interiors interiors, Map<String, UnitMass> masses, WiredPorts wired) {
         static Inside of(Layout layout, Rules rules) {
             Interiors interiors = Interiors.of(layout);
-            return new Inside(interiors, UnitMasses.of(layout, interiors, rules));
+            return new Inside(interiors, UnitMasses.of(layout, interiors, rules), WiredPorts.of(layout));
         }
 
         UnitMass mass(UnitSpec spec, Item item) {
             UnitMass own = masses.get(spec.id());
             return own == null ? UnitMass.of(item.mass()) : own;
+        }
+
+        PlacedUnit placed(int index, UnitSpec spec, Item item, UnitMass mass, Placement placement) {
+            return new PlacedUnit(index, spec, item, mass, wired.of(spec), placement);
         }
     }
 
@@ -69,7 +73,7 @@ public final class Scene {
                 toPlace.add(spec);
             } else {
                 Item item = layout.item(spec);
-                units.add(new PlacedUnit(units.size(), spec, item, inside.mass(spec, item), placement));
+                units.add(inside.placed(units.size(), spec, item, inside.mass(spec, item), placement));
             }
         }
         return new Scene(layout, rules, inside, units, toPlace, new Kept());
@@ -85,7 +89,7 @@ public final class Scene {
                 .orElseThrow(() -> new IllegalArgumentException(
                         "The unit \"" + placement.unit() + "\" is not placed and so cannot be moved."));
         List<PlacedUnit> changed = new ArrayList<>(units);
-        changed.set(old.index(), new PlacedUnit(old.index(), old.spec(), old.item(), old.mass(), placement));
+        changed.set(old.index(), inside.placed(old.index(), old.spec(), old.item(), old.mass(), placement));
         return new Scene(layout.with(placement), rules, inside, changed, toPlace, steady);
     }
 
@@ -116,7 +120,7 @@ public final class Scene {
                     && old.index() == index
                     && old.placement().equals(placement)
                     && old.mass().equals(mass);
-            placed.add(same ? old : new PlacedUnit(index, spec, item, mass, placement));
+            placed.add(same ? old : now.placed(index, spec, item, mass, placement));
         }
         return new Scene(changed, rules, now, placed, unplaced, steady);
     }

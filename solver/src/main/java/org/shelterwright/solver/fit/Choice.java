@@ -1,17 +1,20 @@
 package org.shelterwright.solver.fit;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.solver.fit.distinct.Difference;
 import org.shelterwright.solver.fit.distinct.LedgerScore;
 import org.shelterwright.solver.fit.model.Amounts;
 
-/** Chooses the best layout and truly different ones beside it, each checked from scratch. */
+/** Checks layouts that a search found from scratch, and chooses the best and truly different ones beside it. */
 final class Choice {
     /** Layouts closer than this are taken for the same. */
     static final double LEAST_DIFFERENCE = 0.15;
@@ -35,29 +38,30 @@ final class Choice {
     }
 
     /**
-     * Chooses from what was found.
+     * Checks what was found.
      *
      * @param found in an order that does not depend on threads; the best by the search first
-     * @param count how many are wanted
-     * @return the best by its ledger first; the others differ from it and from each other, and break no more than it does
+     * @return without twins, the best by its ledger first
      */
-    List<FitOption> choose(List<Found> found, int count) {
+    List<FitOption> checked(List<Found> found) {
         List<FitOption> checked = new ArrayList<>();
-        List<Layout> seen = new ArrayList<>();
+        Set<Map<String, Placement>> seen = new HashSet<>();
         for (Found one : found) {
-            boolean twin = seen.stream()
-                    .anyMatch(layout -> layout.placements().equals(one.layout().placements()));
-            if (!twin && checked.size() < MOST_CHECKS) {
-                seen.add(one.layout());
+            if (checked.size() < MOST_CHECKS && seen.add(one.layout().placements())) {
                 Layout finished = finish.apply(one.layout());
                 Ledger ledger = checker.check(finished);
                 Amounts score = LedgerScore.of(ledger, checker.book(), one.soft());
                 checked.add(new FitOption(finished, ledger, score(score)));
             }
         }
-        checked.sort(Comparator.comparing(FitOption::score));
+        checked.sort(FitOption.BEST_FIRST);
+        return checked;
+    }
+
+    /** Of options in order the first, and up to {@code count} that differ from it and from each other and break no more than it does. */
+    static List<FitOption> apart(List<FitOption> options, int count) {
         List<FitOption> chosen = new ArrayList<>();
-        for (FitOption option : checked) {
+        for (FitOption option : options) {
             if (chosen.size() < count && (chosen.isEmpty() || apart(option, chosen))) {
                 chosen.add(option);
             }
@@ -71,9 +75,7 @@ final class Choice {
     }
 
     private static boolean apart(FitOption option, List<FitOption> chosen) {
-        FitScore best = chosen.get(0).score();
-        boolean asGood = option.score().hard() <= best.hard() && option.score().medium() <= best.medium();
-        return asGood
+        return option.asGoodAs(chosen.get(0))
                 && chosen.stream()
                         .allMatch(other -> Difference.between(option.layout(), other.layout()) >= LEAST_DIFFERENCE);
     }

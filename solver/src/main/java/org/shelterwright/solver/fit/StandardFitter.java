@@ -47,21 +47,22 @@ public final class StandardFitter implements Fitter {
         Stower stower = new Stower(checker);
         FitRequest stowed = asked.from(stower.arranged(asked.start().withBoltDown(null), asked.seed()));
         Choice choice = new Choice(checker, layout -> stower.arranged(layout, asked.seed()));
-        return fit(stowed, choice, new Ordering(checker, asked.start().boltDown()), observer, stop);
+        Finishing finishing = new Finishing(checker, asked.start().boltDown(), asked.threads());
+        return fit(stowed, choice, finishing, observer, stop);
     }
 
-    private FitResult fit(FitRequest request, Choice choice, Ordering ordering, FitObserver observer, StopSignal stop) {
+    private FitResult fit(FitRequest request, Choice choice, Finishing finishing, FitObserver observer, StopSignal stop) {
         Pulse pulse = new Pulse(observer);
-        FitProblem problem = FitProblem.of(checker.scene(WiredOptions.bare(request.start())));
+        FitProblem problem = FitProblem.of(checker.scene(Finishing.bare(request.start())));
         MomentLimits limits = new MomentLimits(checker.book());
         LaneRace race = new LaneRace(problem, limits, request.seed(), request.budget(), request.threads(), pulse, stop);
         List<Best> bests = race.run();
         List<Choice.Found> found = found(problem, bests);
-        List<FitOption> options = choice.choose(found, request.alternatives());
-        if (worthMending(options)) {
-            options = choice.choose(mended(problem, options, found, request, stop), request.alternatives());
+        List<FitOption> checked = choice.checked(found);
+        if (worthMending(checked)) {
+            checked = choice.checked(mended(problem, checked, found, request, stop));
         }
-        options = ordering.of(new WiredOptions(checker).routed(options));
+        List<FitOption> options = finishing.of(checked, request.alternatives(), stop);
         pulse.tell(true);
         WhyNot whyNot = reasoned ? new WhyNotFinder(checker, problem, limits).explain(request, options, stop) : null;
         return new FitResult(options, whyNot, pulse.moves(), pulse.elapsed());
@@ -80,12 +81,16 @@ public final class StandardFitter implements Fitter {
             FitRequest request,
             StopSignal stop) {
         List<Choice.Found> all = new ArrayList<>();
-        List<Choice.Found> starts = new ArrayList<>(found.subList(0, Math.min(MOST_STARTS, found.size())));
+        List<Choice.Found> starts = new ArrayList<>();
         starts.add(
                 new Choice.Found(options.get(0).layout(), options.get(0).score().soft()));
+        starts.addAll(found.subList(0, Math.min(MOST_STARTS, found.size())));
         for (Choice.Found start : starts) {
             LedgerRepair repair = new LedgerRepair(checker, problem, start.layout(), request.seed());
             all.add(new Choice.Found(repair.mend(ASKINGS, stop::stopped), start.soft()));
+            if (repair.mended()) {
+                break;
+            }
         }
         all.addAll(found);
         return all;

@@ -79,7 +79,7 @@ final class WhyNotFinder {
                         new Pulse(progress -> {}),
                         stop)
                 .run();
-        List<FitOption> found = new Choice(checker, layout -> layout).choose(StandardFitter.found(easier, bests), 1);
+        List<FitOption> found = new Choice(checker, layout -> layout).checked(StandardFitter.found(easier, bests));
         return found.isEmpty() ? best.ledger() : found.get(0).ledger();
     }
 }

@@ -12,6 +12,7 @@ public final class CableLimits {
     public static List<Limit> all() {
         return List.of(
                 new Routed(),
+                new PlugsFree(),
                 new RunsClear(),
                 new RouteLength(),
                 new TrayFill(),

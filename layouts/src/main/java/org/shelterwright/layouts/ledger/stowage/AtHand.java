@@ -62,10 +62,8 @@ final class AtHand extends NamedLimit implements Limit.OfWhole {
         Optional<Point> spot = ways.spot(task);
         for (FilledPlace place : FilledPlace.of(scene)) {
             for (InPlace piece : place.pieces()) {
-                if (task.id().equals(piece.spec().task()) && piece.urgency() != Urgency.LATER) {
-                    Figure figure = piece.urgency() == Urgency.AT_ONCE
-                            ? Figure.STOWAGE_REACH_AT_ONCE
-                            : Figure.STOWAGE_REACH_SOON;
+                Figure figure = Ways.reach(piece.urgency()).orElse(null);
+                if (figure != null && task.id().equals(piece.spec().task())) {
                     OptionalDouble bound = scene.rules().value(figure);
                     if (bound.isEmpty()) {
                         unset.add(figure);

@@ -2,8 +2,11 @@ package org.shelterwright.layouts.ledger.stowage;
 
 import java.util.List;
 import java.util.Optional;
+import org.shelterwright.catalog.item.ClearZone;
+import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.piece.Urgency;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
@@ -11,8 +14,8 @@ import org.shelterwright.layouts.brief.Inventory;
 import org.shelterwright.layouts.brief.PieceSpec;
 import org.shelterwright.layouts.brief.Task;
 import org.shelterwright.layouts.inside.InPlace;
+import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.scene.PlacedUnit;
-import org.shelterwright.layouts.scene.PlacedZone;
 import org.shelterwright.layouts.scene.Scene;
 
 /**
@@ -57,13 +60,27 @@ public final class Ways {
     }
 
     private static Point before(PlacedUnit unit) {
+        return unit.pose(Situation.ON_STATION).apply(spot(unit.item()), unit.item().size());
+    }
+
+    /** Where a task at a unit is done, in the frame of its item. */
+    public static Point spot(Item item) {
         for (Purpose purpose : List.of(Purpose.SEAT, Purpose.SERVICE)) {
-            for (PlacedZone zone : unit.zones(Situation.ON_STATION)) {
-                if (zone.purpose() == purpose) {
+            for (ClearZone zone : item.zones()) {
+                if (zone.purpose() == purpose && zone.presence().in(Situation.ON_STATION)) {
                     return zone.box().centre();
                 }
             }
         }
-        return unit.outline(Situation.ON_STATION).centre();
+        return item.size().box().centre();
+    }
+
+    /** The figure that says how far a piece may lie from its task; empty if it need not be at hand. */
+    public static Optional<Figure> reach(Urgency urgency) {
+        return switch (urgency) {
+            case AT_ONCE -> Optional.of(Figure.STOWAGE_REACH_AT_ONCE);
+            case SOON -> Optional.of(Figure.STOWAGE_REACH_SOON);
+            case LATER -> Optional.empty();
+        };
     }
 }

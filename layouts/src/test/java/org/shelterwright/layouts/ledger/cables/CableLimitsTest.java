@@ -34,11 +34,34 @@ class CableLimitsTest {
 
     @Test
     void aBriefWithoutWiresHasNoLimitOfCables() {
-        assertThat(CableLimits.all()).allSatisfy(limit -> {
+        assertThat(CableLimits.all().stream().filter(CableLimit.class::isInstance))
+                .hasSize(CableLimits.all().size() - 1)
+                .allSatisfy(limit -> {
             Row row = new CablePost().row(limit.id());
             assertThat(row.doesNotApply()).isTrue();
             assertThat(row.finding()).isEqualTo("The brief asks for no wires.");
         });
+    }
+
+    @Test
+    void aUnitBeforeAPortIsBrokenIfAWireEndsThere() {
+        CablePost post = new CablePost().power("w1", "supply-3x1.5", null).backToTheSecond(10);
+
+        Row row = post.row("cables.plug-free");
+
+        assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(row.demand()).isEqualTo(15);
+        assertThat(row.finding())
+                .isEqualTo("Rack 2 stands 15 mm into the room for the plug of port \"power\" of Rack 1.");
+        assertThat(row.mend()).isEqualTo("Move Rack 2 at least 15 mm forward.");
+        assertThat(new CablePost().backToTheSecond(10).row("cables.plug-free").verdict())
+                .isEqualTo(Verdict.MET);
+        assertThat(new CablePost()
+                        .power("w1", "supply-3x1.5", null)
+                        .backToTheSecond(25)
+                        .row("cables.plug-free")
+                        .verdict())
+                .isEqualTo(Verdict.MET);
     }
 
     @Test

@@ -63,7 +63,7 @@ final class CablePost {
     private final List<Wire> wires = new ArrayList<>();
     private final Map<String, Route> routes = new LinkedHashMap<>();
     private final Map<String, Double> limits = new LinkedHashMap<>();
-    private Point first = Point.ofMm(1000, 0, 0);
+    private Pose first = pose(Point.ofMm(1000, 0, 0));
 
     CablePost wire(Wire wire) {
         wires.add(wire);
@@ -96,7 +96,13 @@ final class CablePost {
 
     /** Puts the first rack elsewhere. */
     CablePost move(int x) {
-        first = Point.ofMm(x, 0, 0);
+        first = pose(Point.ofMm(x, 0, 0));
+        return this;
+    }
+
+    /** Puts the first rack to the left of the second, its back towards it at a distance (mm). */
+    CablePost backToTheSecond(int apart) {
+        first = new Pose(at(2400 - apart, 0, 0), QuarterTurn.R180);
         return this;
     }
 
@@ -124,7 +130,7 @@ final class CablePost {
                 List.of(RACK), List.of(BODY), List.of(), BuiltInCatalog.read().cables(), List.of(), Transit.NONE);
         // Turned so that the backs look to the right wall: the port at (0, y) comes to (600 - y, 0).
         Map<String, Placement> placements = new LinkedHashMap<>();
-        placements.put("rack-1", Placement.of("rack-1", Place.onFloor(pose(first))));
+        placements.put("rack-1", Placement.of("rack-1", Place.onFloor(first)));
         placements.put("rack-2", Placement.of("rack-2", Place.onFloor(pose(at(3000, 0, 0)))));
         return new Layout(brief, Parts.of(brief, catalog), placements, List.of(), null).withRoutes(routes);
     }

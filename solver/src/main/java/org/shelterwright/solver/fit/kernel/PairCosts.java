@@ -29,6 +29,7 @@ final class PairCosts {
     private final boolean zones;
     private final boolean seats;
     private final boolean exits;
+    private final boolean plugs;
     private long probedHard;
     private long probedMedium;
     private int foundHard;
@@ -51,6 +52,7 @@ final class PairCosts {
         this.zones = problem.counts("access.zone-free");
         this.seats = problem.counts("access.seats-apart");
         this.exits = problem.counts("access.exit-zone");
+        this.plugs = problem.counts("cables.plug-free");
         for (Slot slot : problem.slots()) {
             onStation[slot.index()] = slot.onStation();
             onTheRoad[slot.index()] = slot.onTheRoad();
@@ -135,7 +137,9 @@ final class PairCosts {
             foundMedium = (seats ? PairTerms.seatsApart(a, b, dx, dy, dz) : 0)
                     + (exits ? PairTerms.exitsCrossed(a, b, dx, dy, dz) : 0)
                     + PairTerms.seatHeadroom(a, b, seatHeadroom, -z, dx, dy, dz)
-                    + PairTerms.seatHeadroom(b, a, seatHeadroom, -z - dz, -dx, -dy, -dz);
+                    + PairTerms.seatHeadroom(b, a, seatHeadroom, -z - dz, -dx, -dy, -dz)
+                    + (plugs ? PairTerms.plugsFree(sa, sb, dx, dy, dz) : 0)
+                    + (plugs ? PairTerms.plugsFree(sb, sa, -dx, -dy, -dz) : 0);
         }
         if (road && !(station && a.steady() && b.steady())) {
             Shape sa = a.road();

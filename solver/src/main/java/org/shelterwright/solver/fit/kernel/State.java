@@ -32,7 +32,7 @@ public final class State {
     private final PairCosts pairs;
     private final OwnCosts own;
     private final WishCosts wishes;
-    private final WireCosts wires;
+    private final TieCosts ties;
     private final Totals totals;
     private final BerthLoads berths;
     private final Ways ways;
@@ -67,7 +67,7 @@ public final class State {
         this.pairs = new PairCosts(problem, this, reaches);
         this.own = new OwnCosts(problem, this);
         this.wishes = new WishCosts(problem, this);
-        this.wires = new WireCosts(problem);
+        this.ties = new TieCosts(problem);
         this.totals = new Totals(problem, this);
         this.berths = new BerthLoads(problem, this);
         this.ways = new Ways(this);
@@ -107,16 +107,16 @@ public final class State {
     public double cost() {
         return weights.cost(
                 hard + overloaded + totals.hard() + waysHard,
-                medium + totals.medium() + waysMedium + wires.over(),
-                soft + wishes.total() + wires.soft() + totals.soft());
+                medium + totals.medium() + waysMedium + ties.over(),
+                soft + wishes.total() + ties.soft() + totals.soft());
     }
 
     /** Amounts of the three levels (µm); a slot without a place counts as much as a metre of overlap. */
     public Amounts score() {
         return new Amounts(
                 hard + overloaded + totals.hard() + waysHard + UNPLACED * unplaced,
-                medium + totals.medium() + waysMedium + wires.over(),
-                soft + wishes.total() + wires.soft() + totals.soft());
+                medium + totals.medium() + waysMedium + ties.over(),
+                soft + wishes.total() + ties.soft() + totals.soft());
     }
 
     /** Sets what walking the floor found (µm); it stays until it is set again. */
@@ -184,17 +184,17 @@ public final class State {
                 ? weights.cost(pairs.rowHard(slot) + own.hard(slot), pairs.rowMedium(slot) + own.medium(slot), 0)
                 : 0;
         totals.probe(slot, candidate, px, py, pz);
-        wires.probe(slot, candidate, px, py, pz);
+        ties.probe(slot, candidate, px, py, pz);
         probedOverload = berths.changes(slot, candidate) ? berths.excess(slot, candidate) : overloaded;
         double change = weights.cost(
                         own.probedHard() + probedOverload - overloaded + totals.probedHard() - totals.hard(),
-                        own.probedMedium() + totals.probedMedium() - totals.medium() + wires.overChange(),
+                        own.probedMedium() + totals.probedMedium() - totals.medium() + ties.overChange(),
                         own.probedSoft()
                                 - own.soft(slot)
                                 + totals.probedSoft()
                                 - totals.soft()
                                 + wishes.probe(slot, candidate, px, py, pz)
-                                + wires.softChange())
+                                + ties.softChange())
                 - before;
         return change > bound ? Double.POSITIVE_INFINITY : pairs.probe(slot, candidate, px, py, pz, change, bound);
     }
@@ -218,7 +218,7 @@ public final class State {
         own.commit(slot);
         pairs.commit(slot);
         wishes.commit();
-        wires.commit();
+        ties.commit();
         totals.commit();
         option[slot] = after;
         optionNumber[slot] = probedOption;
@@ -253,7 +253,7 @@ public final class State {
         placed[slot] = false;
         unplaced++;
         wishes.remove(slot);
-        wires.remove(slot);
+        ties.remove(slot);
         totals.remove(slot);
         Option.Berth left = option[slot].berth();
         if (left != null) {

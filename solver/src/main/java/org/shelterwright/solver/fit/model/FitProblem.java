@@ -17,9 +17,8 @@ import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.scene.Scene;
 
 /**
- * A brief compiled for the search: its slots with their options, the obstacles of the body, the wishes and
- * wires. Immutable; shared
- * by all lanes.
+ * A brief compiled for the search: its slots with their options, the obstacles of the body, wishes and ties. Immutable;
+ * shared by all lanes.
  */
 public final class FitProblem {
     private final Scene scene;
@@ -27,7 +26,7 @@ public final class FitProblem {
     private final Map<String, Integer> stationSlot;
     private final Map<String, Integer> roadSlot;
     private final List<WishTerm> wishes;
-    private final List<WireTerm> wires;
+    private final List<TieTerm> ties;
     private final BodyTerms bodyTerms;
     private final AccessRules access;
     private final Set<String> relaxed;
@@ -38,14 +37,14 @@ public final class FitProblem {
             Map<String, Integer> stationSlot,
             Map<String, Integer> roadSlot,
             List<WishTerm> wishes,
-            List<WireTerm> wires,
+            List<TieTerm> ties,
             Set<String> relaxed) {
         this.scene = scene;
         this.slots = List.copyOf(slots);
         this.stationSlot = Map.copyOf(stationSlot);
         this.roadSlot = Map.copyOf(roadSlot);
         this.wishes = List.copyOf(wishes);
-        this.wires = List.copyOf(wires);
+        this.ties = List.copyOf(ties);
         this.bodyTerms = new BodyTerms(scene.body());
         this.access = AccessRules.of(scene, relaxed);
         this.relaxed = Set.copyOf(relaxed);
@@ -107,9 +106,9 @@ public final class FitProblem {
         return wishes;
     }
 
-    /** What pulls units together by their wires. */
-    public List<WireTerm> wires() {
-        return wires;
+    /** What draws units together: wires, and pieces that tasks need. */
+    public List<TieTerm> ties() {
+        return ties;
     }
 
     public BodyTerms bodyTerms() {

@@ -51,6 +51,11 @@ public final class PairTerms {
         return worst;
     }
 
+    /** Depth to which solids of an intruder stand where plugs of an owner go; on station. */
+    public static int plugsFree(Shape owner, Shape intruder, int dx, int dy, int dz) {
+        return owner.plugs().length == 0 ? 0 : Depths.greatest(owner.plugs(), intruder.solids(), dx, dy, dz);
+    }
+
     /** Depth to which two seat zones share space; a seat drawn up to a work place is no second place. */
     public static int seatsApart(Option a, Option b, int dx, int dy, int dz) {
         if (a.seat() != b.seat()) {

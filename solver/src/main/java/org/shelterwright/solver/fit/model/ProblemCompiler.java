@@ -53,9 +53,10 @@ final class ProblemCompiler {
         }
         List<WishTerm> wishes = new WishCompiler(stationSlot, scene.body().inside())
                 .terms(scene.brief().wishes());
-        List<WireTerm> wires =
-                relaxed.contains("cables.length") ? List.of() : new WireCompiler(scene, stationSlot).terms();
-        return new FitProblem(scene, slots, stationSlot, roadSlot, wishes, wires, relaxed);
+        List<TieTerm> ties = new ArrayList<>(
+                relaxed.contains("cables.length") ? List.of() : new WireCompiler(scene, stationSlot).terms());
+        ties.addAll(new HandCompiler(scene, stationSlot, !relaxed.contains("stowage.at-hand")).terms());
+        return new FitProblem(scene, slots, stationSlot, roadSlot, wishes, ties, relaxed);
     }
 
     private Slot slot(UnitSpec unit, int index, boolean onStation, boolean onTheRoad) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
+import org.shelterwright.layouts.scene.PlacedPort;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.PlacedZone;
 
@@ -15,10 +16,11 @@ import org.shelterwright.layouts.scene.PlacedZone;
  * @param solids flat cuboids
  * @param zones flat cuboids of clear zones and sweeps
  * @param purposes one for each zone
+ * @param plugs flat cuboids that plugs of wires fill, on station
  * @param hull the least cuboid that holds the solids
  * @param reach the least cuboid that holds size, solids and zones
  */
-public record Shape(int[] solids, int[] zones, Purpose[] purposes, int[] hull, int[] reach) {
+public record Shape(int[] solids, int[] zones, Purpose[] purposes, int[] plugs, int[] hull, int[] reach) {
 
     /** Takes the shape of a unit that stands with its low corner at the origin. */
     static Shape of(PlacedUnit unit, Situation situation) {
@@ -29,6 +31,7 @@ public record Shape(int[] solids, int[] zones, Purpose[] purposes, int[] hull, i
                 flat(solids),
                 flat(zones.stream().map(PlacedZone::box).toList()),
                 zones.stream().map(PlacedZone::purpose).toArray(Purpose[]::new),
+                flat(unit.wiredPorts().stream().map(PlacedPort::plugRoom).toList()),
                 flat(List.of(hull)),
                 flat(List.of(unit.reach(situation))));
     }

@@ -21,18 +21,17 @@ import org.shelterwright.solver.route.TrayTable;
  * @param longest greatest length that leaves room for spare (µm); {@code Integer.MAX_VALUE} if none is set
  * @param trays trays of its class, with their lengths
  */
-public record WireTerm(int a, int b, Point portA, Point portB, Size sizeA, Size sizeB, int longest, TrayTable trays) {
-    /** A port at a place, and where it meets the nearest tray: the number of that, -1 if there is none. */
-    public record Foot(int x, int y, int z, int tray, int station, int away) {}
+public record WireTerm(int a, int b, Point portA, Point portB, Size sizeA, Size sizeB, int longest, TrayTable trays)
+        implements TieTerm {
 
-    /** The foot of the end at a slot whose low corner is at a place. */
+    @Override
     public Foot foot(boolean first, QuarterTurn turn, int x, int y, int z) {
         Point at = turn.apply(first ? portA : portB, first ? sizeA : sizeB);
         return foot(x + at.x(), y + at.y(), z + at.z());
     }
 
-    /** The foot of the panel. */
-    public Foot panel() {
+    @Override
+    public Foot fixed() {
         return foot(portB.x(), portB.y(), portB.z());
     }
 
@@ -62,7 +61,7 @@ public record WireTerm(int a, int b, Point portA, Point portB, Size sizeA, Size 
         return new Foot(x, y, z, tray, station, tray < 0 ? 0 : best);
     }
 
-    /** Length between two feet (µm). */
+    @Override
     public long length(@Nullable Foot one, @Nullable Foot other) {
         if (one == null || other == null) {
             return 0;

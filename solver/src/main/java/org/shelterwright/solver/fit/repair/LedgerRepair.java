@@ -25,7 +25,8 @@ import org.shelterwright.solver.fit.model.Spot;
 
 /**
  * Hill climbing on the live ledger: moves the units that broken rows name, turns down at once what the compiled terms
- * find worse, and keeps what the ledger finds better. Limits that no move bears on are left out. For layouts that break few rows. Not for several threads.
+ * find worse, and keeps what the ledger finds better. Limits that no move bears on, and those that are dear to answer, are left out. For
+ * layouts that break few rows. Not for several threads.
  */
 public final class LedgerRepair {
     /** Moves that are made up for each one that reaches the ledger. */
@@ -53,7 +54,7 @@ public final class LedgerRepair {
         this.live = new LedgerBuilder(checker.book().ofPlaces());
         this.scene = Scene.of(layout, problem.scene().rules());
         state.restore(problem.spots(layout));
-        this.ledger = live.update(scene);
+        this.ledger = live.whileMoving(scene);
         this.score = score(ledger);
     }
 
@@ -78,6 +79,11 @@ public final class LedgerRepair {
         return scene.layout();
     }
 
+    /** Whether nothing is broken any more, of the limits that are looked at. */
+    public boolean mended() {
+        return ledger.count(Verdict.BROKEN) == 0;
+    }
+
     /** True if the ledger was asked. */
     private boolean attempt(List<Step> steps) {
         Amounts before = state.score();
@@ -100,7 +106,7 @@ public final class LedgerRepair {
                 moved = moved.with(placement);
             }
         }
-        Ledger found = live.update(moved);
+        Ledger found = live.whileMoving(moved);
         Amounts foundScore = score(found);
         if (foundScore.compareTo(score) <= 0) {
             scene = moved;
@@ -108,7 +114,7 @@ public final class LedgerRepair {
             score = foundScore;
         } else {
             undo(steps, old);
-            live.update(scene);
+            live.whileMoving(scene);
         }
         return true;
     }

@@ -17,6 +17,7 @@ import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.access.AccessLimits;
+import org.shelterwright.layouts.ledger.cables.CableLimits;
 import org.shelterwright.layouts.ledger.fit.FitLimits;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.solver.fit.kernel.State;
@@ -34,9 +35,10 @@ class CompiledTermsTest {
             "access.zone-inside",
             "access.zone-free",
             "access.seats-apart",
-            "access.exit-zone");
+            "access.exit-zone",
+            "cables.plug-free");
 
-    private final LimitBook book = new LimitBook(Stream.<List<Limit>>of(FitLimits.all(), AccessLimits.all())
+    private final LimitBook book = new LimitBook(Stream.<List<Limit>>of(FitLimits.all(), AccessLimits.all(), CableLimits.all())
             .flatMap(List::stream)
             .filter(limit -> COMPILED.contains(limit.id()))
             .toList());

@@ -38,6 +38,7 @@ import org.shelterwright.catalog.space.Rect;
 import org.shelterwright.catalog.space.Size;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.brief.UnitSpec;
+import org.shelterwright.layouts.brief.Wire;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.layout.Pin;
@@ -74,13 +75,22 @@ public final class JumbledLayout {
             specs.add(new UnitSpec("unit-" + i, "Unit " + i, item.id(), "jumble"));
         }
         Brief brief = new Brief(
-                "jumble", "Jumble", "body", null, null, specs, 0, List.of(), List.of(), rules, List.of(), null);
+                "jumble", "Jumble", "body", null, null, specs, 0, List.of(), List.of(), rules, wires(units), null);
         Layout empty = Layout.empty(brief, new Parts(body(arches), null, null, items));
         Map<String, Placement> placements = new LinkedHashMap<>();
         for (UnitSpec spec : specs) {
             placements.put(spec.id(), place(empty, spec));
         }
         layout = empty.withPlacements(placements);
+    }
+
+    /** Every second unit is wired to the next. */
+    private static List<Wire> wires(int units) {
+        List<Wire> wires = new ArrayList<>();
+        for (int i = 1; i < units; i += 2) {
+            wires.add(new Wire("wire-" + i, "unit-" + (i - 1) + "/P1", "unit-" + i + "/P1", "any cable", null));
+        }
+        return wires;
     }
 
     public Layout layout() {

@@ -63,6 +63,10 @@ final class TermSheet {
         At other = at(b, Situation.ON_STATION);
         add("access.seats-apart", one.with(other, PairTerms::seatsApart));
         add("access.exit-zone", one.with(other, PairTerms::exitsCrossed));
+        add(
+                "cables.plug-free",
+                one.with(other, (o, i, x, y, z) -> PairTerms.plugsFree(o.station(), i.station(), x, y, z))
+                        + other.with(one, (o, i, x, y, z) -> PairTerms.plugsFree(o.station(), i.station(), x, y, z)));
     }
 
     private long zones(String owner, String intruder) {

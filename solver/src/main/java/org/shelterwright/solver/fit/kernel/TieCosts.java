@@ -5,17 +5,17 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.Option;
-import org.shelterwright.solver.fit.model.WireTerm;
-import org.shelterwright.solver.fit.model.WireTerm.Foot;
+import org.shelterwright.solver.fit.model.TieTerm;
+import org.shelterwright.solver.fit.model.TieTerm.Foot;
 
 /**
- * How long the wires come out (µm): a share of each length is soft, and what it is above its greatest lacks like any other
- * limit. A term counts once both its slots are placed.
+ * How long the ties come out (µm): a share of each length is soft, and what it is above its greatest lacks like any other limit. A tie
+ * counts once both its slots are placed.
  */
-final class WireCosts {
+final class TieCosts {
     private static final int SHARE = 50;
 
-    private final WireTerm[] terms;
+    private final TieTerm[] terms;
     private final int[][] ofSlot;
     private final @Nullable Foot[] first;
     private final @Nullable Foot[] second;
@@ -24,15 +24,14 @@ final class WireCosts {
     private final @Nullable Foot[] probedFoot;
     private final long[] probedSoft;
     private final long[] probedOver;
-    private final boolean limited;
     private int probedSlot;
     private long softTotal;
     private long overTotal;
     private long softChange;
     private long overChange;
 
-    WireCosts(FitProblem problem) {
-        this.terms = problem.wires().toArray(WireTerm[]::new);
+    TieCosts(FitProblem problem) {
+        this.terms = problem.ties().toArray(TieTerm[]::new);
         this.first = new @Nullable Foot[terms.length];
         this.second = new @Nullable Foot[terms.length];
         this.probedFoot = new @Nullable Foot[terms.length];
@@ -40,7 +39,6 @@ final class WireCosts {
         this.over = new long[terms.length];
         this.probedSoft = new long[terms.length];
         this.probedOver = new long[terms.length];
-        this.limited = problem.counts("cables.length");
         List<List<Integer>> lists = new ArrayList<>();
         for (int i = 0; i < problem.size(); i++) {
             lists.add(new ArrayList<>());
@@ -48,7 +46,7 @@ final class WireCosts {
         for (int t = 0; t < terms.length; t++) {
             lists.get(terms[t].a()).add(t);
             if (terms[t].b() < 0) {
-                second[t] = terms[t].panel();
+                second[t] = terms[t].fixed();
             } else {
                 lists.get(terms[t].b()).add(t);
             }
@@ -58,12 +56,12 @@ final class WireCosts {
                 .toArray(int[][]::new);
     }
 
-    /** What all wires count softly. */
+    /** What all ties count softly. */
     long soft() {
         return softTotal;
     }
 
-    /** What all wires are longer than they may be. */
+    /** What all ties are longer than they may be. */
     long over() {
         return overTotal;
     }
@@ -73,7 +71,7 @@ final class WireCosts {
         return softChange;
     }
 
-    /** Change of what wires are too long by what was scored last. */
+    /** Change of what ties are too long by what was scored last. */
     long overChange() {
         return overChange;
     }
@@ -84,13 +82,13 @@ final class WireCosts {
         softChange = 0;
         overChange = 0;
         for (int t : ofSlot[slot]) {
-            WireTerm term = terms[t];
+            TieTerm term = terms[t];
             boolean isFirst = term.a() == slot;
             Foot foot = term.foot(isFirst, option.turn(), x, y, z);
             long length = term.length(foot, isFirst ? second[t] : first[t]);
             probedFoot[t] = foot;
             probedSoft[t] = length / SHARE;
-            probedOver[t] = limited ? Math.max(0, length - term.longest()) : 0;
+            probedOver[t] = Math.max(0, length - term.longest());
             softChange += probedSoft[t] - soft[t];
             overChange += probedOver[t] - over[t];
         }

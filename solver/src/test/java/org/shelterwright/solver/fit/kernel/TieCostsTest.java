@@ -1,9 +1,12 @@
 package org.shelterwright.solver.fit.kernel;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import java.util.Random;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Point;
@@ -14,13 +17,16 @@ import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.samples.Samples;
+import org.shelterwright.layouts.ledger.stowage.Ways;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.Slot;
 import org.shelterwright.solver.fit.model.Spot;
+import org.shelterwright.solver.fit.model.HandTerm;
+import org.shelterwright.solver.fit.model.TieTerm;
 import org.shelterwright.solver.fit.model.WireTerm;
 
-class WireCostsTest {
+class TieCostsTest {
     private static final Layout POST =
             LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout();
 
@@ -78,8 +84,8 @@ class WireCostsTest {
         FitProblem problem = problem();
         Scene scene = problem.scene();
         int seen = 0;
-        for (WireTerm term : problem.wires()) {
-            if (term.b() < 0) {
+        for (TieTerm term : problem.ties()) {
+            if (!(term instanceof WireTerm) || term.b() < 0) {
                 continue;
             }
             String a = problem.slot(term.a()).unit().id();
@@ -104,11 +110,41 @@ class WireCostsTest {
         assertThat(seen).isGreaterThan(15);
     }
 
+    @Test
+    void whatATaskNeedsAtOnceIsAsFarAsTheLedgerSays() {
+        FitProblem problem = problem();
+        Scene scene = problem.scene();
+        Ways ways = new Ways(scene);
+        List<Double> told = new ArrayList<>();
+        scene.interiors().stowages().forEach((unit, pieces) -> pieces.forEach(piece -> ways.task(piece.spec())
+                .filter(task -> !unit.equals(task.unit()))
+                .flatMap(ways::spot)
+                .ifPresent(spot -> told.add(Ways.mm(
+                        scene.unit(unit).orElseThrow(), piece.box(), spot)))));
+        List<Double> compiled = new ArrayList<>();
+        for (TieTerm term : problem.ties()) {
+            if (term instanceof HandTerm) {
+                String a = problem.slot(term.a()).unit().id();
+                TieTerm.Foot other = term.b() < 0
+                        ? term.fixed()
+                        : foot(scene, term, false, problem.slot(term.b()).unit().id());
+                compiled.add(term.length(foot(scene, term, true, a), other) / 1e3);
+            }
+        }
+
+        assertThat(compiled).hasSizeGreaterThan(20).hasSameSizeAs(told);
+        compiled.sort(null);
+        told.sort(null);
+        for (int i = 0; i < told.size(); i++) {
+            assertThat(compiled.get(i)).isCloseTo(told.get(i), within(0.01));
+        }
+    }
+
     private static Point at(WireEnd end) {
         return end == null ? null : end.at();
     }
 
-    private static WireTerm.Foot foot(Scene scene, WireTerm term, boolean first, String unit) {
+    private static TieTerm.Foot foot(Scene scene, TieTerm term, boolean first, String unit) {
         var pose = scene.unit(unit).orElseThrow().pose(Situation.ON_STATION);
         return term.foot(
                 first, pose.yaw(), pose.at().x(), pose.at().y(), pose.at().z());
