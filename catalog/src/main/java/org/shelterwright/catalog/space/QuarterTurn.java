@@ -68,6 +68,11 @@ public enum QuarterTurn {
         };
     }
 
+    public Axis apply(Axis axis) {
+        return apply(axis == Axis.X ? Face.FRONT : axis == Axis.Y ? Face.LEFT : Face.TOP)
+                .axis();
+    }
+
     public Face apply(Face face) {
         Face turned = face;
         for (int i = 0; i < ordinal(); i++) {

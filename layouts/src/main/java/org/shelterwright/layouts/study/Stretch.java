@@ -201,7 +201,13 @@ final class Stretch {
     private Fixing fixing(Fixing old) {
         Box zone = old.toolZone();
         return new Fixing(
-                old.name(), point(old.at()), old.face(), old.thread(), old.grade(), zone == null ? null : box(zone));
+                old.name(),
+                point(old.at()),
+                old.face(),
+                old.thread(),
+                old.grade(),
+                zone == null ? null : box(zone),
+                old.slot());
     }
 
     private Support support(Support old) {

@@ -25,6 +25,7 @@ import org.shelterwright.catalog.item.Support;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.catalog.item.Tank;
 import org.shelterwright.catalog.source.MassBasis;
+import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
@@ -99,6 +100,15 @@ public final class TrialItem {
     }
 
     /** Adds a fixing and makes the item one that is bolted. */
+    /** A fixing in a hole that is slotted along an axis. */
+    public TrialItem slotted(Point at, Face face, String thread, Axis slot) {
+        fixing(at, face, thread);
+        Fixing round = fixings.remove(fixings.size() - 1);
+        fixings.add(new Fixing(
+                round.name(), round.at(), round.face(), round.thread(), round.grade(), round.toolZone(), slot));
+        return this;
+    }
+
     public TrialItem fixing(Point at, Face face, String thread) {
         loose = false;
         fixings.add(new Fixing("F" + (fixings.size() + 1), at, face, thread, "8.8", null));

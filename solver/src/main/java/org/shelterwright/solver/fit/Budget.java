@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param time wall-clock time; {@code null}: no bound
  */
 public record Budget(@Nullable Long moves, @Nullable Duration time) {
-    /** Moves of a search for which nobody set a budget: some 12 s for 30 units on two cores. */
-    public static final long USUAL_MOVES = 5_000_000;
+    /** Moves of a search for which nobody set a budget: some 20 s for 30 units on two cores. */
+    public static final long USUAL_MOVES = 3_000_000;
 
     public Budget {
         if (moves == null && time == null) {

@@ -15,7 +15,6 @@ import org.shelterwright.layouts.layout.BoltDownOrder;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Route;
 import org.shelterwright.layouts.ledger.Ledger;
-import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.ways.UnitWays;
 import org.shelterwright.solver.fit.distinct.LedgerScore;
 import org.shelterwright.solver.order.OrderFinder;
@@ -115,7 +114,9 @@ final class Finishing {
     }
 
     private Layout routed(Layout layout) {
-        return layout.brief().wires().isEmpty() ? layout : WireRouter.route(checker.scene(layout)).in(layout);
+        return layout.brief().wires().isEmpty()
+                ? layout
+                : WireRouter.route(checker.scene(layout)).in(layout);
     }
 
     private Layout ordered(Layout layout) {

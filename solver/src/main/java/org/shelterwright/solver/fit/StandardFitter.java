@@ -51,7 +51,8 @@ public final class StandardFitter implements Fitter {
         return fit(stowed, choice, finishing, observer, stop);
     }
 
-    private FitResult fit(FitRequest request, Choice choice, Finishing finishing, FitObserver observer, StopSignal stop) {
+    private FitResult fit(
+            FitRequest request, Choice choice, Finishing finishing, FitObserver observer, StopSignal stop) {
         Pulse pulse = new Pulse(observer);
         FitProblem problem = FitProblem.of(checker.scene(Finishing.bare(request.start())));
         MomentLimits limits = new MomentLimits(checker.book());

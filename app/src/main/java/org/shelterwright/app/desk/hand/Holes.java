@@ -20,7 +20,8 @@ final class Holes {
         Point low = moving.leader().pose(moving.situation()).at();
         fixings = PlacedFixing.of(moving.leader(), moving.situation()).stream()
                 .filter(fixing -> !fixing.intoHost())
-                .map(fixing -> new PlacedFixing(fixing.fixing(), fixing.at().minus(low), fixing.face(), false))
+                .map(fixing ->
+                        new PlacedFixing(fixing.fixing(), fixing.at().minus(low), fixing.face(), fixing.slot(), false))
                 .toList();
     }
 

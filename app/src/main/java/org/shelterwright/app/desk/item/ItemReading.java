@@ -16,6 +16,7 @@ import org.shelterwright.catalog.item.Mounting;
 import org.shelterwright.catalog.item.Solid;
 import org.shelterwright.catalog.plausible.ItemOddities;
 import org.shelterwright.catalog.plausible.Oddity;
+import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Size;
 
@@ -139,14 +140,14 @@ public record ItemReading(Optional<Item> item, Map<String, String> faults, List<
             if (line.thread().isBlank()) {
                 throw new IllegalArgumentException("A fixing needs a thread, such as M10.");
             }
-            Box toolZone = draft.base().fixings().stream()
+            Fixing before = draft.base().fixings().stream()
                     .filter(one -> one.name().equals(line.name()))
-                    .map(Fixing::toolZone)
-                    .filter(box -> box != null)
                     .findFirst()
                     .orElse(null);
+            Box toolZone = before == null ? null : before.toolZone();
+            Axis slot = before == null || before.slot() == line.face().axis() ? null : before.slot();
             String grade = line.grade().isBlank() ? null : line.grade();
-            return new Fixing(line.name(), typed.point(line.at()), line.face(), line.thread(), grade, toolZone);
+            return new Fixing(line.name(), typed.point(line.at()), line.face(), line.thread(), grade, toolZone, slot);
         }
 
         private Box box(Line.Cuboid<?> line) {

@@ -138,7 +138,8 @@ class SnappingTest {
         Point low = moving.leader().pose(moving.situation()).at();
         return PlacedFixing.of(moving.leader(), moving.situation()).stream()
                 .filter(fixing -> !fixing.intoHost())
-                .map(fixing -> new PlacedFixing(fixing.fixing(), fixing.at().minus(low), fixing.face(), false))
+                .map(fixing ->
+                        new PlacedFixing(fixing.fixing(), fixing.at().minus(low), fixing.face(), fixing.slot(), false))
                 .toList();
     }
 

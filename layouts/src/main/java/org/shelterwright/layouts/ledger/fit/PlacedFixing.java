@@ -2,10 +2,12 @@ package org.shelterwright.layouts.ledger.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Fixing;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.item.Surface;
+import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
@@ -17,9 +19,11 @@ import org.shelterwright.layouts.scene.PlacedUnit;
  *
  * @param at where its axis meets the surface
  * @param face the face of the turned unit through which it leaves
+ * @param slot axis of the body along which its hole is slotted; {@code null}: a round hole
  * @param intoHost true if it goes into the unit that carries this one, not into the body
  */
-public record PlacedFixing(Fixing fixing, Point at, Face face, boolean intoHost) {
+public record PlacedFixing(
+        Fixing fixing, Point at, Face face, @Nullable Axis slot, boolean intoHost) {
     /**
      * The fixings that hold a unit where it is: those of its mounting face, and those of a face that no allowed surface
      * uses (braces). The fixings of another way of mounting it are left out, and so are those of a loose unit on
@@ -41,6 +45,7 @@ public record PlacedFixing(Fixing fixing, Point at, Face face, boolean intoHost)
                         fixing,
                         pose.apply(fixing.at(), item.size()),
                         pose.apply(fixing.face()),
+                        fixing.slot() == null ? null : pose.yaw().apply(fixing.slot()),
                         ofMount && place.host() != null));
             }
         }

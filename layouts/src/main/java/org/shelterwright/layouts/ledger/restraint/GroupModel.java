@@ -11,6 +11,7 @@ import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.ledger.fit.MountFace;
+import org.shelterwright.layouts.ledger.fit.PlacedFixing;
 import org.shelterwright.layouts.ledger.restraint.group.Bolt;
 import org.shelterwright.layouts.ledger.restraint.group.BracedGroup;
 import org.shelterwright.layouts.ledger.restraint.group.FlatGroup;
@@ -50,7 +51,9 @@ final class GroupModel {
         List<Bolt> bolts = new ArrayList<>();
         for (HeldFixing fixing : fixings) {
             Point at = fixing.placed().at();
-            bolts.add(Bolt.at(metres(at, first), metres(at, second)));
+            Axis slot = fixing.placed().slot();
+            bolts.add(
+                    new Bolt(metres(at, first), metres(at, second), 1, slot == first ? 0 : 1, slot == second ? 0 : 1));
         }
         return new FlatGroup(
                 bolts,
@@ -62,22 +65,21 @@ final class GroupModel {
     private BracedGroup braced(List<HeldFixing> fixings, List<Point> contact) {
         List<SpaceBolt> bolts = new ArrayList<>();
         for (HeldFixing fixing : fixings) {
-            bolts.add(spot(
-                    fixing.placed().at(),
-                    fixing.placed().face(),
-                    fixing.placed().face() != mount));
+            PlacedFixing placed = fixing.placed();
+            bolts.add(spot(placed.at(), placed.face(), placed.slot(), placed.face() != mount));
         }
         return new BracedGroup(
-                bolts, contact.stream().map(at -> spot(at, mount, false)).toList());
+                bolts, contact.stream().map(at -> spot(at, mount, null, false)).toList());
     }
 
-    private static SpaceBolt spot(Point at, Face face, boolean brace) {
+    private static SpaceBolt spot(Point at, Face face, @Nullable Axis slot, boolean brace) {
         return new SpaceBolt(
                 Lengths.metres(at.x()),
                 Lengths.metres(at.y()),
                 Lengths.metres(at.z()),
                 face.axis().ordinal(),
                 face.sign(),
+                slot == null ? SpaceBolt.ROUND : slot.ordinal(),
                 brace);
     }
 

@@ -164,6 +164,7 @@ final class WhatIf {
                 fixing,
                 pose.apply(at, unit.item().size()),
                 pose.apply(like.face()),
+                null,
                 unit.place(Situation.ON_THE_ROAD).host() != null);
     }
 

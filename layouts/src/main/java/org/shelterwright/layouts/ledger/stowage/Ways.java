@@ -60,7 +60,8 @@ public final class Ways {
     }
 
     private static Point before(PlacedUnit unit) {
-        return unit.pose(Situation.ON_STATION).apply(spot(unit.item()), unit.item().size());
+        return unit.pose(Situation.ON_STATION)
+                .apply(spot(unit.item()), unit.item().size());
     }
 
     /** Where a task at a unit is done, in the frame of its item. */

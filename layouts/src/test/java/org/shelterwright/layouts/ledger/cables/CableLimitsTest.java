@@ -37,10 +37,10 @@ class CableLimitsTest {
         assertThat(CableLimits.all().stream().filter(CableLimit.class::isInstance))
                 .hasSize(CableLimits.all().size() - 1)
                 .allSatisfy(limit -> {
-            Row row = new CablePost().row(limit.id());
-            assertThat(row.doesNotApply()).isTrue();
-            assertThat(row.finding()).isEqualTo("The brief asks for no wires.");
-        });
+                    Row row = new CablePost().row(limit.id());
+                    assertThat(row.doesNotApply()).isTrue();
+                    assertThat(row.finding()).isEqualTo("The brief asks for no wires.");
+                });
     }
 
     @Test

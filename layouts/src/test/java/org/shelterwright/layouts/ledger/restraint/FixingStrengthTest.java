@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.shelterwright.catalog.body.Strength;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.catalog.source.Source;
+import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
@@ -66,6 +67,30 @@ class FixingStrengthTest {
                 0);
 
         assertThat(demand(left)).isCloseTo(demand(ahead), within(1e-12));
+    }
+
+    /** Two of four bolts in slots along x leave the shear of a push forward to the other two, however the unit is turned. */
+    @Test
+    void slotsBearNothingAlongThem() {
+        TrialItem slotted = TrialItem.of("cabinet", 600, 400, 1000)
+                .mass(100.0, Point.ofMm(300, 200, 500))
+                .slotted(Point.ofMm(50, 50, 0), Face.BOTTOM, "M10", Axis.X)
+                .slotted(Point.ofMm(50, 350, 0), Face.BOTTOM, "M10", Axis.X)
+                .fixing(Point.ofMm(550, 50, 0), Face.BOTTOM, "M10")
+                .fixing(Point.ofMm(550, 350, 0), Face.BOTTOM, "M10");
+        double shear = 100 * Pushed.G / 2;
+
+        Row ahead =
+                row(Trial.in(Pushed.body(1e9, 8000)).rules(Pushed.forward(1)).floor("cabinet", slotted, 1000, 1000), 0);
+        Row left = row(
+                Trial.in(Pushed.body(1e9, 8000))
+                        .rules(Pushed.sideways(1))
+                        .put("cabinet", slotted, Trial.onFloor(1000, 1000, QuarterTurn.R90)),
+                0);
+
+        assertThat(demand(ahead)).isCloseTo(shear / 8000, within(1e-6));
+        assertThat(demand(left)).isCloseTo(demand(ahead), within(1e-6));
+        assertThat(ahead.finding()).startsWith("Fixing F3 of Cabinet bears");
     }
 
     @Test

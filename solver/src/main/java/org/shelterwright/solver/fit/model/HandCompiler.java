@@ -52,8 +52,7 @@ final class HandCompiler {
         }
         for (Opening opening : unit == null ? scene.body().openings() : List.<Opening>of()) {
             if (opening.name().equals(task.opening())) {
-                terms.add(new HandTerm(
-                        slot, -1, middle, opening.area().centre(), item.size(), item.size(), longest));
+                terms.add(new HandTerm(slot, -1, middle, opening.area().centre(), item.size(), item.size(), longest));
             }
         }
     }

@@ -3,10 +3,10 @@ package org.shelterwright.solver.fit.kernel;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Map;
-import java.util.Random;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Point;
@@ -16,13 +16,13 @@ import org.shelterwright.layouts.cable.WireEnd;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.layout.Layout;
-import org.shelterwright.layouts.samples.Samples;
 import org.shelterwright.layouts.ledger.stowage.Ways;
+import org.shelterwright.layouts.samples.Samples;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.solver.fit.model.FitProblem;
+import org.shelterwright.solver.fit.model.HandTerm;
 import org.shelterwright.solver.fit.model.Slot;
 import org.shelterwright.solver.fit.model.Spot;
-import org.shelterwright.solver.fit.model.HandTerm;
 import org.shelterwright.solver.fit.model.TieTerm;
 import org.shelterwright.solver.fit.model.WireTerm;
 
@@ -116,11 +116,12 @@ class TieCostsTest {
         Scene scene = problem.scene();
         Ways ways = new Ways(scene);
         List<Double> told = new ArrayList<>();
-        scene.interiors().stowages().forEach((unit, pieces) -> pieces.forEach(piece -> ways.task(piece.spec())
-                .filter(task -> !unit.equals(task.unit()))
-                .flatMap(ways::spot)
-                .ifPresent(spot -> told.add(Ways.mm(
-                        scene.unit(unit).orElseThrow(), piece.box(), spot)))));
+        scene.interiors()
+                .stowages()
+                .forEach((unit, pieces) -> pieces.forEach(piece -> ways.task(piece.spec())
+                        .filter(task -> !unit.equals(task.unit()))
+                        .flatMap(ways::spot)
+                        .ifPresent(spot -> told.add(Ways.mm(scene.unit(unit).orElseThrow(), piece.box(), spot)))));
         List<Double> compiled = new ArrayList<>();
         for (TieTerm term : problem.ties()) {
             if (term instanceof HandTerm) {

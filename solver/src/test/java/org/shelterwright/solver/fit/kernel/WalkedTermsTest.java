@@ -33,8 +33,8 @@ class WalkedTermsTest {
     private static final Set<String> HEIGHTS = Set.of("access.seat-headroom", "access.reach");
 
     /** Limits that {@link State} adds up with those tested here; left out so that the rest can be told. */
-    private static final Set<String> OTHERS =
-            Set.of("access.zone-inside", "access.zone-free", "access.seats-apart", "access.exit-zone", "cables.plug-free");
+    private static final Set<String> OTHERS = Set.of(
+            "access.zone-inside", "access.zone-free", "access.seats-apart", "access.exit-zone", "cables.plug-free");
 
     private static final Map<String, Double> RULES = Map.of(
             "access.walkway-width", 500.0,

@@ -38,10 +38,11 @@ class CompiledTermsTest {
             "access.exit-zone",
             "cables.plug-free");
 
-    private final LimitBook book = new LimitBook(Stream.<List<Limit>>of(FitLimits.all(), AccessLimits.all(), CableLimits.all())
-            .flatMap(List::stream)
-            .filter(limit -> COMPILED.contains(limit.id()))
-            .toList());
+    private final LimitBook book =
+            new LimitBook(Stream.<List<Limit>>of(FitLimits.all(), AccessLimits.all(), CableLimits.all())
+                    .flatMap(List::stream)
+                    .filter(limit -> COMPILED.contains(limit.id()))
+                    .toList());
     private final Checker checker = new Checker(book, List.of());
 
     static Stream<Long> seeds() {

@@ -32,7 +32,7 @@ public final class BracedGroup {
         for (SpaceBolt bolt : bolts) {
             for (int axis = 0; axis < 3; axis++) {
                 boolean square = axis == bolt.axis();
-                stiffness[rows.size()] = 1;
+                stiffness[rows.size()] = axis == bolt.slot() ? 0 : 1;
                 oneWay[rows.size()] = square && !bolt.brace();
                 rows.add(row(bolt, axis, square ? -bolt.sign() : 1));
             }

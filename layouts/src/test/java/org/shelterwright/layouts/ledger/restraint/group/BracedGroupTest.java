@@ -9,11 +9,11 @@ import org.junit.jupiter.api.Test;
 
 class BracedGroupTest {
     private static SpaceBolt floor(double x, double y) {
-        return new SpaceBolt(x, y, 0, 2, -1, false);
+        return new SpaceBolt(x, y, 0, 2, -1, SpaceBolt.ROUND, false);
     }
 
     private static SpaceBolt wall(double y, double z) {
-        return new SpaceBolt(0, y, z, 0, -1, true);
+        return new SpaceBolt(0, y, z, 0, -1, SpaceBolt.ROUND, true);
     }
 
     private static final List<SpaceBolt> FEET = List.of(floor(0, 0), floor(0.5, 0), floor(0.5, 0.6), floor(0, 0.6));
@@ -43,6 +43,40 @@ class BracedGroupTest {
                 assertThat(inSpace.shearS()).as("seed " + seed).containsExactly(plane.shearS(), within(1e-6 * size));
             }
         }
+    }
+
+    @Test
+    void slotsBearAsMuchAsInTheFlatGroup() {
+        int slotted = 0;
+        for (long seed = 1; seed < 400; seed++) {
+            RandomGroup random = RandomGroup.of(seed);
+            List<Bolt> bolts = new ArrayList<>();
+            List<SpaceBolt> inSpace = new ArrayList<>();
+            for (Bolt one : random.bolts()) {
+                boolean slot = (bolts.size() + seed) % 3 == 0;
+                bolts.add(new Bolt(one.s(), one.t(), 1, slot ? 0 : 1, 1));
+                inSpace.add(new SpaceBolt(one.s(), one.t(), 0, 2, -1, slot ? 0 : SpaceBolt.ROUND, false));
+            }
+            FlatGroup flat = new FlatGroup(bolts, random.contact());
+            BracedGroup space = new BracedGroup(
+                    inSpace,
+                    flat.contact().stream()
+                            .map(spot -> floor(spot.s(), spot.t()))
+                            .toList());
+            Force f = random.force();
+
+            GroupForces plane = flat.under(f);
+            GroupForces forces = space.under(f.alongS(), f.alongT(), f.off(), f.s(), f.t(), f.height());
+
+            if (plane.held() && bolts.size() > 4) {
+                double size = f.size(0.2);
+                assertThat(forces.held()).as("seed " + seed).isTrue();
+                assertThat(forces.shearS()).as("seed " + seed).containsExactly(plane.shearS(), within(1e-5 * size));
+                assertThat(forces.shearT()).as("seed " + seed).containsExactly(plane.shearT(), within(1e-5 * size));
+                slotted++;
+            }
+        }
+        assertThat(slotted).isGreaterThan(50);
     }
 
     @Test
