@@ -3,10 +3,7 @@ package org.shelterwright.catalog.sliding;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.PriorityQueue;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
 
@@ -23,16 +20,12 @@ final class Flood {
 
     private record Node(int cell, int interval, int x, long gone, int parent) {}
 
-    private record Open(long key, int node) {}
-
     private final Rows rows;
     private final Levels ys;
     private final Levels zs;
     private final Box goal;
     private final List<Node> nodes = new ArrayList<>();
-    private final Map<Long, Integer> numbers = new HashMap<>();
-    private final PriorityQueue<Open> open = new PriorityQueue<>(
-            (a, b) -> a.key() != b.key() ? Long.compare(a.key(), b.key()) : Integer.compare(a.node(), b.node()));
+    private final OpenNodes open = new OpenNodes();
 
     Flood(Rows rows, Levels ys, Levels zs, Box goal) {
         this.rows = rows;
@@ -54,7 +47,7 @@ final class Flood {
         }
         enter(cell, interval, start.x(), 0, -1);
         while (!open.isEmpty()) {
-            int number = open.remove().node();
+            int number = open.remove();
             Node node = nodes.get(number);
             if (reaches(node)) {
                 return path(number);
@@ -96,14 +89,13 @@ final class Flood {
     }
 
     private void enter(int cell, int interval, int x, long gone, int parent) {
-        long key = ((long) cell << 24) | interval;
-        if (numbers.putIfAbsent(key, nodes.size()) != null) {
+        if (!rows.enter(cell, interval)) {
             return;
         }
         int number = nodes.size();
         nodes.add(new Node(cell, interval, x, gone, parent));
         long left = Math.max(0, Math.max((long) goal.x0() - x, (long) x - goal.x1()));
-        open.add(new Open(gone + TOWARDS_GOAL * left, number));
+        open.add(gone + TOWARDS_GOAL * left, number);
     }
 
     private boolean reaches(Node node) {
@@ -186,15 +178,15 @@ final class Flood {
      * one.
      */
     BitSet frontier() {
-        BitSet bounding = new BitSet();
+        long[] bounding = rows.noObstacles();
         for (Node node : nodes) {
             markAround(rows, node.cell(), node.interval(), bounding);
         }
-        return bounding;
+        return BitSet.valueOf(bounding);
     }
 
     /** Marks what ends an interval of a row, and what lies in a strip beside it. */
-    static void markAround(Rows rows, int cell, int interval, BitSet bounding) {
+    static void markAround(Rows rows, int cell, int interval, long[] bounding) {
         int[] own = rows.intervals(cell);
         int low = own[2 * interval];
         int high = own[2 * interval + 1];
