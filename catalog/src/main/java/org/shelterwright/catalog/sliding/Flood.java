@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
 
@@ -23,11 +24,12 @@ final class Flood {
     private final Rows rows;
     private final Levels ys;
     private final Levels zs;
-    private final Box goal;
+    private final @Nullable Box goal;
     private final List<Node> nodes = new ArrayList<>();
     private final OpenNodes open = new OpenNodes();
 
-    Flood(Rows rows, Levels ys, Levels zs, Box goal) {
+    /** @param goal {@code null} to spread through all that can be reached */
+    Flood(Rows rows, Levels ys, Levels zs, @Nullable Box goal) {
         this.rows = rows;
         this.ys = ys;
         this.zs = zs;
@@ -40,12 +42,18 @@ final class Flood {
      * @return the way to the goal, start first; empty if there is none
      */
     List<Point> run(Point start) {
-        int cell = rows.cell(Levels.cellOfLevel(ys.indexOf(start.y())), Levels.cellOfLevel(zs.indexOf(start.z())));
-        int interval = holding(rows.intervals(cell), start.x(), start.x());
-        if (interval < 0) {
-            return List.of();
+        return run(List.of(start));
+    }
+
+    /** The same from several starts at once; the way begins at one of them. */
+    List<Point> run(List<Point> starts) {
+        for (Point start : starts) {
+            int cell = rows.cell(Levels.cellOfLevel(ys.indexOf(start.y())), Levels.cellOfLevel(zs.indexOf(start.z())));
+            int interval = holding(rows.intervals(cell), start.x(), start.x());
+            if (interval >= 0) {
+                enter(cell, interval, start.x(), 0, -1);
+            }
         }
-        enter(cell, interval, start.x(), 0, -1);
         while (!open.isEmpty()) {
             int number = open.remove();
             Node node = nodes.get(number);
@@ -94,30 +102,36 @@ final class Flood {
         }
         int number = nodes.size();
         nodes.add(new Node(cell, interval, x, gone, parent));
-        long left = Math.max(0, Math.max((long) goal.x0() - x, (long) x - goal.x1()));
+        Box to = goal;
+        long left = to == null ? 0 : Math.max(0, Math.max((long) to.x0() - x, (long) x - to.x1()));
         open.add(gone + TOWARDS_GOAL * left, number);
     }
 
     private boolean reaches(Node node) {
+        Box to = goal;
         int y = y(node);
         int z = z(node);
         int[] own = rows.intervals(node.cell());
-        return y >= goal.y0()
-                && y <= goal.y1()
-                && z >= goal.z0()
-                && z <= goal.z1()
-                && own[2 * node.interval()] <= goal.x1()
-                && own[2 * node.interval() + 1] >= goal.x0();
+        return to != null
+                && y >= to.y0()
+                && y <= to.y1()
+                && z >= to.z0()
+                && z <= to.z1()
+                && own[2 * node.interval()] <= to.x1()
+                && own[2 * node.interval() + 1] >= to.x0();
     }
 
     private List<Point> path(int last) {
         List<Point> back = new ArrayList<>();
         Node end = nodes.get(last);
         int[] own = rows.intervals(end.cell());
-        int x = Math.min(
-                Math.max(end.x(), Math.max(goal.x0(), own[2 * end.interval()])),
-                Math.min(goal.x1(), own[2 * end.interval() + 1]));
-        add(back, at(end, x));
+        Box to = goal;
+        if (to != null) {
+            int x = Math.min(
+                    Math.max(end.x(), Math.max(to.x0(), own[2 * end.interval()])),
+                    Math.min(to.x1(), own[2 * end.interval() + 1]));
+            add(back, at(end, x));
+        }
         add(back, at(end, end.x()));
         for (int number = last; nodes.get(number).parent() >= 0; ) {
             Node node = nodes.get(number);
@@ -171,6 +185,36 @@ final class Flood {
                         + (long) (b.z() - a.z()) * (c.z() - b.z())
                 >= 0;
         return (x || y || z) && onward;
+    }
+
+    /** A point of each interval of other rows on the same levels that lies in what was reached, nearest to where that was entered. */
+    List<Point> within(Rows others) {
+        List<Point> points = new ArrayList<>();
+        for (Node node : nodes) {
+            int[] own = rows.intervals(node.cell());
+            int[] theirs = others.intervals(node.cell());
+            for (int i = 0; i < theirs.length; i += 2) {
+                if (theirs[i] >= own[2 * node.interval()] && theirs[i + 1] <= own[2 * node.interval() + 1]) {
+                    points.add(at(node, Math.min(Math.max(node.x(), theirs[i]), theirs[i + 1])));
+                }
+            }
+        }
+        return points;
+    }
+
+    /** The least cuboid of shifts that holds all that was reached. */
+    Box reached() {
+        Box hull = null;
+        for (Node node : nodes) {
+            int[] own = rows.intervals(node.cell());
+            Point low = at(node, own[2 * node.interval()]);
+            Box one = Box.between(low, at(node, own[2 * node.interval() + 1]));
+            hull = hull == null ? one : hull.hull(one);
+        }
+        if (hull == null) {
+            throw new IllegalStateException("Nothing was reached.");
+        }
+        return hull;
     }
 
     /**
