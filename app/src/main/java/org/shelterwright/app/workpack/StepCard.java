@@ -195,8 +195,8 @@ final class StepCard {
         for (Bolting one : step.boltings()) {
             y = paragraph(one.text() + ", washer under each head", x, y, width, Weight.MEDIUM);
         }
-        shapes.addAll(BoltPattern.shapes(step, new Bounds(x, y + 1, x + width, y + 27)));
-        return y + 28;
+        shapes.addAll(BoltPattern.shapes(step, new Bounds(x, y + 1, x + width, y + 21)));
+        return y + 22;
     }
 
     /** Where each fixing goes, over the full width. */
