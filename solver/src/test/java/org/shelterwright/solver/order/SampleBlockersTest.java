@@ -48,8 +48,12 @@ class SampleBlockersTest {
         Layout layout = sample(name);
         List<String> order = layout.boltDown().units();
         Scene scene = checker.scene(layout);
+        UnitWays ways = new UnitWays(scene);
         int named = 0;
         for (String late : order) {
+            if (ways.out(scene.unit(late).orElseThrow(), new BitSet()).free()) {
+                continue;
+            }
             List<String> moved = new ArrayList<>(order);
             moved.remove(late);
             moved.add(late);
