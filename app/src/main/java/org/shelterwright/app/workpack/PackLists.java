@@ -22,11 +22,7 @@ final class PackLists {
         List<List<@Nullable Object>> rows = new ArrayList<>();
         for (BoltDownStep step : plan.steps()) {
             rows.add(Arrays.asList(
-                    step.number(),
-                    step.unit().name(),
-                    step.unit().item().name(),
-                    1,
-                    mass(step)));
+                    step.number(), step.unit().name(), step.unit().item().name(), 1, mass(step)));
             for (Bolting one : step.boltings()) {
                 int count = one.places().size();
                 rows.add(Arrays.asList(step.number(), step.unit().name(), "bolt " + bolt(one), count, null));

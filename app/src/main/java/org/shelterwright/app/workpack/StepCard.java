@@ -181,9 +181,7 @@ final class StepCard {
         String mass = handling == null ? "mass not known" : "up to " + Numerals.short3(handling.massKg()) + " kg";
         shapes.add(Lettering.bold(mass, new Spot(x, top + 10.5), 4));
         double y = top + 13;
-        return handling == null
-                ? y
-                : paragraph(StepWords.handling(handling) + ".", x, y, width, Weight.REGULAR);
+        return handling == null ? y : paragraph(StepWords.handling(handling) + ".", x, y, width, Weight.REGULAR);
     }
 
     private double bolt(BoltDownStep step, double x, double top, double width) {

@@ -165,7 +165,10 @@ class TabletPackTest {
         Ran ran = Ran.of("weigh", "sample:river-post", "--record", exported, "--out", folder.resolve("built"));
         assertThat(ran.status()).as(ran.err()).isEqualTo(1);
         assertThat(ran.out())
-                .contains("River Post, as built: ", "out of tolerance, 0 void.", "Step 4, Drying cupboard is not signed.");
+                .contains(
+                        "River Post, as built: ",
+                        "out of tolerance, 0 void.",
+                        "Step 4, Drying cupboard is not signed.");
         assertThat(folder.resolve("built/as-built.json")).exists();
         assertThat(folder.resolve("built/mass-statement.csv")).content().contains("Telemetry rack 1");
     }

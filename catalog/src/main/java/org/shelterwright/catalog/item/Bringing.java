@@ -16,7 +16,8 @@ public record Bringing(List<Face> lyingOn, List<PartOff> partsOff) {
         lyingOn = List.copyOf(lyingOn);
         partsOff = List.copyOf(partsOff);
         if (lyingOn.contains(Face.TOP) || lyingOn.contains(Face.BOTTOM)) {
-            throw new IllegalArgumentException("An item is laid on its front, rear, left or right, not on top or bottom.");
+            throw new IllegalArgumentException(
+                    "An item is laid on its front, rear, left or right, not on top or bottom.");
         }
         Set<String> solids = new HashSet<>();
         for (PartOff part : partsOff) {

@@ -123,9 +123,7 @@ class TiltTwinTest {
             if (!seen.add(spot) || !free(world, parts, spot.at())) {
                 continue;
             }
-            if (spot.lying()
-                    && parts.stream()
-                            .allMatch(part -> world.target().contains(part.moved(spot.at())))) {
+            if (spot.lying() && parts.stream().allMatch(part -> world.target().contains(part.moved(spot.at())))) {
                 return true;
             }
             for (Axis axis : Axis.values()) {
@@ -230,8 +228,14 @@ class TiltTwinTest {
 
         assertThat(way.free()).isTrue();
         assertThat(way.stages()).filteredOn(Stage::lying).isNotEmpty();
-        assertThat(new TiltQuery(thing, Face.REAR, walls, low, target).ask(new BitSet()).free()).isFalse();
-        assertThat(new WayQuery(thing, walls, box(-9, -5, 0, 9, 9, 5), target, true).ask(new BitSet()).free()).isFalse();
+        assertThat(new TiltQuery(thing, Face.REAR, walls, low, target)
+                        .ask(new BitSet())
+                        .free())
+                .isFalse();
+        assertThat(new WayQuery(thing, walls, box(-9, -5, 0, 9, 9, 5), target, true)
+                        .ask(new BitSet())
+                        .free())
+                .isFalse();
     }
 
     @Test

@@ -183,7 +183,9 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
                         .orElse(0);
                 tools.add("ratchet");
                 tools.add(
-                        most > 0 ? "torque wrench to " + Amounts.number(Math.ceil(most / 10) * 10, 1) + " N·m" : "torque wrench");
+                        most > 0
+                                ? "torque wrench to " + Amounts.number(Math.ceil(most / 10) * 10, 1) + " N·m"
+                                : "torque wrench");
                 tools.add("paint marker");
             }
             if (boltings.stream()

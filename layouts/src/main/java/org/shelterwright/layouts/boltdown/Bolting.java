@@ -54,7 +54,12 @@ public record Bolting(
      * @param grid the rail or raster that takes it; {@code null} if it is none
      */
     public record Place(
-            int number, String name, Point at, String taker, String where, @Nullable HoleGrid grid) {
+            int number,
+            String name,
+            Point at,
+            String taker,
+            String where,
+            @Nullable HoleGrid grid) {
         /** Where it goes, such as "floor raster, row 3, hole 24". */
         public String into() {
             return where.isEmpty() ? taker : taker + ", " + where;

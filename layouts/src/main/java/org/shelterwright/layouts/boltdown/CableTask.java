@@ -45,7 +45,8 @@ public record CableTask(String wire, boolean earthing, String text, boolean clos
         return new CableTask(
                 wire.id(),
                 earthing(laid),
-                "Before it comes in: " + wire.id().toUpperCase(Locale.ROOT) + " " + cableName(laid) + by(laid) + ": lay from "
+                "Before it comes in: " + wire.id().toUpperCase(Locale.ROOT) + " " + cableName(laid) + by(laid)
+                        + ": lay from "
                         + named(scene, wire.from()) + " to " + named(scene, wire.to())
                         + ", both ends open, labels on; the tray is covered afterwards",
                 false,
@@ -57,8 +58,7 @@ public record CableTask(String wire, boolean earthing, String text, boolean clos
         return cable != null && cable.cableClass() == CableClass.EARTH;
     }
 
-    private static Optional<CableTask> of(
-            Scene scene, PlacedUnit unit, Set<String> in, LaidWire laid, boolean before) {
+    private static Optional<CableTask> of(Scene scene, PlacedUnit unit, Set<String> in, LaidWire laid, boolean before) {
         Wire wire = laid.wire();
         boolean from = owner(wire.from()).equals(unit.id());
         boolean to = owner(wire.to()).equals(unit.id());
@@ -70,8 +70,8 @@ public record CableTask(String wire, boolean earthing, String text, boolean clos
         String far = owner(other);
         boolean there = far.equals(unit.id()) || far.equals("body") || in.contains(far);
         boolean inside = far.equals("body") || scene.unit(far).isPresent();
-        String name = wire.id().toUpperCase(Locale.ROOT) + " "
-                + (before ? "(laid)" : cableName(laid)) + ", " + port(own) + (before ? "" : by(laid));
+        String name = wire.id().toUpperCase(Locale.ROOT) + " " + (before ? "(laid)" : cableName(laid)) + ", "
+                + port(own) + (before ? "" : by(laid));
         String text = there
                 ? name + " to " + named(scene, other) + ": connect both ends, label on"
                 : before

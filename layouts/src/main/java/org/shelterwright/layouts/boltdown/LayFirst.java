@@ -19,9 +19,8 @@ final class LayFirst {
     /** By index of the unit that covers the tray. A wire of which no end is in the order, or that is covered from the start, is left out. */
     static Map<Integer, List<LaidWire>> by(Scene scene, BoltDownOrder order) {
         TrayReach reach = new TrayReach(scene);
-        List<PlacedUnit> units = order.units().stream()
-                .flatMap(id -> scene.unit(id).stream())
-                .toList();
+        List<PlacedUnit> units =
+                order.units().stream().flatMap(id -> scene.unit(id).stream()).toList();
         Map<Integer, List<LaidWire>> first = new HashMap<>();
         for (LaidWire wire : CableNet.of(scene).wires()) {
             PlacedUnit covering = covering(reach, wire, units);
@@ -34,8 +33,7 @@ final class LayFirst {
     }
 
     /** The unit with which its trays are covered at last, if that is in no later than its first end. */
-    private static @Nullable PlacedUnit covering(
-            TrayReach reach, LaidWire wire, List<PlacedUnit> units) {
+    private static @Nullable PlacedUnit covering(TrayReach reach, LaidWire wire, List<PlacedUnit> units) {
         BitSet in = new BitSet();
         if (!wire.routed() || !reach.reached(wire, in)) {
             return null;

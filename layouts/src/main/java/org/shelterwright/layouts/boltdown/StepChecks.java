@@ -20,7 +20,12 @@ final class StepChecks {
     private StepChecks() {}
 
     static List<StepCheck> of(
-            Scene scene, PlacedUnit unit, List<Bolting> boltings, List<CableTask> cables, Passage passage, Carried carried) {
+            Scene scene,
+            PlacedUnit unit,
+            List<Bolting> boltings,
+            List<CableTask> cables,
+            Passage passage,
+            Carried carried) {
         List<StepCheck> checks = new ArrayList<>();
         for (Datum datum : Datum.of(scene, unit)) {
             String axis = datum.from().axis().name().toLowerCase(Locale.ROOT);
@@ -42,8 +47,8 @@ final class StepChecks {
                     StepCheck.Kind.TORQUE,
                     torque == null
                             ? "Torque of " + one.text() + " not known: ask"
-                            : (count == 1 ? "1 bolt " : "All " + count + " ") + one.thread() + " at "
-                                    + number(torque) + " N·m",
+                            : (count == 1 ? "1 bolt " : "All " + count + " ") + one.thread() + " at " + number(torque)
+                                    + " N·m",
                     "two rounds, crosswise, paint mark on each",
                     torque,
                     "N·m",
@@ -70,15 +75,15 @@ final class StepChecks {
             }
         }
         for (String piece : carried.later()) {
-            checks.add(look(unit, "piece-" + piece, sentence(piece) + " fitted", "all its screws in, nothing left loose"));
+            checks.add(
+                    look(unit, "piece-" + piece, sentence(piece) + " fitted", "all its screws in, nothing left loose"));
         }
         for (PartOff part : carried.off()) {
             checks.add(look(unit, "part-" + part.name(), sentence(part.name()) + " put on again", "as it came off"));
         }
         Opening opening = passage.opening();
         if (opening != null) {
-            checks.add(
-                    look(unit, "door", sentence(opening.name()) + " still opens fully", "the way out stays free"));
+            checks.add(look(unit, "door", sentence(opening.name()) + " still opens fully", "the way out stays free"));
         }
         return checks;
     }

@@ -6,18 +6,18 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import org.shelterwright.catalog.body.Opening;
-import org.shelterwright.layouts.handling.Carried;
-import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.body.HoleGrid;
+import org.shelterwright.catalog.body.Opening;
 import org.shelterwright.catalog.item.ItemKind;
 import org.shelterwright.catalog.item.Port;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.catalog.sliding.Stage;
+import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
+import org.shelterwright.layouts.handling.Carried;
 import org.shelterwright.layouts.handling.Handling;
 import org.shelterwright.layouts.handling.Handlings;
 import org.shelterwright.layouts.ledger.mend.Amounts;
@@ -157,7 +157,8 @@ public final class StepWords {
             cautions.add("Electrical work dead, locked off and proved dead, by qualified people.");
         }
         if (passage.lyingOn() != null) {
-            cautions.add("It comes in lying and is stood up: tied to the trolley until then, nobody where it may fall.");
+            cautions.add(
+                    "It comes in lying and is stood up: tied to the trolley until then, nobody where it may fall.");
         }
         if (passage.turns()) {
             cautions.add("It must be turned on the way: keep the turning circle clear.");

@@ -14,7 +14,11 @@ import org.shelterwright.catalog.item.PartOff;
  * @param handling how it is moved so; {@code null} if its mass is not known
  */
 public record Carried(
-        List<String> filled, List<String> later, int stowed, List<PartOff> off, @Nullable Handling handling) {
+        List<String> filled,
+        List<String> later,
+        int stowed,
+        List<PartOff> off,
+        @Nullable Handling handling) {
     public Carried {
         filled = List.copyOf(filled);
         later = List.copyOf(later);

@@ -69,8 +69,7 @@ final class Questions {
         Face side = mode.lyingOn();
         return side == null
                 ? new WayQuery(solids, obstacles, region, target, true)
-                : new TiltQuery(
-                        solids, unit.pose(Situation.ON_STATION).apply(side), obstacles, region, target);
+                : new TiltQuery(solids, unit.pose(Situation.ON_STATION).apply(side), obstacles, region, target);
     }
 
     private Moving makePart(PlacedUnit unit, Opening opening, int part, List<PlacedUnit> others) {
@@ -102,7 +101,8 @@ final class Questions {
         return unit.item().solids().stream()
                 .filter(solid -> solid.presence().in(Situation.ON_STATION) && names.contains(solid.name()) == named)
                 .map(Solid::box)
-                .map(box -> unit.pose(Situation.ON_STATION).apply(box, unit.item().size()))
+                .map(box ->
+                        unit.pose(Situation.ON_STATION).apply(box, unit.item().size()))
                 .toList();
     }
 

@@ -2,23 +2,23 @@ package org.shelterwright.layouts.boltdown;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
-import org.shelterwright.layouts.rules.Figure;
-import org.shelterwright.layouts.layout.Parts;
-import org.shelterwright.layouts.layout.BoltDownOrder.BroughtIn;
-import org.shelterwright.catalog.space.Size;
-import org.shelterwright.catalog.item.Solid;
-import org.shelterwright.catalog.item.Presence;
-import org.shelterwright.catalog.item.Item;
-import java.util.Map;
-import java.util.HashMap;
-import java.util.Collections;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.item.Presence;
+import org.shelterwright.catalog.item.Solid;
+import org.shelterwright.catalog.space.Size;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.file.LayoutFiles;
+import org.shelterwright.layouts.layout.BoltDownOrder.BroughtIn;
 import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.ledger.restraint.RestraintSheet;
+import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.samples.Samples;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -111,7 +111,8 @@ class BoltDownPlanTest {
 
     @Test
     void aCableIsLaidBeforeTheUnitThatWouldCoverItsTray() {
-        // Racks up to the roof fill the trays over them, and a hand reaches 250 mm: rack 2 covers the tray of the wire to rack 1.
+        // Racks up to the roof fill the trays over them, and a hand reaches 250 mm: rack 2 covers the tray of the wire
+        // to rack 1.
         Map<String, Item> items = new HashMap<>(layout.parts().items());
         Item old = items.get("rack-19-34u");
         items.put(old.id(), upTo(layout.body().inside().z(), old));

@@ -64,7 +64,8 @@ class BroughtInTest {
         assertThat(StepWords.way(step.passage()).get(0)).startsWith("in through the low door, lying on its rear: ");
         assertThat(StepWords.way(step.passage())).contains("stand it up");
         assertThat(step.cautions())
-                .contains("It comes in lying and is stood up: tied to the trolley until then, nobody where it may fall.");
+                .contains(
+                        "It comes in lying and is stood up: tied to the trolley until then, nobody where it may fall.");
     }
 
     @Test
@@ -79,8 +80,7 @@ class BroughtInTest {
 
     @Test
     void partsComeOffAndComeInByThemselves() {
-        TrialItem cut =
-                tall().solid(Box.ofMm(0, 0, 0, 500, 800, 1400)).solid(Box.ofMm(0, 0, 1400, 500, 800, 1800));
+        TrialItem cut = tall().solid(Box.ofMm(0, 0, 0, 500, 800, 1400)).solid(Box.ofMm(0, 0, 1400, 500, 800, 1800));
         String named = cut.build().solids().get(1).name();
         cut.bringing(new Bringing(List.of(), List.of(new PartOff("top box", List.of(named), 15, 12))));
         Trial trial = Trial.in(body()).rules("shelter-common").floor("locker", cut, 3000, 600);
@@ -90,8 +90,7 @@ class BroughtInTest {
         assertThat(way.free()).isTrue();
         assertThat(way.apart()).isTrue();
         BoltDownStep step = step(trial);
-        assertThat(StepWords.fittings(step))
-                .contains("Take off before, put on again at its place: top box (15 kg).");
+        assertThat(StepWords.fittings(step)).contains("Take off before, put on again at its place: top box (15 kg).");
         assertThat(step.handling()).isNotNull();
         assertThat(step.handling().massKg()).as("less the part").isLessThan(60);
         assertThat(step.checks()).anyMatch(check -> check.text().equals("Top box put on again"));
@@ -112,8 +111,7 @@ class BroughtInTest {
                         .build())
                 .hasMessage("The part \"lid\" of item locker names the solid \"lid\", which the item does not have.");
         assertThatThrownBy(() -> new Bringing(
-                        List.of(),
-                        List.of(new PartOff("a", List.of("s"), 1, 1), new PartOff("b", List.of("s"), 1, 1))))
+                        List.of(), List.of(new PartOff("a", List.of("s"), 1, 1), new PartOff("b", List.of("s"), 1, 1))))
                 .hasMessage("The solid \"s\" belongs to two parts that come off. Name it in one.");
     }
 }

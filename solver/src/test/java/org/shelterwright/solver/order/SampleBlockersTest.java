@@ -82,7 +82,9 @@ class SampleBlockersTest {
         Scene scene = checker.scene(wider);
         assertThat(rows).anySatisfy(row -> {
             assertThat(row.units()).startsWith("rack-2").contains("chart-table");
-            assertThat(row.finding()).startsWith("Telemetry rack 2 does not come in past ").contains("Chart table");
+            assertThat(row.finding())
+                    .startsWith("Telemetry rack 2 does not come in past ")
+                    .contains("Chart table");
         });
         rows.stream()
                 .filter(row -> row.units().get(0).equals("rack-2"))
@@ -103,7 +105,9 @@ class SampleBlockersTest {
         assertThat(ways.out(unit, gone).free()).as(row.finding()).isTrue();
         for (String one : blockers) {
             gone.clear(index(scene, one));
-            assertThat(ways.out(unit, gone).free()).as(row.finding() + " " + one).isFalse();
+            assertThat(ways.out(unit, gone).free())
+                    .as(row.finding() + " " + one)
+                    .isFalse();
             gone.set(index(scene, one));
         }
     }
@@ -124,12 +128,27 @@ class SampleBlockersTest {
         items.put(
                 id,
                 new Item(
-                        old.id(), old.name(), old.kind(), old.material(), size,
+                        old.id(),
+                        old.name(),
+                        old.kind(),
+                        old.material(),
+                        size,
                         List.of(new Solid("block", new Box(0, 0, 0, size.x(), size.y(), size.z()), Presence.ALWAYS)),
-                        List.of(), List.of(), old.fixings(), old.mounting(), old.turns(), old.mass(), List.of(),
-                        List.of(), null, List.of(), null, List.of(), List.of(), null));
+                        List.of(),
+                        List.of(),
+                        old.fixings(),
+                        old.mounting(),
+                        old.turns(),
+                        old.mass(),
+                        List.of(),
+                        List.of(),
+                        null,
+                        List.of(),
+                        null,
+                        List.of(),
+                        List.of(),
+                        null));
         Parts parts = layout.parts();
-        return layout.withAsked(
-                layout.brief(), new Parts(parts.body(), parts.carrier(), parts.trailer(), items));
+        return layout.withAsked(layout.brief(), new Parts(parts.body(), parts.carrier(), parts.trailer(), items));
     }
 }

@@ -5,12 +5,12 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.cli.json.WeighJson;
 import org.shelterwright.app.cli.terminal.Terminal;
 import org.shelterwright.app.cli.text.WeighText;
-import org.shelterwright.app.report.AsBuiltStatement;
 import org.shelterwright.app.cli.workshop.ExitStatus;
 import org.shelterwright.app.cli.workshop.Inputs;
 import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.cli.workshop.OutFolder;
 import org.shelterwright.app.cli.workshop.Workshop;
+import org.shelterwright.app.report.AsBuiltStatement;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.JsonFormat;
@@ -53,7 +53,10 @@ public final class WeighVerb extends Verb {
     @Option(names = "--scale", paramLabel = "READINGS", description = "What the scales read (JSON).")
     private @Nullable String scale;
 
-    @Option(names = "--out", paramLabel = "FOLDER", description = "Folder for the layout as built and its mass statement.")
+    @Option(
+            names = "--out",
+            paramLabel = "FOLDER",
+            description = "Folder for the layout as built and its mass statement.")
     private @Nullable String out;
 
     @Mixin

@@ -110,8 +110,7 @@ public record PlantedOrder(Layout layout, List<String> order, List<String> rings
                 ring("ring-a", Axis.Z, 20 * MM, 725 * MM, 700 * MM, 850 * MM);
                 ring("ring-b", Axis.Y, 320 * MM, 1100 * MM, 200 * MM, 1400 * MM);
             }
-            return new PlantedOrder(
-                    layout(), order, rings == Rings.NONE ? List.of() : List.of("ring-a", "ring-b"));
+            return new PlantedOrder(layout(), order, rings == Rings.NONE ? List.of() : List.of("ring-a", "ring-b"));
         }
 
         /** A flat ring of four bars, square to an axis. */
