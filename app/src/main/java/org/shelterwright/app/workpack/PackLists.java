@@ -11,6 +11,7 @@ import org.shelterwright.app.tables.Table;
 import org.shelterwright.layouts.boltdown.BoltDownPlan;
 import org.shelterwright.layouts.boltdown.BoltDownStep;
 import org.shelterwright.layouts.boltdown.Bolting;
+import org.shelterwright.layouts.handling.Handling;
 
 /** What has to be laid ready: units, fasteners and tools. */
 final class PackLists {
@@ -21,11 +22,7 @@ final class PackLists {
         List<List<@Nullable Object>> rows = new ArrayList<>();
         for (BoltDownStep step : plan.steps()) {
             rows.add(Arrays.asList(
-                    step.number(),
-                    step.unit().name(),
-                    step.unit().item().name(),
-                    1,
-                    step.unit().item().mass().massKg()));
+                    step.number(), step.unit().name(), step.unit().item().name(), 1, mass(step)));
             for (Bolting one : step.boltings()) {
                 int count = one.places().size();
                 rows.add(Arrays.asList(step.number(), step.unit().name(), "bolt " + bolt(one), count, null));
@@ -37,7 +34,12 @@ final class PackLists {
                         null));
             }
         }
-        return new Table("Pick list", List.of("step", "for", "part", "pieces", "mass kg"), rows);
+        return new Table("Pick list", List.of("step", "for", "part", "pieces", "mass up to kg"), rows);
+    }
+
+    private static @Nullable Double mass(BoltDownStep step) {
+        Handling handling = step.handling();
+        return handling == null ? null : Math.rint(10 * handling.massKg()) / 10;
     }
 
     /** Fasteners over all steps. */
@@ -64,6 +66,19 @@ final class PackLists {
         List<List<@Nullable Object>> rows = new ArrayList<>();
         tools.forEach((tool, steps) -> rows.add(Arrays.asList(tool, String.join(", ", steps))));
         return new Table("Tools", List.of("tool", "for steps"), rows);
+    }
+
+    /** Racks that are filled on the bench before they come in. */
+    static Table bench(BoltDownPlan plan) {
+        List<List<@Nullable Object>> rows = new ArrayList<>();
+        for (BoltDownStep step : plan.steps()) {
+            if (!step.carried().filled().isEmpty()) {
+                rows.add(Arrays.asList(
+                        step.number() + ", " + step.unit().name(),
+                        String.join(", ", step.carried().filled())));
+            }
+        }
+        return new Table("Built on the bench before", List.of("for step", "pieces, lowest first"), rows);
     }
 
     private static String bolt(Bolting one) {

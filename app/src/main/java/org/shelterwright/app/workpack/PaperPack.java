@@ -107,11 +107,15 @@ public final class PaperPack {
         }
         table(flow, PackLists.fasteners(plan), List.of(104.0, 30.0, 30.0));
         table(flow, PackLists.tools(plan), List.of(70.0, 104.0));
+        if (!PackLists.bench(plan).rows().isEmpty()) {
+            table(flow, PackLists.bench(plan), List.of(40.0, 134.0));
+        }
         flow.heading("What is not looked at");
         flow.paragraph(
-                "Grip and length of bolts; parts that come off a unit to make it lighter or smaller, but those that are items of"
-                        + " their own; tilting; temporary props; the wiggling round of units that need more room than a full turn"
-                        + " about their middle is given; leaves of doors that open inward, which are taken to be off.");
+                "Length of bolts: what is clamped, the washer and at least one diameter of thread in steel, two in aluminium (common"
+                        + " practice); temporary props; the wriggling round of units that need more room than a full turn about their"
+                        + " middle, or a tilt about their lower edge, is given; leaves of doors that open inward, which are taken to be"
+                        + " off.");
         return flow.pages();
     }
 

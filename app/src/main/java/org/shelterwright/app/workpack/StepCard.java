@@ -35,8 +35,9 @@ final class StepCard {
     private static final double LINE = 4.3;
     private static final double GAP = 4;
     private static final double PAD = 3.5;
-    private static final double LOWEST = 282;
-    private static final double FOOT = 287;
+    private static final double LOWEST = 281.5;
+    private static final double FOOT = 286;
+    private static final double FOOT_WIDTH = 145;
     private static final Pen FRAME = Pen.of(0.35, Role.TEXT.colour());
     private static final Pen SOFT = Pen.of(0.2, Role.LINES.colour());
 
@@ -92,8 +93,11 @@ final class StepCard {
     }
 
     private void end(BoltDownStep step) {
-        Wrap wrap = new Wrap(typeface, Typeface.sizeOf(1.7), Weight.REGULAR);
-        shapes.add(Lettering.muted(wrap.shortened(head.foot(), 150), new Spot(LEFT, FOOT), 1.7));
+        double y = FOOT;
+        for (String line : new Wrap(typeface, Typeface.sizeOf(1.7), Weight.REGULAR).lines(head.foot(), FOOT_WIDTH)) {
+            shapes.add(Lettering.muted(line, new Spot(LEFT, y), 1.7));
+            y += 3;
+        }
         shapes.add(Lettering.muted("layout " + head.id() + ", step " + step.number(), new Spot(RIGHT, FOOT), 1.7)
                 .with(Align.END));
         sheets.add(
@@ -101,18 +105,22 @@ final class StepCard {
     }
 
     private double cables(BoltDownStep step, String who, double top) {
-        if (step.cables().isEmpty()) {
+        List<String> fittings = StepWords.fittings(step);
+        List<String> tasks = new ArrayList<>(fittings);
+        step.cables().stream().map(CableTask::text).forEach(tasks::add);
+        if (tasks.isEmpty()) {
             return top - GAP;
         }
-        shapes.add(Lettering.bold("Connect", new Spot(LEFT, top + 3), 2.6));
+        String title = fittings.isEmpty() ? "Connect" : step.cables().isEmpty() ? "Fit" : "Fit and connect";
+        shapes.add(Lettering.bold(title, new Spot(LEFT, top + 3), 2.6));
         double y = top + 5;
-        for (CableTask cable : step.cables()) {
+        for (String task : tasks) {
             if (y + 2 * LINE > LOWEST) {
                 end(step);
                 y = begin(step, who) + GAP;
             }
             shapes.add(Polygon.of(new Bounds(LEFT, y + 0.7, LEFT + 3, y + 3.7), Role.RAISED.colour(), SOFT));
-            y = paragraph(cable.text(), LEFT + 5, y, RIGHT - LEFT - 5, Weight.REGULAR);
+            y = paragraph(task, LEFT + 5, y, RIGHT - LEFT - 5, Weight.REGULAR);
             shapes.add(Lines.of(Pen.of(0.13, Role.LINE.colour()), new Spot(LEFT, y + 0.3), new Spot(RIGHT, y + 0.3)));
             y += 0.6;
         }
@@ -129,6 +137,7 @@ final class StepCard {
                     .append(moves.get(i));
         }
         double y = paragraph(text.toString(), LEFT, top, RIGHT - LEFT, Weight.MEDIUM);
+        y = paragraph(StepWords.set(step), LEFT, y, RIGHT - LEFT, Weight.SEMIBOLD);
         shapes.add(Lettering.muted(
                 "Ringed numbers are the steps of what is in already; lengths in mm.", new Spot(LEFT, y + 2.6), 1.7));
         return y + 3;
@@ -172,12 +181,7 @@ final class StepCard {
         String mass = handling == null ? "mass not known" : "up to " + Numerals.short3(handling.massKg()) + " kg";
         shapes.add(Lettering.bold(mass, new Spot(x, top + 10.5), 4));
         double y = top + 13;
-        if (handling != null) {
-            y = paragraph(StepWords.handling(handling) + ".", x, y, width, Weight.REGULAR);
-        }
-        return step.tools().isEmpty()
-                ? y
-                : paragraph("Tools: " + String.join(", ", step.tools()), x, y + 1, width, Weight.REGULAR);
+        return handling == null ? y : paragraph(StepWords.handling(handling) + ".", x, y, width, Weight.REGULAR);
     }
 
     private double bolt(BoltDownStep step, double x, double top, double width) {
@@ -189,20 +193,17 @@ final class StepCard {
         for (Bolting one : step.boltings()) {
             y = paragraph(one.text() + ", washer under each head", x, y, width, Weight.MEDIUM);
         }
-        shapes.addAll(BoltPattern.shapes(step, new Bounds(x, y + 1, x + width, y + 27)));
-        return y + 28;
+        shapes.addAll(BoltPattern.shapes(step, new Bounds(x, y + 1, x + width, y + 21)));
+        return y + 22;
     }
 
     /** Where each fixing goes, over the full width. */
     private double holes(BoltDownStep step, double top) {
-        return step.boltings().isEmpty()
-                ? top
-                : paragraph(
-                        "Holes:  " + StepWords.holes(step.boltings()) + ".",
-                        LEFT,
-                        top + 1,
-                        RIGHT - LEFT,
-                        Weight.REGULAR);
+        if (step.boltings().isEmpty()) {
+            return top;
+        }
+        String holes = "Holes:  " + StepWords.holes(step.boltings()) + ".  " + StepWords.counting(step);
+        return paragraph(holes.strip(), LEFT, top + 1, RIGHT - LEFT, Weight.REGULAR);
     }
 
     private double torque(BoltDownStep step, double x, double top, double width) {
@@ -226,7 +227,9 @@ final class StepCard {
             }
             y = figure("then", last, x, y);
         }
-        return y;
+        return step.tools().isEmpty()
+                ? y
+                : paragraph("Tools: " + String.join(", ", step.tools()), x, y + 1, width, Weight.REGULAR);
     }
 
     private double figure(String word, double value, double x, double top) {
@@ -253,9 +256,14 @@ final class StepCard {
         y += 8;
         shapes.add(Lettering.muted("Name, date, time", new Spot(LEFT + PAD, y), TEXT));
         shapes.add(Lines.of(SOFT, new Spot(LEFT + PAD + 26, y), new Spot(LEFT + 88, y)));
+        if (!step.boltings().isEmpty()) {
+            shapes.add(Lettering.muted("Wrench no., calibrated until", new Spot(LEFT + 92, y), TEXT));
+            shapes.add(Lines.of(SOFT, new Spot(LEFT + 131, y), new Spot(RIGHT - PAD, y)));
+        }
         if (hold != null) {
-            shapes.add(Lettering.muted("Released by", new Spot(LEFT + 94, y), TEXT));
-            shapes.add(Lines.of(SOFT, new Spot(LEFT + 112, y), new Spot(RIGHT - PAD, y)));
+            y += 8;
+            shapes.add(Lettering.muted("Released by", new Spot(LEFT + PAD, y), TEXT));
+            shapes.add(Lines.of(SOFT, new Spot(LEFT + PAD + 26, y), new Spot(LEFT + 88, y)));
         }
         y += 4;
         shapes.add(Polygon.of(new Bounds(LEFT, top, RIGHT, y), null, FRAME));

@@ -45,6 +45,7 @@ final class StepHtml {
         strip(html);
         html.raw("<div class=\"picture\">").raw(drawn(scenes.picture(step))).raw("</div>");
         way(html, step);
+        html.element("p", "class=\"set\"", StepWords.set(step));
         html.element("p", "class=\"small\"", "Ringed numbers are the steps of what is in already; lengths in mm.");
         if (!step.cautions().isEmpty()) {
             html.raw("<div class=\"warn\" role=\"note\"><h3>Caution</h3>")
@@ -58,12 +59,12 @@ final class StepHtml {
         html.raw("</div>");
         if (!step.boltings().isEmpty()) {
             html.element("p", "", "Holes:  " + StepWords.holes(step.boltings()) + ".");
+            if (!StepWords.counting(step).isEmpty()) {
+                html.element("p", "class=\"small\"", StepWords.counting(step));
+            }
         }
-        if (!step.cables().isEmpty()) {
-            html.raw("<div class=\"card connect\"><h3>Connect</h3>")
-                    .list("ul", "", step.cables().stream().map(CableTask::text).toList())
-                    .raw("</div>");
-        }
+        tasks(html, "Fit", StepWords.fittings(step));
+        tasks(html, "Connect", step.cables().stream().map(CableTask::text).toList());
         sign(html, step);
         nav(html, step);
         return html.raw("<footer>")
@@ -103,10 +104,16 @@ final class StepHtml {
             html.element("p", "class=\"big\"", "up to " + Numerals.short3(handling.massKg()) + " kg")
                     .element("p", "", StepWords.handling(handling) + ".");
         }
-        if (!step.tools().isEmpty()) {
-            html.element("p", "class=\"small\"", "Tools: " + String.join(", ", step.tools()));
-        }
         html.raw("</div>");
+    }
+
+    private static void tasks(Html html, String title, List<String> tasks) {
+        if (!tasks.isEmpty()) {
+            html.raw("<div class=\"card connect\">")
+                    .element("h3", "", title)
+                    .list("ul", "", tasks)
+                    .raw("</div>");
+        }
     }
 
     private void bolt(Html html, BoltDownStep step) {
@@ -149,6 +156,9 @@ final class StepHtml {
             html.raw("<p class=\"row\"><span>then</span>")
                     .element("b", "class=\"big\"", Numerals.short3(last) + " N·m")
                     .raw("</p>");
+        }
+        if (!step.tools().isEmpty()) {
+            html.element("p", "class=\"small\"", "Tools: " + String.join(", ", step.tools()));
         }
         html.raw("</div>");
     }

@@ -75,8 +75,7 @@ public final class StepScenes {
                 route.add(foot);
             }
             boolean outermost = i == legs.size() - 1;
-            boolean turns =
-                    i > 0 && stages.get(i).quarters() != stages.get(i - 1).quarters();
+            boolean turns = i > 0 && !stages.get(i).slidesTo(stages.get(i - 1));
             if (i > 0 && (outermost || turns)) {
                 ghosts.add(legs.get(i));
             }

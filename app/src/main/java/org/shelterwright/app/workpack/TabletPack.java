@@ -57,6 +57,7 @@ public final class TabletPack {
                 .raw(
                         "<header class=\"top\"><div class=\"tools\"><button type=\"button\" data-go=\"0\">All steps</button>"
                                 + "<label>Your name <input id=\"name\" autocomplete=\"name\"></label>"
+                                + "<label>Wrench no., calibrated until <input id=\"wrench\"></label>"
                                 + "<span id=\"signed\"></span></div><div class=\"tools\"><span id=\"told\" role=\"status\"></span>"
                                 + "<button type=\"button\" id=\"print\">Print</button>"
                                 + "<button type=\"button\" id=\"import\">Take over a record</button>"
@@ -112,6 +113,9 @@ public final class TabletPack {
                     .raw("<td><button type=\"button\" data-go=\"" + step.number() + "\">Open</button></td></tr>");
         }
         html.raw("</tbody></table>");
+        if (!PackLists.bench(plan).rows().isEmpty()) {
+            table(html, PackLists.bench(plan));
+        }
         table(html, PackLists.fasteners(plan));
         table(html, PackLists.tools(plan));
         labels(html);
@@ -161,6 +165,7 @@ public final class TabletPack {
                     .put("unit", step.unit().id())
                     .put("name", step.unit().name())
                     .put("joints", PlanKey.joints(step))
+                    .put("torque", !step.boltings().isEmpty())
                     .put("hold", step.hold() != null);
             ArrayNode checks = one.putArray("checks");
             for (StepCheck check : step.checks()) {

@@ -4,7 +4,7 @@
   const key = "shelterwright-pack:" + pack.layout + ":" + pack.pack;
   const byUnit = {};
   pack.steps.forEach(function (step) { byUnit[step.unit] = step; });
-  let state = { name: "", page: 0, steps: {} };
+  let state = { name: "", wrench: "", page: 0, steps: {} };
   let kept = true;
 
   function load() {
@@ -40,6 +40,7 @@
     const open = openChecks(step);
     if (open > 0) { return open === 1 ? "one check still open" : open + " checks still open"; }
     if (!state.name.trim()) { return "your name is missing at the top"; }
+    if (step.torque && !(state.wrench || "").trim()) { return "the number of your wrench is missing at the top"; }
     if (step.hold && !of(step.unit).releasedBy.trim()) { return "a second person's name is missing"; }
     if (step.hold && of(step.unit).releasedBy.trim() === state.name.trim()) { return "the second person must be another"; }
     return "";
@@ -58,7 +59,7 @@
       button.textContent = done ? "Step " + (i + 1) + " is signed" : reason ? "Sign step " + (i + 1) + ": " + reason : "Sign step " + (i + 1);
       const shown = page.querySelector(".signed");
       shown.hidden = !done;
-      shown.textContent = done ? "Signed by " + record.signedBy + ", " + record.signedAt.replace("T", " ") + (record.releasedBy ? "; released by " + record.releasedBy : "") : "";
+      shown.textContent = done ? "Signed by " + record.signedBy + ", " + record.signedAt.replace("T", " ") + (record.wrench ? ", wrench " + record.wrench : "") + (record.releasedBy ? "; released by " + record.releasedBy : "") : "";
       page.querySelector(".undo").hidden = !done;
       page.querySelector(".count").textContent = (step.checks.length - openChecks(step)) + " of " + step.checks.length + " done, kept on this tablet";
       step.checks.forEach(function (check) { off(page, check, record.checks[check.id] || {}); });
@@ -121,6 +122,7 @@
       if (why(step) !== "") { return; }
       of(step.unit).signedBy = state.name.trim();
       of(step.unit).signedAt = now();
+      of(step.unit).wrench = step.torque ? (state.wrench || "").trim() : "";
       save();
       refresh();
       tell("Step " + (i + 1) + " is signed.");
@@ -144,6 +146,7 @@
         const own = of(step.unit);
         const out = { unit: step.unit, joints: step.joints };
         if (own.signedAt) { out.signedBy = own.signedBy; out.signedAt = own.signedAt; }
+        if (own.signedAt && own.wrench) { out.wrench = own.wrench; }
         if (own.releasedBy) { out.releasedBy = own.releasedBy; }
         if (own.note) { out.note = own.note; }
         out.checks = step.checks.map(function (check) {
@@ -179,6 +182,7 @@
       const target = of(step.unit);
       target.signedBy = step.signedBy || "";
       target.signedAt = step.signedAt || "";
+      target.wrench = step.wrench || "";
       target.releasedBy = step.releasedBy || "";
       target.note = step.note || "";
       target.checks = {};
@@ -193,6 +197,9 @@
   const name = document.getElementById("name");
   name.value = state.name;
   name.addEventListener("input", function () { state.name = name.value; save(); refresh(); });
+  const wrench = document.getElementById("wrench");
+  wrench.value = state.wrench || "";
+  wrench.addEventListener("input", function () { state.wrench = wrench.value; save(); refresh(); });
   pack.steps.forEach(wire);
   document.querySelectorAll("[data-go]").forEach(function (mark) {
     mark.addEventListener("click", function () { go(Number(mark.getAttribute("data-go"))); });

@@ -18,10 +18,10 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What a command line gave. */
-record Ran(int status, String out, String err) {
+public record Ran(int status, String out, String err) {
 
     /** Runs the program as it is put together for people, with its streams captured. */
-    static Ran of(Object... arguments) {
+    public static Ran of(Object... arguments) {
         return captured(Traits.PIPED, terminal -> Shelterwright.program(terminal, Interrupts.NONE), arguments);
     }
 

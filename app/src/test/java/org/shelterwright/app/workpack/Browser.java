@@ -123,7 +123,8 @@ final class Browser implements AutoCloseable {
         awaitLoaded();
     }
 
-    private void awaitLoaded() throws InterruptedException {
+    /** Waits until the page has loaded that follows one marked stale. */
+    void awaitLoaded() throws InterruptedException {
         for (int i = 0; i < 300; i++) {
             TimeUnit.MILLISECONDS.sleep(100);
             JsonNode ready = evaluate(

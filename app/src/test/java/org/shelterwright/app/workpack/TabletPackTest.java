@@ -14,6 +14,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
+import org.shelterwright.app.cli.Ran;
 import org.shelterwright.app.type.Typeface;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.layouts.asbuilt.AsBuilt;
@@ -75,6 +76,11 @@ class TabletPackTest {
         try (Browser browser = Browser.open(Browser.program().orElseThrow(), folder.resolve("profile"), file.toUri())) {
             browser.evaluate("document.getElementById('name').value = 'R. Fitter';"
                     + " document.getElementById('name').dispatchEvent(new Event('input'))");
+            assertThat(browser.evaluate("document.querySelector('[data-step=\"1\"] .do-sign').textContent")
+                            .asString())
+                    .endsWith("checks still open");
+            browser.evaluate("document.getElementById('wrench').value = 'T-17, 2026-11';"
+                    + " document.getElementById('wrench').dispatchEvent(new Event('input'))");
             for (int step = 1; step <= 3; step++) {
                 String page = "document.querySelector('[data-step=\"" + step + "\"]')";
                 assertThat(browser.evaluate(page + ".querySelector('.do-sign').disabled")
@@ -131,7 +137,7 @@ class TabletPackTest {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages())
                     .as("front pages, and one a step")
-                    .isBetween(28, 34);
+                    .isBetween(28, 36);
         }
     }
 
@@ -154,6 +160,35 @@ class TabletPackTest {
         assertThat(built.open().stream().filter(one -> one.endsWith(" is not signed.")))
                 .hasSize(plan.steps().size() - 3);
         assertThat(built.deviations()).as("measured in the three steps").hasSizeGreaterThan(8);
+        assertThat(record.steps().get(0).wrench()).isEqualTo("T-17, 2026-11");
+        assertImports(browser, exported);
+        Ran ran = Ran.of("weigh", "sample:river-post", "--record", exported, "--out", folder.resolve("built"));
+        assertThat(ran.status()).as(ran.err()).isEqualTo(1);
+        assertThat(ran.out())
+                .contains(
+                        "River Post, as built: ",
+                        "out of tolerance, 0 void.",
+                        "Step 4, Drying cupboard is not signed.");
+        assertThat(folder.resolve("built/as-built.json")).exists();
+        assertThat(folder.resolve("built/mass-statement.csv")).content().contains("Telemetry rack 1");
+    }
+
+    /** Another tablet takes the record over, and shows the same steps signed. */
+    private static void assertImports(Browser browser, Path exported) throws IOException, InterruptedException {
+        String text = Files.readString(exported).replace("\\", "\\\\").replace("`", "\\`");
+        browser.evaluate("window.localStorage.clear()");
+        browser.reload();
+        assertThat(browser.evaluate("document.getElementById('signed').textContent")
+                        .asString())
+                .isEqualTo("0 of 27 steps signed");
+        browser.evaluate("(() => { window.stale = true; const t = new DataTransfer();"
+                + " t.items.add(new File([`" + text + "`], 'record.json', {type: 'application/json'}));"
+                + " const f = document.getElementById('file'); f.files = t.files;"
+                + " f.dispatchEvent(new Event('change')); })()");
+        browser.awaitLoaded();
+        assertThat(browser.evaluate("document.getElementById('signed').textContent")
+                        .asString())
+                .isEqualTo("3 of 27 steps signed");
     }
 
     @Test

@@ -24,6 +24,7 @@ import org.shelterwright.catalog.space.Size;
  * @param power what it takes; {@code null} if it takes none, or, if it has a port for power, if it is not known
  * @param plant what it provides; {@code null} if nothing
  * @param interior what it is without its content; {@code null} if nothing is known of its inside
+ * @param bringing how it may be brought in where it does not come upright and whole; {@code null}: only so
  * @param note one sentence for people; {@code null} if there is none
  */
 public record Item(
@@ -48,6 +49,7 @@ public record Item(
         List<Stowage> stowages,
         List<Tank> tanks,
         @Nullable Interior interior,
+        @Nullable Bringing bringing,
         @Nullable String note) {
     public Item {
         solids = solids.isEmpty() ? List.of(new Solid("body", size.box(), Presence.ALWAYS)) : List.copyOf(solids);
@@ -61,6 +63,59 @@ public record Item(
         stowages = List.copyOf(stowages);
         tanks = List.copyOf(tanks);
         requireWithin(id, size, solids);
+        if (bringing != null) {
+            bringing.requireFor(id, solids);
+        }
+    }
+
+    /** An item that comes in upright and whole. */
+    public Item(
+            String id,
+            String name,
+            ItemKind kind,
+            Material material,
+            Size size,
+            List<Solid> solids,
+            List<ClearZone> zones,
+            List<MovablePart> movableParts,
+            List<Fixing> fixings,
+            Mounting mounting,
+            Set<QuarterTurn> turns,
+            MassData mass,
+            List<ContactPatch> patches,
+            List<Support> supports,
+            @Nullable Double stackingKg,
+            List<Port> ports,
+            @Nullable Power power,
+            @Nullable Plant plant,
+            List<Stowage> stowages,
+            List<Tank> tanks,
+            @Nullable Interior interior,
+            @Nullable String note) {
+        this(
+                id,
+                name,
+                kind,
+                material,
+                size,
+                solids,
+                zones,
+                movableParts,
+                fixings,
+                mounting,
+                turns,
+                mass,
+                patches,
+                supports,
+                stackingKg,
+                ports,
+                power,
+                plant,
+                stowages,
+                tanks,
+                interior,
+                null,
+                note);
     }
 
     /** An item of whose inside nothing is known. */
@@ -181,6 +236,7 @@ public record Item(
                 stowages,
                 tanks,
                 interior,
+                bringing,
                 note);
     }
 

@@ -3,10 +3,8 @@ package org.shelterwright.catalog.sliding;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.PriorityQueue;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
 
@@ -23,18 +21,15 @@ final class Flood {
 
     private record Node(int cell, int interval, int x, long gone, int parent) {}
 
-    private record Open(long key, int node) {}
-
     private final Rows rows;
     private final Levels ys;
     private final Levels zs;
-    private final Box goal;
+    private final @Nullable Box goal;
     private final List<Node> nodes = new ArrayList<>();
-    private final Map<Long, Integer> numbers = new HashMap<>();
-    private final PriorityQueue<Open> open = new PriorityQueue<>(
-            (a, b) -> a.key() != b.key() ? Long.compare(a.key(), b.key()) : Integer.compare(a.node(), b.node()));
+    private final OpenNodes open = new OpenNodes();
 
-    Flood(Rows rows, Levels ys, Levels zs, Box goal) {
+    /** @param goal {@code null} to spread through all that can be reached */
+    Flood(Rows rows, Levels ys, Levels zs, @Nullable Box goal) {
         this.rows = rows;
         this.ys = ys;
         this.zs = zs;
@@ -47,14 +42,20 @@ final class Flood {
      * @return the way to the goal, start first; empty if there is none
      */
     List<Point> run(Point start) {
-        int cell = rows.cell(Levels.cellOfLevel(ys.indexOf(start.y())), Levels.cellOfLevel(zs.indexOf(start.z())));
-        int interval = holding(rows.intervals(cell), start.x(), start.x());
-        if (interval < 0) {
-            return List.of();
+        return run(List.of(start));
+    }
+
+    /** The same from several starts at once; the way begins at one of them. */
+    List<Point> run(List<Point> starts) {
+        for (Point start : starts) {
+            int cell = rows.cell(Levels.cellOfLevel(ys.indexOf(start.y())), Levels.cellOfLevel(zs.indexOf(start.z())));
+            int interval = holding(rows.intervals(cell), start.x(), start.x());
+            if (interval >= 0) {
+                enter(cell, interval, start.x(), 0, -1);
+            }
         }
-        enter(cell, interval, start.x(), 0, -1);
         while (!open.isEmpty()) {
-            int number = open.remove().node();
+            int number = open.remove();
             Node node = nodes.get(number);
             if (reaches(node)) {
                 return path(number);
@@ -96,36 +97,41 @@ final class Flood {
     }
 
     private void enter(int cell, int interval, int x, long gone, int parent) {
-        long key = ((long) cell << 24) | interval;
-        if (numbers.putIfAbsent(key, nodes.size()) != null) {
+        if (!rows.enter(cell, interval)) {
             return;
         }
         int number = nodes.size();
         nodes.add(new Node(cell, interval, x, gone, parent));
-        long left = Math.max(0, Math.max((long) goal.x0() - x, (long) x - goal.x1()));
-        open.add(new Open(gone + TOWARDS_GOAL * left, number));
+        Box to = goal;
+        long left = to == null ? 0 : Math.max(0, Math.max((long) to.x0() - x, (long) x - to.x1()));
+        open.add(gone + TOWARDS_GOAL * left, number);
     }
 
     private boolean reaches(Node node) {
+        Box to = goal;
         int y = y(node);
         int z = z(node);
         int[] own = rows.intervals(node.cell());
-        return y >= goal.y0()
-                && y <= goal.y1()
-                && z >= goal.z0()
-                && z <= goal.z1()
-                && own[2 * node.interval()] <= goal.x1()
-                && own[2 * node.interval() + 1] >= goal.x0();
+        return to != null
+                && y >= to.y0()
+                && y <= to.y1()
+                && z >= to.z0()
+                && z <= to.z1()
+                && own[2 * node.interval()] <= to.x1()
+                && own[2 * node.interval() + 1] >= to.x0();
     }
 
     private List<Point> path(int last) {
         List<Point> back = new ArrayList<>();
         Node end = nodes.get(last);
         int[] own = rows.intervals(end.cell());
-        int x = Math.min(
-                Math.max(end.x(), Math.max(goal.x0(), own[2 * end.interval()])),
-                Math.min(goal.x1(), own[2 * end.interval() + 1]));
-        add(back, at(end, x));
+        Box to = goal;
+        if (to != null) {
+            int x = Math.min(
+                    Math.max(end.x(), Math.max(to.x0(), own[2 * end.interval()])),
+                    Math.min(to.x1(), own[2 * end.interval() + 1]));
+            add(back, at(end, x));
+        }
         add(back, at(end, end.x()));
         for (int number = last; nodes.get(number).parent() >= 0; ) {
             Node node = nodes.get(number);
@@ -181,20 +187,50 @@ final class Flood {
         return (x || y || z) && onward;
     }
 
+    /** A point of each interval of other rows on the same levels that lies in what was reached, nearest to where that was entered. */
+    List<Point> within(Rows others) {
+        List<Point> points = new ArrayList<>();
+        for (Node node : nodes) {
+            int[] own = rows.intervals(node.cell());
+            int[] theirs = others.intervals(node.cell());
+            for (int i = 0; i < theirs.length; i += 2) {
+                if (theirs[i] >= own[2 * node.interval()] && theirs[i + 1] <= own[2 * node.interval() + 1]) {
+                    points.add(at(node, Math.min(Math.max(node.x(), theirs[i]), theirs[i + 1])));
+                }
+            }
+        }
+        return points;
+    }
+
+    /** The least cuboid of shifts that holds all that was reached. */
+    Box reached() {
+        Box hull = null;
+        for (Node node : nodes) {
+            int[] own = rows.intervals(node.cell());
+            Point low = at(node, own[2 * node.interval()]);
+            Box one = Box.between(low, at(node, own[2 * node.interval() + 1]));
+            hull = hull == null ? one : hull.hull(one);
+        }
+        if (hull == null) {
+            throw new IllegalStateException("Nothing was reached.");
+        }
+        return hull;
+    }
+
     /**
      * The obstacles that bound what was reached: those that end an interval of it, and those that lie in a strip beside
      * one.
      */
     BitSet frontier() {
-        BitSet bounding = new BitSet();
+        long[] bounding = rows.noObstacles();
         for (Node node : nodes) {
             markAround(rows, node.cell(), node.interval(), bounding);
         }
-        return bounding;
+        return BitSet.valueOf(bounding);
     }
 
     /** Marks what ends an interval of a row, and what lies in a strip beside it. */
-    static void markAround(Rows rows, int cell, int interval, BitSet bounding) {
+    static void markAround(Rows rows, int cell, int interval, long[] bounding) {
         int[] own = rows.intervals(cell);
         int low = own[2 * interval];
         int high = own[2 * interval + 1];

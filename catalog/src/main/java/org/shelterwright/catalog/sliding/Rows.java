@@ -1,7 +1,6 @@
 package org.shelterwright.catalog.sliding;
 
 import java.util.Arrays;
-import java.util.BitSet;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Box;
 
@@ -18,6 +17,7 @@ final class Rows {
     private final int domainLow;
     private final int domainHigh;
     private final int[] @Nullable [] cells;
+    private final long[] @Nullable [] entered;
     private @Nullable Box within;
     private int[] found = new int[16];
 
@@ -35,6 +35,7 @@ final class Rows {
         this.domainLow = domainLow;
         this.domainHigh = domainHigh;
         this.cells = new int[(2 * ys.count() - 1) * (2 * zs.count() - 1)][];
+        this.entered = new long[cells.length][];
     }
 
     /** Rows on levels that reach beyond a domain: whatever lies outside it is blocked. */
@@ -67,6 +68,19 @@ final class Rows {
             cells[cell] = known;
         }
         return known;
+    }
+
+    /** Notes that a search has come to an interval of a cell; false if it had been there. */
+    boolean enter(int cell, int interval) {
+        long[] been = entered[cell];
+        if (been == null) {
+            been = new long[1 + intervals(cell).length / 128];
+            entered[cell] = been;
+        }
+        long bit = 1L << interval;
+        boolean first = (been[interval >>> 6] & bit) == 0;
+        been[interval >>> 6] |= bit;
+        return first;
     }
 
     private int[] compute(int cell) {
@@ -114,29 +128,34 @@ final class Rows {
         return yCell >= 0 && zCell >= 0 && yCell < 2 * ys.count() - 1 && zCell < 2 * zs.count() - 1;
     }
 
+    /** A set of obstacles, empty. */
+    long[] noObstacles() {
+        return new long[alive.length];
+    }
+
     /** Marks the obstacles of a cell that end at, or begin at, the ends of one of its free intervals. */
-    void markEnding(int cell, int low, int high, BitSet marked) {
+    void markEnding(int cell, int low, int high, long[] marked) {
         for (int word = 0; word < alive.length; word++) {
-            for (long bits = bits(cell, word); bits != 0; bits &= bits - 1) {
+            for (long bits = bits(cell, word) & ~marked[word]; bits != 0; bits &= bits - 1) {
                 int obstacle = (word << 6) + Long.numberOfTrailingZeros(bits);
                 if (highs[obstacle] == low || lows[obstacle] == high) {
-                    marked.set(obstacle);
+                    marked[word] |= 1L << obstacle;
                 }
             }
         }
     }
 
     /** Marks the obstacles of a cell, if there is such a cell, that share a place with an interval. */
-    void markMeeting(int yCell, int zCell, int low, int high, BitSet marked) {
+    void markMeeting(int yCell, int zCell, int low, int high, long[] marked) {
         if (!holds(yCell, zCell)) {
             return;
         }
         int cell = cell(yCell, zCell);
         for (int word = 0; word < alive.length; word++) {
-            for (long bits = bits(cell, word); bits != 0; bits &= bits - 1) {
+            for (long bits = bits(cell, word) & ~marked[word]; bits != 0; bits &= bits - 1) {
                 int obstacle = (word << 6) + Long.numberOfTrailingZeros(bits);
                 if (lows[obstacle] < high && highs[obstacle] > low) {
-                    marked.set(obstacle);
+                    marked[word] |= 1L << obstacle;
                 }
             }
         }

@@ -3,10 +3,7 @@ package org.shelterwright.catalog.sliding;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
@@ -31,16 +28,12 @@ final class TurnFlood {
 
     private record Node(int layer, int cell, int interval, int x, long gone, int parent) {}
 
-    private record Open(long key, int node) {}
-
     private final Levels ys;
     private final Levels zs;
     private final List<@Nullable Layer> layers;
     private final Rows room;
     private final List<Node> nodes = new ArrayList<>();
-    private final Map<Long, Integer> numbers = new HashMap<>();
-    private final PriorityQueue<Open> open = new PriorityQueue<>(
-            (a, b) -> a.key() != b.key() ? Long.compare(a.key(), b.key()) : Integer.compare(a.node(), b.node()));
+    private final OpenNodes open = new OpenNodes();
 
     /**
      * @param layers by quarters; {@code null} where the turned thing has no room at all
@@ -66,7 +59,7 @@ final class TurnFlood {
         }
         enter(0, cell, interval, start.x(), 0, -1);
         while (!open.isEmpty()) {
-            int number = open.remove().node();
+            int number = open.remove();
             Node node = nodes.get(number);
             if (reaches(node)) {
                 return path(number);
@@ -140,8 +133,7 @@ final class TurnFlood {
     }
 
     private void enter(int layer, int cell, int interval, int x, long gone, int parent) {
-        long key = ((long) layer << 56) | ((long) cell << 24) | interval;
-        if (numbers.putIfAbsent(key, nodes.size()) != null) {
+        if (!rows(layer).enter(cell, interval)) {
             return;
         }
         int number = nodes.size();
@@ -149,7 +141,7 @@ final class TurnFlood {
         Layer own = layers.get(layer);
         Box goal = own == null ? null : own.goal();
         long left = goal == null ? 0 : Math.max(0, Math.max((long) goal.x0() - x, (long) x - goal.x1()));
-        open.add(new Open(gone + TOWARDS_GOAL * left, number));
+        open.add(gone + TOWARDS_GOAL * left, number);
     }
 
     private boolean reaches(Node node) {
@@ -213,13 +205,13 @@ final class TurnFlood {
 
     /** The obstacles of a layer that bound what was reached in it. */
     BitSet frontier(int layer) {
-        BitSet bounding = new BitSet();
+        long[] bounding = rows(layer).noObstacles();
         for (Node node : nodes) {
             if (node.layer() == layer) {
                 Flood.markAround(rows(layer), node.cell(), node.interval(), bounding);
             }
         }
-        return bounding;
+        return BitSet.valueOf(bounding);
     }
 
     /** The least cuboid of shifts that holds all that was reached, in any layer. */

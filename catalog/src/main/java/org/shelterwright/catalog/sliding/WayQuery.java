@@ -20,7 +20,7 @@ import org.shelterwright.catalog.space.Point;
  *
  * <p>What is taken away never makes a yes a no: each answer is a conjunction over obstacles. Safe for several threads.
  */
-public final class WayQuery {
+public final class WayQuery implements Moving {
     private static final int TURN_YS = 16;
     private static final int TURN_ZS = 6;
 
@@ -79,12 +79,12 @@ public final class WayQuery {
         return made;
     }
 
-    private static Optional<SlideSpace> space(List<Box> parts, List<Obstacle> obstacles, Box region) {
+    static Optional<SlideSpace> space(List<Box> parts, List<Obstacle> obstacles, Box region) {
         return shifts(parts, region).map(domain -> new SlideSpace(parts, obstacles, domain));
     }
 
     /** The shifts at which all parts lie in a cuboid; empty if they are larger than it. */
-    private static Optional<Box> shifts(List<Box> parts, Box within) {
+    static Optional<Box> shifts(List<Box> parts, Box within) {
         Box hull = Turned.hull(parts);
         int x0 = within.x0() - hull.x0();
         int y0 = within.y0() - hull.y0();
@@ -95,14 +95,14 @@ public final class WayQuery {
         return x0 > x1 || y0 > y1 || z0 > z1 ? Optional.empty() : Optional.of(new Box(x0, y0, z0, x1, y1, z1));
     }
 
-    /** The cuboids of the thing at a stage. */
+    @Override
     public List<Box> at(Stage stage) {
         return parts.get(stage.quarters()).stream()
                 .map(part -> part.moved(stage.shift()))
                 .toList();
     }
 
-    /** Cuboids that hold all that the thing passes through between two stages that follow each other. */
+    @Override
     public List<Box> swept(Stage from, Stage to) {
         if (from.quarters() != to.quarters()) {
             return Turned.sweep(parts.get(0), pivot).stream()
@@ -114,17 +114,12 @@ public final class WayQuery {
         return at(from).stream().map(part -> part.swept(axis, way.along(axis))).toList();
     }
 
-    /** Owners of what it overlaps where it is now; {@link Obstacle#FIXED} stands for what is always there. */
+    @Override
     public List<Integer> overlapped(BitSet gone) {
         return own == null ? List.of(Obstacle.FIXED) : own.blocking(Point.ORIGIN, gone);
     }
 
-    /**
-     * Asks for a way.
-     *
-     * @param gone owners that are taken away
-     * @throws IllegalArgumentException if it overlaps something where it is now, or lies outside the region
-     */
+    @Override
     public Way ask(BitSet gone) {
         SlideSpace first = own;
         if (first == null) {
@@ -206,12 +201,12 @@ public final class WayQuery {
         }
     }
 
-    private static Levels levels(SlideSpace space, boolean onY, int[] at) {
+    static Levels levels(SlideSpace space, boolean onY, int[] at) {
         return Levels.at(
                 onY ? space.ends(Box::y0) : space.ends(Box::z0), onY ? space.ends(Box::y1) : space.ends(Box::z1), at);
     }
 
-    private static Rows rows(SlideSpace space, int[] ys, int[] zs, BitSet gone) {
+    static Rows rows(SlideSpace space, int[] ys, int[] zs, BitSet gone) {
         return new Rows(
                 levels(space, true, ys),
                 levels(space, false, zs),
@@ -232,14 +227,17 @@ public final class WayQuery {
                         .forEach(owners::set);
             }
         }
-        // Whatever hinders a turn anywhere near what was reached: more than needed, never less.
-        Box reached = flood.reached();
+        hinderingNear(room, flood.reached(), gone, owners);
+        return owners;
+    }
+
+    /** Adds whatever hinders a turn anywhere near what was reached: more than needed, never less. */
+    static void hinderingNear(SlideSpace room, Box reached, BitSet gone, BitSet owners) {
         for (Obstacle obstacle : room.forbidden()) {
             if (obstacle.owner() >= 0 && !gone.get(obstacle.owner()) && touch(obstacle.box(), reached)) {
                 owners.set(obstacle.owner());
             }
         }
-        return owners;
     }
 
     private static boolean touch(Box a, Box b) {

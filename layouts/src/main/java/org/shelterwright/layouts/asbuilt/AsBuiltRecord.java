@@ -26,6 +26,7 @@ public record AsBuiltRecord(String layout, String pack, String exported, List<St
      * @param joints hash of place and fixings for which it was recorded
      * @param signedBy who signed; {@code null} if not signed
      * @param signedAt when; {@code null} if not signed
+     * @param wrench number of the torque wrench and until when it is calibrated; {@code null} if not stated
      * @param releasedBy second person at a hold point; {@code null} if none
      */
     public record Step(
@@ -33,11 +34,24 @@ public record AsBuiltRecord(String layout, String pack, String exported, List<St
             String joints,
             @Nullable String signedBy,
             @Nullable String signedAt,
+            @Nullable String wrench,
             @Nullable String releasedBy,
             @Nullable String note,
             List<Check> checks) {
         public Step {
             checks = List.copyOf(checks);
+        }
+
+        /** A step of which the wrench is not stated. */
+        public Step(
+                String unit,
+                String joints,
+                @Nullable String signedBy,
+                @Nullable String signedAt,
+                @Nullable String releasedBy,
+                @Nullable String note,
+                List<Check> checks) {
+            this(unit, joints, signedBy, signedAt, null, releasedBy, note, checks);
         }
     }
 

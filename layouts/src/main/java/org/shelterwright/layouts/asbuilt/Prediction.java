@@ -15,7 +15,7 @@ import org.shelterwright.layouts.state.MassModel;
 
 /**
  * What the layout says that the scales should read: the empty body, all placed units on station with their tanks at the least
- * filling, and what else stood on the scales. Masses with growth; ranges of masses are taken to be independent.
+ * filling, with what is in them, and what else stood on the scales. Masses with growth; ranges of masses are taken to be independent.
  *
  * @param parts everything that has a known mass and centre
  * @param missing what has none, in words
@@ -42,11 +42,12 @@ public record Prediction(List<Part> parts, List<String> missing) {
         MassData tare = scene.body().tare();
         add(model, "the empty body", null, tare, tare.centre(), parts, missing);
         for (PlacedUnit unit : scene.units()) {
-            Point centre = unit.item().mass().centre();
+            MassData mass = unit.mass(Situation.ON_STATION);
+            Point centre = mass.centre();
             Point at = centre == null
                     ? null
                     : unit.pose(Situation.ON_STATION).apply(centre, unit.item().size());
-            add(model, unit.name(), unit, unit.item().mass(), at, parts, missing);
+            add(model, unit.name(), unit, mass, at, parts, missing);
             for (Tank tank : unit.item().tanks()) {
                 Point in = unit.pose(Situation.ON_STATION)
                         .apply(tank.centre(), unit.item().size());

@@ -5,14 +5,18 @@ import java.util.BitSet;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Opening;
-import org.shelterwright.catalog.item.MovablePart;
+import org.shelterwright.catalog.item.PartOff;
+import org.shelterwright.layouts.cable.LaidWire;
+import org.shelterwright.layouts.handling.Carried;
+import org.shelterwright.layouts.handling.Carrying;
 import org.shelterwright.layouts.handling.Handling;
-import org.shelterwright.layouts.handling.Handlings;
 import org.shelterwright.layouts.layout.BoltDownOrder;
+import org.shelterwright.layouts.ledger.mend.Amounts;
 import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
@@ -25,8 +29,6 @@ import org.shelterwright.layouts.ways.UnitWays;
  * @param leftOut placed units that the order leaves out
  */
 public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<PlacedUnit> leftOut) {
-    private static final double TOLERANCE_MM = 2;
-    private static final double TORQUE_SHARE = 0.06;
     private static final String POWER_ON =
             "Hold before power-on: all cables checked and signed, by a qualified person.";
 
@@ -53,7 +55,9 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
         private final Scene scene;
         private final BoltDownOrder order;
         private final UnitWays ways;
-        private final Handlings handlings;
+        private final Carrying carrying;
+        private final Map<Integer, List<LaidWire>> layFirst;
+        private final Set<String> laid = new HashSet<>();
         private final BitSet gone = new BitSet();
         private final Set<String> in = new HashSet<>();
         private final List<BoltDownStep> steps = new ArrayList<>();
@@ -62,7 +66,8 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
             this.scene = scene;
             this.order = order;
             this.ways = new UnitWays(scene);
-            this.handlings = new Handlings(scene.rules());
+            this.carrying = new Carrying(scene);
+            this.layFirst = LayFirst.by(scene, order);
         }
 
         BoltDownPlan plan() {
@@ -126,9 +131,15 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
         private BoltDownStep step(int number, Passage passage, boolean lastPowered, boolean lastByPanel) {
             PlacedUnit unit = passage.unit();
             List<Bolting> boltings = Bolting.of(scene, unit);
-            Handling handling = handlings.of(unit).orElse(null);
-            List<CableTask> cables = CableTask.of(scene, unit, in);
-            List<StepCheck> checks = checks(unit, boltings, cables, passage);
+            Carried carried = carrying.of(unit, passage.apart());
+            Handling handling = carried.handling();
+            List<CableTask> cables = new ArrayList<>();
+            for (LaidWire wire : layFirst.getOrDefault(unit.index(), List.of())) {
+                cables.add(CableTask.layFirst(scene, wire));
+                laid.add(wire.wire().id());
+            }
+            cables.addAll(CableTask.of(scene, unit, in, laid));
+            List<StepCheck> checks = StepChecks.of(scene, unit, boltings, cables, passage, carried);
             List<String> cautions = handling == null
                     ? List.of("Mass not known: weigh it before anybody lifts it.")
                     : StepWords.cautions(unit, passage, handling, StepWords.powered(unit));
@@ -140,13 +151,13 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
                     datums,
                     boltings,
                     tools(boltings, handling),
-                    handling,
+                    carried,
                     cables,
                     checks,
                     cautions,
                     hold(lastPowered, lastByPanel),
                     minutesIn(passage, handling),
-                    minutesAt(boltings, cables, checks));
+                    minutesAt(boltings, cables, checks, carried));
         }
 
         private static @Nullable String hold(boolean lastPowered, boolean lastByPanel) {
@@ -156,76 +167,6 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
                 return lastPowered ? close + " " + POWER_ON : close;
             }
             return lastPowered ? POWER_ON : null;
-        }
-
-        private List<StepCheck> checks(
-                PlacedUnit unit, List<Bolting> boltings, List<CableTask> cables, Passage passage) {
-            List<StepCheck> checks = new ArrayList<>();
-            for (Datum datum : Datum.of(scene, unit)) {
-                String axis = datum.from().axis().name().toLowerCase(java.util.Locale.ROOT);
-                checks.add(new StepCheck(
-                        unit.id() + "/" + axis,
-                        StepCheck.Kind.POSITION,
-                        datum.text(),
-                        "measured",
-                        datum.length() / 1000.0,
-                        "mm",
-                        TOLERANCE_MM));
-            }
-            for (int i = 0; i < boltings.size(); i++) {
-                Bolting one = boltings.get(i);
-                Double torque = one.finalNm();
-                int count = one.places().size();
-                checks.add(new StepCheck(
-                        unit.id() + "/torque" + (i == 0 ? "" : "-" + (i + 1)),
-                        StepCheck.Kind.TORQUE,
-                        torque == null
-                                ? "Torque of " + one.text() + " not known: ask"
-                                : (count == 1 ? "1 bolt " : "All " + count + " ") + one.thread() + " at "
-                                        + number(torque) + " N·m",
-                        "two rounds, crosswise, paint mark on each",
-                        torque,
-                        "N·m",
-                        torque == null ? 0 : Math.max(0.5, TORQUE_SHARE * torque)));
-            }
-            for (MovablePart part : unit.item().movableParts()) {
-                checks.add(look(
-                        unit,
-                        "opens-" + part.name(),
-                        sentence(part.name())
-                                + (part.name().endsWith("s") ? " open and close fully" : " opens and closes fully"),
-                        ""));
-            }
-            for (CableTask cable : cables) {
-                if (cable.closed()) {
-                    checks.add(new StepCheck(
-                            unit.id() + "/wire-" + cable.wire(),
-                            StepCheck.Kind.TEST,
-                            cable.wire().toUpperCase(java.util.Locale.ROOT) + " connected, labels on, tested",
-                            cable.earthing() ? "below 0.1 ohm" : "continuity, pull on each end",
-                            null,
-                            "",
-                            0));
-                }
-            }
-            Opening opening = passage.opening();
-            if (opening != null) {
-                checks.add(
-                        look(unit, "door", sentence(opening.name()) + " still opens fully", "the way out stays free"));
-            }
-            return checks;
-        }
-
-        private static StepCheck look(PlacedUnit unit, String id, String text, String hint) {
-            return new StepCheck(unit.id() + "/" + id, StepCheck.Kind.LOOK, text, hint, null, "", 0);
-        }
-
-        private static String sentence(String name) {
-            return Character.toUpperCase(name.charAt(0)) + name.substring(1);
-        }
-
-        private static String number(double value) {
-            return org.shelterwright.layouts.ledger.mend.Amounts.number(value, 1);
         }
 
         private static List<String> tools(List<Bolting> boltings, @Nullable Handling handling) {
@@ -242,12 +183,14 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
                         .orElse(0);
                 tools.add("ratchet");
                 tools.add(
-                        most > 0 ? "torque wrench to " + number(Math.ceil(most / 10) * 10) + " N·m" : "torque wrench");
+                        most > 0
+                                ? "torque wrench to " + Amounts.number(Math.ceil(most / 10) * 10, 1) + " N·m"
+                                : "torque wrench");
                 tools.add("paint marker");
             }
             if (boltings.stream()
                     .flatMap(one -> one.places().stream())
-                    .anyMatch(place -> place.into().contains("drill at"))) {
+                    .anyMatch(place -> place.where().startsWith("drill at"))) {
                 tools.add("drill with stop");
             }
             if (handling != null && handling.means() != Handling.Means.BY_HAND) {
@@ -263,12 +206,15 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
             return minutes(Figure.MINUTES_IN) + hoist + minutes(Figure.MINUTES_PER_METRE) * passage.length() * 1e-6;
         }
 
-        private double minutesAt(List<Bolting> boltings, List<CableTask> cables, List<StepCheck> checks) {
+        private double minutesAt(
+                List<Bolting> boltings, List<CableTask> cables, List<StepCheck> checks, Carried carried) {
             int fixings = boltings.stream().mapToInt(one -> one.places().size()).sum();
             int ends = cables.stream().mapToInt(one -> one.closed() ? 2 : 0).sum();
             return minutes(Figure.MINUTES_PER_FIXING) * fixings
                     + minutes(Figure.MINUTES_PER_CABLE_END) * ends
-                    + minutes(Figure.MINUTES_PER_CHECK) * checks.size();
+                    + minutes(Figure.MINUTES_PER_CHECK) * checks.size()
+                    + minutes(Figure.MINUTES_PER_PIECE) * carried.later().size()
+                    + carried.off().stream().mapToDouble(PartOff::minutes).sum();
         }
 
         private double minutes(Figure figure) {

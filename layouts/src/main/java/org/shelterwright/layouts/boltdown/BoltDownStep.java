@@ -2,6 +2,7 @@ package org.shelterwright.layouts.boltdown;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.layouts.handling.Carried;
 import org.shelterwright.layouts.handling.Handling;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.ways.Passage;
@@ -13,7 +14,7 @@ import org.shelterwright.layouts.ways.Passage;
  * @param passage its way past those that are in already, from its place outward
  * @param datums by which it is set
  * @param boltings its fixings, those that are alike together; empty if it is loose
- * @param handling how it is moved; {@code null} if its mass is not known
+ * @param carried in what state it is brought in, and how it is moved
  * @param hold what is to be released before going on, in one line; {@code null} if nothing
  * @param minutesIn time to bring it in (min); both times are 0 if the rules do not set them
  * @param minutesAt time at its place (min)
@@ -25,7 +26,7 @@ public record BoltDownStep(
         List<Datum> datums,
         List<Bolting> boltings,
         List<String> tools,
-        @Nullable Handling handling,
+        Carried carried,
         List<CableTask> cables,
         List<StepCheck> checks,
         List<String> cautions,
@@ -41,9 +42,14 @@ public record BoltDownStep(
         cautions = List.copyOf(cautions);
     }
 
+    /** How it is moved; {@code null} if its mass is not known. */
+    public @Nullable Handling handling() {
+        return carried.handling();
+    }
+
     /** People who are needed to bring it in; two if that is not known. */
     public int people() {
-        Handling known = handling;
+        Handling known = handling();
         return known == null ? 2 : known.people();
     }
 

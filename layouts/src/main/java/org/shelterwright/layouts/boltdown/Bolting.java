@@ -49,9 +49,22 @@ public record Bolting(
      *
      * @param number in the order of tightening, from 1, over all fixings of the unit
      * @param at in the frame of the body
-     * @param into where it goes, such as "floor raster, row 3, hole 24"
+     * @param taker name of what takes it, such as "floor raster"
+     * @param where where in that, such as "row 3, hole 24"; empty if that is not known
+     * @param grid the rail or raster that takes it; {@code null} if it is none
      */
-    public record Place(int number, String name, Point at, String into) {}
+    public record Place(
+            int number,
+            String name,
+            Point at,
+            String taker,
+            String where,
+            @Nullable HoleGrid grid) {
+        /** Where it goes, such as "floor raster, row 3, hole 24". */
+        public String into() {
+            return where.isEmpty() ? taker : taker + ", " + where;
+        }
+    }
 
     public Bolting {
         places = List.copyOf(places);
@@ -110,8 +123,7 @@ public record Bolting(
                 first,
                 torque,
                 SOCKETS.get(thread),
-                List.of(new Place(
-                        number, joint.placed().fixing().name(), joint.placed().at(), into(joint))),
+                List.of(place(joint, number)),
                 joint.missing());
     }
 
@@ -123,26 +135,31 @@ public record Bolting(
         return torque >= 10 ? Math.floor(torque) : Math.floor(2 * torque) / 2;
     }
 
-    private static String into(Joint joint) {
+    private static Place place(Joint joint, int number) {
+        String name = joint.placed().fixing().name();
+        Point at = joint.placed().at();
         HeldFixing held = joint.held();
         if (held == null) {
-            return "not known: " + joint.missing();
+            return new Place(number, name, at, "not known: " + joint.missing(), "", null);
         }
         HardPoint hardPoint = held.hardPoint();
         if (hardPoint instanceof HoleGrid grid) {
-            int hole = (joint.placed().at().along(grid.along()) - grid.first().along(grid.along())) / grid.pitch();
-            int row = (joint.placed().at().along(grid.across()) - grid.first().along(grid.across())) / grid.rowPitch();
-            return grid.name() + (grid.rows() > 1 ? ", row " + (row + 1) : "") + ", hole " + (hole + 1);
+            int hole = (at.along(grid.along()) - grid.first().along(grid.along())) / grid.pitch();
+            int row = (at.along(grid.across()) - grid.first().along(grid.across())) / grid.rowPitch();
+            String where = (grid.rows() > 1 ? "row " + (row + 1) + ", " : "") + "hole " + (hole + 1);
+            return new Place(number, name, at, grid.name(), where, grid);
         }
-        return hardPoint == null
-                ? held.into()
-                : held.into() + ", drill at " + drill(hardPoint, joint.placed().at());
+        Axis square = hardPoint == null
+                ? joint.placed().face().axis()
+                : hardPoint.surface().axis();
+        String where = (hardPoint == null ? "at " : "drill at ") + measured(square, at);
+        return new Place(number, name, at, held.into(), where, null);
     }
 
-    private static String drill(HardPoint zone, Point at) {
+    private static String measured(Axis square, Point at) {
         List<String> parts = new ArrayList<>();
         for (Axis axis : Axis.values()) {
-            if (axis != zone.surface().axis()) {
+            if (axis != square) {
                 String from = axis == Axis.X ? "from the rear wall" : axis == Axis.Y ? "from the right wall" : "high";
                 parts.add(Lengths.format(at.along(axis)) + " " + from);
             }

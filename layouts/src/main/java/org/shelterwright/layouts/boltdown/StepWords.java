@@ -2,17 +2,22 @@ package org.shelterwright.layouts.boltdown;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import org.shelterwright.catalog.body.HoleGrid;
 import org.shelterwright.catalog.body.Opening;
 import org.shelterwright.catalog.item.ItemKind;
 import org.shelterwright.catalog.item.Port;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.catalog.sliding.Stage;
+import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
+import org.shelterwright.layouts.handling.Carried;
 import org.shelterwright.layouts.handling.Handling;
 import org.shelterwright.layouts.handling.Handlings;
 import org.shelterwright.layouts.ledger.mend.Amounts;
@@ -42,13 +47,75 @@ public final class StepWords {
         for (int i = stages.size() - 1; i > 0; i--) {
             Stage from = stages.get(i);
             Stage to = stages.get(i - 1);
-            String move = from.quarters() != to.quarters()
-                    ? "turn by " + degrees(to.quarters() - from.quarters())
-                    : move(to.shift().minus(from.shift()));
-            lines.add(first ? "in through the " + opening.name() + ": " + move : move);
+            String move = from.lying() != to.lying()
+                    ? "stand it up"
+                    : from.quarters() != to.quarters()
+                            ? "turn by " + degrees(to.quarters() - from.quarters())
+                            : move(to.shift().minus(from.shift()));
+            String lying = from.lying() ? ", lying on its " + side(passage) : "";
+            lines.add(first ? "in through the " + opening.name() + lying + ": " + move : move);
             first = false;
         }
         return lines;
+    }
+
+    private static String side(Passage passage) {
+        Face side = passage.lyingOn();
+        return side == null ? "" : side.name().toLowerCase(Locale.ROOT) + (side.axis() == Axis.Y ? " side" : "");
+    }
+
+    /** Where a unit is set and which way it faces, in one sentence. */
+    public static String set(BoltDownStep step) {
+        String at = Wording.list(step.datums().stream().map(Datum::text).toList());
+        Face front = step.unit().pose(Situation.ON_STATION).apply(Face.FRONT);
+        return "Set it " + at + ", its front " + Wording.direction(front) + ".";
+    }
+
+    /** What is done with a unit before it comes in and after it is bolted, beside its cables; empty if nothing is. */
+    public static List<String> fittings(BoltDownStep step) {
+        Carried carried = step.carried();
+        List<String> lines = new ArrayList<>();
+        if (!carried.filled().isEmpty()) {
+            lines.add("On the bench, before it comes in: fit " + Wording.list(carried.filled()) + ", lowest first.");
+        }
+        if (!carried.off().isEmpty()) {
+            lines.add("Take off before, put on again at its place: "
+                    + Wording.list(carried.off().stream()
+                            .map(part -> part.name() + " (" + Amounts.kg(part.massKg()) + ")")
+                            .toList())
+                    + ".");
+        }
+        if (!carried.later().isEmpty()) {
+            lines.add("Once it is bolted: fit " + Wording.list(carried.later())
+                    + ", lowest first. With them it would be too heavy to bring in.");
+        }
+        if (carried.stowed() > 0) {
+            lines.add("Empty: what is stowed in it comes in when all is bolted, by the stowage list.");
+        }
+        return lines;
+    }
+
+    /** How the holes of a step are counted; empty if none is. */
+    public static String counting(BoltDownStep step) {
+        Set<String> texts = new LinkedHashSet<>();
+        for (Bolting bolting : step.boltings()) {
+            for (Bolting.Place place : bolting.places()) {
+                HoleGrid grid = place.grid();
+                if (grid != null) {
+                    texts.add(counted("holes", grid.along(), grid.first(), grid.pitch())
+                            + (grid.rows() > 1
+                                    ? ", " + counted("rows", grid.across(), grid.first(), grid.rowPitch())
+                                    : ""));
+                }
+            }
+        }
+        return texts.isEmpty() ? "" : "Count " + String.join("; ", texts) + ".";
+    }
+
+    private static String counted(String what, Axis axis, Point first, int pitch) {
+        String from = axis == Axis.X ? "from the rear" : axis == Axis.Y ? "from the right" : "from below";
+        return what + " " + from + " (the first at " + Lengths.format(first.along(axis)) + ", then every "
+                + Lengths.format(pitch) + ")";
     }
 
     private static String degrees(int quarters) {
@@ -89,6 +156,10 @@ public final class StepWords {
         if (powered) {
             cautions.add("Electrical work dead, locked off and proved dead, by qualified people.");
         }
+        if (passage.lyingOn() != null) {
+            cautions.add(
+                    "It comes in lying and is stood up: tied to the trolley until then, nobody where it may fall.");
+        }
         if (passage.turns()) {
             cautions.add("It must be turned on the way: keep the turning circle clear.");
         }
@@ -111,13 +182,10 @@ public final class StepWords {
         StringBuilder text = new StringBuilder();
         String last = "";
         for (Bolting.Place place : places) {
-            int comma = place.into().indexOf(", ");
-            String name = comma < 0 ? place.into() : place.into().substring(0, comma);
-            String where = comma < 0 ? "" : place.into().substring(comma + 2);
-            boolean same = name.equals(last) && !where.isEmpty();
+            boolean same = place.taker().equals(last) && !place.where().isEmpty();
             text.append(text.isEmpty() ? "" : ";  ").append(place.number()).append(": ");
-            text.append(same ? where : place.into());
-            last = name;
+            text.append(same ? place.where() : place.into());
+            last = place.taker();
         }
         return text.toString();
     }

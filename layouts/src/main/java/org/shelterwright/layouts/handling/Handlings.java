@@ -3,6 +3,7 @@ package org.shelterwright.layouts.handling;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
@@ -36,7 +37,7 @@ public final class Handlings {
             Figure.HOIST_RATING);
     private static final double MOST_GRIP_CM = 40;
     private static final double FROM_PLATFORM_CM = 150;
-    private static final int READILY = 2;
+    static final int READILY = 2;
 
     private final Rules rules;
     private final MassModel model;
@@ -51,18 +52,27 @@ public final class Handlings {
         return FIGURES.stream().filter(figure -> rules.rule(figure).isEmpty()).findFirst();
     }
 
-    /** Greatest mass of a unit as it is brought in: with growth and uncertainty, tanks empty (kg); empty if not known. */
-    public OptionalDouble massKg(PlacedUnit unit) {
-        OptionalDouble grown = model.grownKg(unit.item().mass());
-        OptionalDouble range = model.uncertaintyKg(unit.item().mass());
+    /** The greatest that a mass may be, with growth and uncertainty (kg); empty if not known. */
+    private OptionalDouble massKg(MassData mass) {
+        OptionalDouble grown = model.grownKg(mass);
+        OptionalDouble range = model.uncertaintyKg(mass);
         return grown.isEmpty() || range.isEmpty()
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(grown.getAsDouble() + range.getAsDouble());
     }
 
-    /** How a unit is handled; empty if its mass or a figure is not known. */
+    /** How a unit is handled that weighs what its item does; empty if that or a figure is not known. */
     public Optional<Handling> of(PlacedUnit unit) {
-        OptionalDouble mass = massKg(unit);
+        return of(unit, unit.item().mass());
+    }
+
+    /**
+     * How a unit of a mass is handled; empty if that or a figure is not known.
+     *
+     * @param carried its mass as it is brought in, tanks empty
+     */
+    public Optional<Handling> of(PlacedUnit unit, MassData carried) {
+        OptionalDouble mass = massKg(carried);
         if (mass.isEmpty() || missing().isPresent()) {
             return Optional.empty();
         }

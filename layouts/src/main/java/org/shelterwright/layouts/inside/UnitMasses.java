@@ -83,6 +83,14 @@ public final class UnitMasses {
         return new UnitMass(station.sum(), road.sum());
     }
 
+    /** The mass of something empty with some of what goes into it. */
+    public static MassData sum(MassData empty, List<? extends Held> with, Rules rules) {
+        MassSum sum = new MassSum(rules);
+        sum.add(empty);
+        with.forEach(held -> sum.add(held.piece().mass(), held.centre(), held.box()));
+        return sum.sum();
+    }
+
     /** Where what is used at a unit is taken to lie: the middle of its first top, or of its own top. */
     public static Point workTop(Item item) {
         for (Support support : item.supports()) {

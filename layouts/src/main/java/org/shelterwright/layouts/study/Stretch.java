@@ -89,6 +89,7 @@ final class Stretch {
                             .map(one -> new Tank(one.name(), share(one.centre()), one.leastKg(), one.fullKg()))
                             .toList(),
                     item.interior(),
+                    item.bringing(),
                     item.note());
         } catch (IllegalArgumentException e) {
             throw tooMuch();
@@ -156,6 +157,7 @@ final class Stretch {
                 old.stowages(),
                 old.tanks(),
                 interior,
+                old.bringing(),
                 old.note());
     }
 

@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.layouts.scene.PlacedUnit;
 
 /**
@@ -50,7 +51,7 @@ public final class Blockers {
     }
 
     private static double mass(PlacedUnit unit) {
-        Double kg = unit.item().mass().massKg();
+        Double kg = unit.mass(Situation.ON_STATION).massKg();
         return kg == null ? 0 : kg;
     }
 }

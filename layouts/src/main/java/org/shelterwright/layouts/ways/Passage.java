@@ -1,5 +1,6 @@
 package org.shelterwright.layouts.ways;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -7,6 +8,7 @@ import org.shelterwright.catalog.body.Opening;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.sliding.Stage;
 import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Face;
 import org.shelterwright.layouts.scene.PlacedUnit;
 
 /**
@@ -15,9 +17,11 @@ import org.shelterwright.layouts.scene.PlacedUnit;
  * @param answer what came out
  * @param opening through which it comes; {@code null} if there is no way, or it stands outside already
  * @param legs where its solids are at each stage, from its place to the outside; empty if there is no way
- * @param swept what it passes through between each stage and the next
+ * @param swept what it passes through between each stage and the next; then what parts of it that came off pass through
  * @param stages turn and shift at each stage, as {@code legs}
  * @param frontier units, by index, that bound the space that it can reach; while all of them stay, it stays stuck
+ * @param apart whether the parts that come off it are off on the way
+ * @param lyingOn side of its item that it lies on for some of the way; {@code null} if it stays upright
  */
 public record Passage(
         PlacedUnit unit,
@@ -26,7 +30,9 @@ public record Passage(
         List<List<Box>> legs,
         List<List<Box>> swept,
         List<Stage> stages,
-        BitSet frontier) {
+        BitSet frontier,
+        boolean apart,
+        @Nullable Face lyingOn) {
     /** What came out. */
     public enum Answer {
         /** There is a way. */
@@ -44,6 +50,18 @@ public record Passage(
         swept = swept.stream().map(List::copyOf).toList();
         stages = List.copyOf(stages);
         frontier = (BitSet) frontier.clone();
+    }
+
+    /** A way upright and whole, or none. */
+    public Passage(
+            PlacedUnit unit,
+            Answer answer,
+            @Nullable Opening opening,
+            List<List<Box>> legs,
+            List<List<Box>> swept,
+            List<Stage> stages,
+            BitSet frontier) {
+        this(unit, answer, opening, legs, swept, stages, frontier, false, null);
     }
 
     public boolean free() {
@@ -81,6 +99,15 @@ public record Passage(
             length += Math.abs((long) way.x()) + Math.abs((long) way.y()) + Math.abs((long) way.z());
         }
         return length;
+    }
+
+    Passage with(List<Box> alsoSwept) {
+        if (alsoSwept.isEmpty()) {
+            return this;
+        }
+        List<List<Box>> more = new ArrayList<>(swept);
+        more.add(alsoSwept);
+        return new Passage(unit, answer, opening, legs, more, stages, frontier, apart, lyingOn);
     }
 
     static Passage of(PlacedUnit unit, Answer answer, BitSet frontier) {

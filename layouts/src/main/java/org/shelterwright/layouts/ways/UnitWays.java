@@ -3,21 +3,15 @@ package org.shelterwright.layouts.ways;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.function.BiFunction;
 import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.body.Opening;
 import org.shelterwright.catalog.item.Situation;
-import org.shelterwright.catalog.sliding.Obstacle;
+import org.shelterwright.catalog.sliding.Moving;
 import org.shelterwright.catalog.sliding.Stage;
 import org.shelterwright.catalog.sliding.Way;
-import org.shelterwright.catalog.sliding.WayQuery;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
-import org.shelterwright.catalog.space.Face;
-import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.layouts.ways.Passage.Answer;
@@ -27,17 +21,13 @@ import org.shelterwright.layouts.ways.Passage.Answer;
  * leaf that opens inward is taken to be off its hinges while something is brought in. Not for several threads.
  */
 public final class UnitWays {
-    /** Room outside beyond what a unit needs (µm). */
-    private static final int ROOM = 500 * Lengths.MM;
-
     private final Scene scene;
-    private final List<PlacedUnit> units;
     private final List<Opening> openings;
-    private final Map<Long, WayQuery> queries = new HashMap<>();
+    private final Questions questions;
 
     public UnitWays(Scene scene) {
         this.scene = scene;
-        this.units = scene.units();
+        this.questions = new Questions(scene);
         this.openings = openings(scene.body());
     }
 
@@ -73,7 +63,7 @@ public final class UnitWays {
 
     /** The way of a unit in the body with nothing else in it; kept with the unit. */
     public Passage alone(PlacedUnit unit) {
-        return unit.derived(Alone.class, one -> new Alone(ask(one, new BitSet(), false, this::bare)))
+        return unit.derived(Alone.class, one -> new Alone(ask(one, new BitSet(), false, true)))
                 .passage();
     }
 
@@ -85,21 +75,32 @@ public final class UnitWays {
      * @param gone units by index; the unit itself never stands in its own way
      */
     public Passage out(PlacedUnit unit, BitSet gone) {
-        return alone(unit).free() ? ask(unit, gone, false, this::query) : alone(unit);
+        return alone(unit).free() ? ask(unit, gone, false, false) : alone(unit);
     }
 
     /** The same by the opening with the shortest way; hatches and panels only if no door does. */
     public Passage shortest(PlacedUnit unit, BitSet gone) {
-        return alone(unit).free() ? ask(unit, gone, true, this::query) : alone(unit);
+        return alone(unit).free() ? ask(unit, gone, true, false) : alone(unit);
     }
 
     /** The way through one opening only. */
     public Passage through(PlacedUnit unit, Opening opening, BitSet gone) {
-        return ask(unit, gone, opening, query(unit, opening));
+        Passage last = null;
+        for (Mode mode : Mode.of(unit.item())) {
+            last = ask(unit, gone, opening, mode, questions.of(unit, opening, mode));
+            Parts parts = last.free() && mode.apart() ? parts(unit, gone, false) : Parts.NONE;
+            if (last.free() && parts.free()) {
+                return last.with(parts.swept());
+            }
+        }
+        if (last == null) {
+            throw new IllegalStateException("There is at least one state in which a unit is brought in.");
+        }
+        return last.free() ? Passage.of(unit, Answer.BLOCKED, last.frontier()) : last;
     }
 
-    private Passage ask(
-            PlacedUnit unit, BitSet gone, boolean shortest, BiFunction<PlacedUnit, Opening, WayQuery> queries) {
+    /** Tries the states in which the unit may be brought in, the plainest first; in each of them the openings. */
+    private Passage ask(PlacedUnit unit, BitSet gone, boolean shortest, boolean bare) {
         if (outside(unit)) {
             return new Passage(
                     unit,
@@ -111,24 +112,65 @@ public final class UnitWays {
                     new BitSet());
         }
         BitSet frontier = new BitSet();
-        Passage best = null;
-        for (Opening opening : openings) {
-            if (best != null && (!shortest || trouble(opening) > trouble(opening(best)))) {
-                break;
+        for (Mode mode : Mode.of(unit.item())) {
+            Passage best = null;
+            for (Opening opening : openings) {
+                if (best != null && (!shortest || trouble(opening) > trouble(opening(best)))) {
+                    break;
+                }
+                Moving question = bare ? questions.bare(unit, opening, mode) : questions.of(unit, opening, mode);
+                Passage one = ask(unit, gone, opening, mode, question);
+                if (one.answer() == Answer.OVERLAPS) {
+                    return one;
+                }
+                frontier.or(one.frontier());
+                if (one.free() && (best == null || one.length() < best.length())) {
+                    best = one;
+                }
             }
-            Passage one = ask(unit, gone, opening, queries.apply(unit, opening));
-            if (one.answer() == Answer.OVERLAPS) {
-                return one;
+            Parts parts = best != null && mode.apart() ? parts(unit, gone, bare) : Parts.NONE;
+            if (best != null && parts.free()) {
+                return best.with(parts.swept());
             }
-            frontier.or(one.frontier());
-            if (one.free() && (best == null || one.length() < best.length())) {
-                best = one;
-            }
-        }
-        if (best != null) {
-            return best;
+            frontier.or(parts.frontier());
         }
         return Passage.of(unit, frontier.isEmpty() ? Answer.TOO_LARGE : Answer.BLOCKED, frontier);
+    }
+
+    /** How the parts that came off come in by themselves: what they pass through, or what bounds one that cannot. */
+    private record Parts(boolean free, BitSet frontier, List<Box> swept) {
+        private static final Parts NONE = new Parts(true, new BitSet(), List.of());
+    }
+
+    private Parts parts(PlacedUnit unit, BitSet gone, boolean bare) {
+        BitSet away = (BitSet) gone.clone();
+        away.set(unit.index());
+        List<Box> swept = new ArrayList<>();
+        for (int part = 0; part < Questions.parts(unit).size(); part++) {
+            BitSet frontier = new BitSet();
+            boolean free = false;
+            for (Opening opening : openings) {
+                Moving question = questions.part(unit, opening, part, bare);
+                if (!free && question.overlapped(away).isEmpty()) {
+                    Way way = question.ask(away);
+                    free = way.free();
+                    frontier.or(way.frontier());
+                    swept(question, way).forEach(swept::addAll);
+                }
+            }
+            if (!free) {
+                return new Parts(false, frontier, List.of());
+            }
+        }
+        return new Parts(true, new BitSet(), swept);
+    }
+
+    private static List<List<Box>> swept(Moving question, Way way) {
+        List<List<Box>> swept = new ArrayList<>();
+        for (int i = 1; i < way.stages().size(); i++) {
+            swept.add(question.swept(way.stages().get(i - 1), way.stages().get(i)));
+        }
+        return swept;
     }
 
     private static Opening opening(Passage passage) {
@@ -144,7 +186,7 @@ public final class UnitWays {
         return unit.solids(Situation.ON_STATION).stream().noneMatch(inside::overlaps);
     }
 
-    private static Passage ask(PlacedUnit unit, BitSet gone, Opening opening, WayQuery query) {
+    private static Passage ask(PlacedUnit unit, BitSet gone, Opening opening, Mode mode, Moving query) {
         BitSet away = (BitSet) gone.clone();
         away.set(unit.index());
         List<Integer> overlapped = query.overlapped(away);
@@ -157,63 +199,15 @@ public final class UnitWays {
         if (!way.free()) {
             return Passage.of(unit, way.frontier().isEmpty() ? Answer.TOO_LARGE : Answer.BLOCKED, way.frontier());
         }
-        List<List<Box>> swept = new ArrayList<>();
-        for (int i = 1; i < way.stages().size(); i++) {
-            swept.add(query.swept(way.stages().get(i - 1), way.stages().get(i)));
-        }
         return new Passage(
                 unit,
                 Answer.FREE,
                 opening,
                 way.stages().stream().map(query::at).toList(),
-                swept,
+                swept(query, way),
                 way.stages(),
-                new BitSet());
-    }
-
-    private WayQuery query(PlacedUnit unit, Opening opening) {
-        long key = ((long) unit.index() << 32) | openings.indexOf(opening);
-        return queries.computeIfAbsent(key, any -> make(unit, opening, units));
-    }
-
-    private WayQuery bare(PlacedUnit unit, Opening opening) {
-        return make(unit, opening, List.of());
-    }
-
-    private WayQuery make(PlacedUnit unit, Opening opening, List<PlacedUnit> others) {
-        List<Obstacle> obstacles = new ArrayList<>();
-        Shell.solids(scene.body(), opening).forEach(box -> obstacles.add(new Obstacle(box, Obstacle.FIXED)));
-        for (PlacedUnit other : others) {
-            if (other != unit) {
-                other.solids(Situation.ON_STATION).forEach(box -> obstacles.add(new Obstacle(box, other.index())));
-            }
-        }
-        List<Box> solids = unit.solids(Situation.ON_STATION);
-        Box hull = solids.stream().reduce(Box::hull).orElseThrow();
-        Box region = region(scene.body(), opening, hull);
-        return new WayQuery(solids, obstacles, region, target(scene.body(), opening, region), true);
-    }
-
-    /** Inside and outside of the body as far as a unit may be on its way; no lower than the floor but through the floor. */
-    private static Box region(Body body, Opening opening, Box unit) {
-        int longest = Math.max(unit.extent(Axis.X), Math.max(unit.extent(Axis.Y), unit.extent(Axis.Z))) * 3 / 2;
-        Box o = body.outside();
-        int out = longest + ROOM;
-        Face wall = opening.wall();
-        int low = wall == Face.BOTTOM ? o.z0() - out : Math.min(0, unit.z0());
-        int high = wall == Face.TOP ? o.z1() + out : body.inside().z();
-        return new Box(o.x0() - out, o.y0() - out, low, o.x1() + out, o.y1() + out, high);
-    }
-
-    private static Box target(Body body, Opening opening, Box region) {
-        Box o = body.outside();
-        return switch (opening.wall()) {
-            case REAR -> new Box(region.x0(), region.y0(), region.z0(), o.x0(), region.y1(), region.z1());
-            case FRONT -> new Box(o.x1(), region.y0(), region.z0(), region.x1(), region.y1(), region.z1());
-            case RIGHT -> new Box(region.x0(), region.y0(), region.z0(), region.x1(), o.y0(), region.z1());
-            case LEFT -> new Box(region.x0(), o.y1(), region.z0(), region.x1(), region.y1(), region.z1());
-            case TOP -> new Box(region.x0(), region.y0(), o.z1(), region.x1(), region.y1(), region.z1());
-            case BOTTOM -> new Box(region.x0(), region.y0(), region.z0(), region.x1(), region.y1(), o.z0());
-        };
+                new BitSet(),
+                mode.apart(),
+                mode.lyingOn());
     }
 }

@@ -2,12 +2,23 @@ package org.shelterwright.layouts.boltdown;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.shelterwright.catalog.item.Item;
+import org.shelterwright.catalog.item.Presence;
+import org.shelterwright.catalog.item.Solid;
+import org.shelterwright.catalog.space.Size;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.file.LayoutFiles;
+import org.shelterwright.layouts.layout.BoltDownOrder.BroughtIn;
 import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.ledger.restraint.RestraintSheet;
+import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.samples.Samples;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -96,5 +107,65 @@ class BoltDownPlanTest {
 
         assertThat(PlanKey.joints(again.step("rack-1").orElseThrow())).isEqualTo(PlanKey.joints(rack));
         assertThat(PlanKey.joints(plan.step("rack-2").orElseThrow())).isNotEqualTo(PlanKey.joints(rack));
+    }
+
+    @Test
+    void aCableIsLaidBeforeTheUnitThatWouldCoverItsTray() {
+        // Racks up to the roof fill the trays over them, and a hand reaches 250 mm: rack 2 covers the tray of the wire
+        // to rack 1.
+        Map<String, Item> items = new HashMap<>(layout.parts().items());
+        Item old = items.get("rack-19-34u");
+        items.put(old.id(), upTo(layout.body().inside().z(), old));
+        Parts parts = layout.parts();
+        Map<String, Double> limits = new HashMap<>(layout.brief().limits());
+        limits.put(Figure.TOOL_REACH.id(), 250.0);
+        List<BroughtIn> steps = new ArrayList<>(layout.boltDown().steps());
+        Collections.swap(
+                steps,
+                layout.boltDown().units().indexOf("rack-1"),
+                layout.boltDown().units().indexOf("rack-2"));
+        Layout changed = layout.withAsked(
+                        layout.brief().withLimits(limits),
+                        new Parts(parts.body(), parts.carrier(), parts.trailer(), items))
+                .withBoltDown(layout.boltDown().withSteps(steps));
+
+        BoltDownPlan covered =
+                BoltDownPlan.of(Checker.standard().scene(changed)).orElseThrow();
+
+        assertThat(covered.step("rack-2").orElseThrow().cables())
+                .filteredOn(CableTask::first)
+                .extracting(CableTask::wire)
+                .contains("w1");
+        assertThat(covered.step("rack-2").orElseThrow().cables().get(0).text())
+                .startsWith("Before it comes in: W")
+                .endsWith("both ends open, labels on; the tray is covered afterwards");
+        assertThat(covered.step("rack-1").orElseThrow().cables())
+                .anyMatch(task -> task.text().startsWith("W1 (laid), power: connect this end, that for Power unit"));
+        assertThat(plan.steps()).allMatch(step -> step.cables().stream().noneMatch(CableTask::first));
+    }
+
+    private static Item upTo(int height, Item old) {
+        Size size = new Size(old.size().x(), old.size().y(), height);
+        return new Item(
+                old.id(),
+                old.name(),
+                old.kind(),
+                old.material(),
+                size,
+                List.of(new Solid("block", size.box(), Presence.ALWAYS)),
+                List.of(),
+                List.of(),
+                old.fixings(),
+                old.mounting(),
+                old.turns(),
+                old.mass(),
+                List.of(),
+                List.of(),
+                null,
+                old.ports(),
+                old.power(),
+                List.of(),
+                List.of(),
+                null);
     }
 }

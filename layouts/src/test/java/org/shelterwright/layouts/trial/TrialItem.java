@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.item.Bringing;
 import org.shelterwright.catalog.item.CableClass;
 import org.shelterwright.catalog.item.ClearZone;
 import org.shelterwright.catalog.item.Fixing;
@@ -56,6 +57,7 @@ public final class TrialItem {
     private @Nullable Power power;
     private @Nullable Plant plant;
     private @Nullable Interior interior;
+    private @Nullable Bringing bringing;
     private final List<Stowage> stowages = new ArrayList<>();
 
     private TrialItem(String id, Size size) {
@@ -206,6 +208,11 @@ public final class TrialItem {
         return this;
     }
 
+    public TrialItem bringing(Bringing how) {
+        bringing = how;
+        return this;
+    }
+
     public Item build() {
         return new Item(
                 id,
@@ -229,6 +236,7 @@ public final class TrialItem {
                 stowages,
                 tanks,
                 interior,
+                bringing,
                 null);
     }
 }

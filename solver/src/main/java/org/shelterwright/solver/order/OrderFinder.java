@@ -48,7 +48,7 @@ public final class OrderFinder {
         Removability removability = new Removability(scene, before);
         TakeOut taken = TakeOut.greedily(removability, count);
         Beam beam = new Beam(removability, new Preference(removability.ways()), width);
-        List<Integer> chosen = beam.order(count, taken.rest());
+        List<Integer> chosen = beam.order(taken);
         List<BroughtIn> steps = new ArrayList<>();
         List<String> reasons = new ArrayList<>();
         BitSet gone = new BitSet();
@@ -79,21 +79,39 @@ public final class OrderFinder {
         if (host != null) {
             return "stands on " + scene.unit(host).map(PlacedUnit::name).orElse(host);
         }
-        for (int later = place + 1; later < order.size(); later++) {
-            BitSet in = new BitSet();
-            in.set(unit.index());
-            order.subList(0, later + 1).forEach(in::set);
-            if (!removability.free(unit.index(), in)) {
-                return "before " + scene.units().get(order.get(later)).name() + ", which would be in its way";
-            }
-            if (!removability.undone(unit.index(), in)) {
-                return "before " + scene.units().get(order.get(later)).name() + ", which would hide its fixings";
-            }
+        int hinders = firstThatHinders(removability, order, place);
+        if (hinders < order.size()) {
+            boolean inTheWay = !removability.free(unit.index(), upTo(order, hinders));
+            return "before " + scene.units().get(order.get(hinders)).name()
+                    + (inTheWay ? ", which would be in its way" : ", which would hide its fixings");
         }
         Double kg = unit.item().mass().massKg();
         return unit.item().mounting().loose()
                 ? "loose: at the end"
                 : kg != null && kg >= 60 ? "heavy: early while there is room" : "near what was bolted before it";
+    }
+
+    /** The place of the first after which a unit could no longer come in; found by halving, as more in the body only hinder more. */
+    private static int firstThatHinders(Removability removability, List<Integer> order, int place) {
+        int unit = order.get(place);
+        int low = place + 1;
+        int high = order.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            BitSet in = upTo(order, middle);
+            if (removability.free(unit, in) && removability.undone(unit, in)) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private static BitSet upTo(List<Integer> order, int last) {
+        BitSet in = new BitSet();
+        order.subList(0, last + 1).forEach(in::set);
+        return in;
     }
 
     private static List<Stuck> stuck(Scene scene, Removability removability, BitSet rest) {

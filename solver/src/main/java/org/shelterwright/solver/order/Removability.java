@@ -2,6 +2,7 @@ package org.shelterwright.solver.order;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.shelterwright.catalog.item.Situation;
@@ -32,6 +33,7 @@ final class Removability {
     private final BitSet reachable = new BitSet();
     private final BitSet exempt = new BitSet();
     private long asked;
+    private long refused;
 
     Removability(Scene scene, List<Before> before) {
         this.scene = scene;
@@ -69,9 +71,22 @@ final class Removability {
         return ways;
     }
 
+    /** All units, those with the shortest way in the empty body first. */
+    List<Integer> nearFirst() {
+        return units.stream()
+                .sorted(Comparator.comparingLong(unit -> ways.alone(unit).length()))
+                .map(PlacedUnit::index)
+                .toList();
+    }
+
     /** How many ways were looked for. */
     long asked() {
         return asked;
+    }
+
+    /** How many of them were looked for in vain. */
+    long refused() {
+        return refused;
     }
 
     /** Units that must be in only after this one: those on it, and those that a person set so. */
@@ -154,6 +169,7 @@ final class Removability {
             met.get(unit).add(meets);
             return true;
         }
+        refused++;
         frontiers.get(unit).add(passage.frontier());
         return false;
     }

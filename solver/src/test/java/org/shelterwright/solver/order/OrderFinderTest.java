@@ -16,7 +16,9 @@ import org.shelterwright.layouts.layout.BoltDownOrder.Before;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.layouts.ways.UnitWays;
+import org.shelterwright.solver.order.planted.FoundOrderTruth;
 import org.shelterwright.solver.order.planted.PlantedOrder;
+import org.shelterwright.solver.order.planted.PlantedOrder.Rings;
 
 class OrderFinderTest {
     @ParameterizedTest
@@ -27,7 +29,7 @@ class OrderFinderTest {
         int impossible = 0;
         for (int i = 0; i < 12; i++) {
             long planted = random.nextLong();
-            Scene scene = PlantedOrder.of(planted, 3 + random.nextInt(4), random.nextInt(3) == 0)
+            Scene scene = PlantedOrder.of(planted, 3 + random.nextInt(6), random.nextInt(3) == 0)
                     .scene();
             List<Before> before = wishes(scene, random);
 
@@ -120,11 +122,14 @@ class OrderFinderTest {
         for (long seed = 1; seed <= cases; seed++) {
             PlantedOrder planted = PlantedOrder.of(seed, units, false);
 
-            FoundOrder found = new OrderFinder(2).find(planted.scene(), List.of(), 1);
+            Scene scene = planted.scene();
+            FoundOrder found = new OrderFinder(2).find(scene, List.of(), 1);
 
             assertThat(planted.order()).hasSize(units);
             assertThat(found.stuck()).as("seed %d, %d units", seed, units).isEmpty();
-            assertBringsIn(planted.scene(), found, List.of());
+            assertThat(FoundOrderTruth.faults(scene, found))
+                    .as("seed %d, %d units", seed, units)
+                    .isEmpty();
         }
     }
 
@@ -146,6 +151,24 @@ class OrderFinderTest {
             }
             assertThat(found.circles()).singleElement().asString().contains("which would be in its way");
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {8, 20})
+    void namesTrueBlockersOfAllThatIsShutInBehindTheRings(int units) {
+        int shutIn = 0;
+        for (long seed = 1; seed <= 4; seed++) {
+            PlantedOrder planted = PlantedOrder.of(seed, units, Rings.BEHIND_THE_DOOR);
+            Scene scene = planted.scene();
+
+            FoundOrder found = new OrderFinder(2).find(scene, List.of(), 1);
+
+            List<String> stuck = found.stuck().stream().map(Stuck::unit).toList();
+            assertThat(stuck).as("seed %d", seed).containsAll(planted.rings());
+            assertThat(FoundOrderTruth.faults(scene, found)).as("seed %d", seed).isEmpty();
+            shutIn += stuck.size() - planted.rings().size();
+        }
+        assertThat(shutIn).isPositive();
     }
 
     @Test

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.space.Box;
 import org.shelterwright.layouts.boltdown.BoltDownPlan;
 import org.shelterwright.layouts.boltdown.BoltDownStep;
 import org.shelterwright.layouts.check.Checker;
@@ -81,5 +83,44 @@ class ScheduleTest {
 
         assertThat(alone).isLessThanOrEqualTo(sum + 1e-6);
         assertThat(Schedule.of(plan(fitters)).lengthMinutes()).isLessThanOrEqualTo(alone + 1e-6);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {2, 3, 5})
+    void twoPeopleAreNeverInTheSameNarrowZone(int fitters) {
+        BoltDownPlan plan = plan(fitters);
+        List<Shift> shifts = Schedule.of(plan).shifts();
+        int sideBySide = 0;
+        for (int i = 0; i < shifts.size(); i++) {
+            for (int j = i + 1; j < shifts.size(); j++) {
+                Shift a = shifts.get(i);
+                Shift b = shifts.get(j);
+                boolean together = a.fromMinutes() < b.toMinutes() - 1e-9 && b.fromMinutes() < a.toMinutes() - 1e-9;
+                if (together && !a.bringingIn() && !b.bringingIn()) {
+                    sideBySide++;
+                    assertThat(room(plan, a).overlaps(room(plan, b)))
+                            .as(a + " and " + b)
+                            .isFalse();
+                } else if (together) {
+                    Shift in = a.bringingIn() ? a : b;
+                    Shift at = a.bringingIn() ? b : a;
+                    assertThat(plan.steps().get(in.step() - 1).passage().swept().stream()
+                                    .flatMap(List::stream)
+                                    .noneMatch(room(plan, at)::overlaps))
+                            .as(in + " past " + at)
+                            .isTrue();
+                }
+            }
+        }
+        assertThat(sideBySide).isPositive();
+    }
+
+    /** The unit and 350 mm about it, in which somebody works. */
+    private static Box room(BoltDownPlan plan, Shift shift) {
+        return plan.steps()
+                .get(shift.step() - 1)
+                .unit()
+                .outline(Situation.ON_STATION)
+                .grown(350_000, 350_000, 0);
     }
 }

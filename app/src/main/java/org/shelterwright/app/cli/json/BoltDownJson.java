@@ -70,6 +70,7 @@ public final class BoltDownJson {
             Stage stage = stages.get(i);
             way.add(JsonText.object()
                     .put("turn", stage.quarters() * 90)
+                    .put("lying", stage.lying())
                     .put("x", Lengths.millimetres(stage.shift().x()))
                     .put("y", Lengths.millimetres(stage.shift().y()))
                     .put("z", Lengths.millimetres(stage.shift().z())));
@@ -80,6 +81,7 @@ public final class BoltDownJson {
         step.boltings().forEach(one -> boltings.add(bolting(one)));
         texts(node.putArray("tools"), step.tools());
         Handling handling = step.handling();
+        texts(node.putArray("fittings"), StepWords.fittings(step));
         node.set("handling", handling == null ? null : handling(handling));
         texts(
                 node.putArray("cables"),

@@ -1,5 +1,6 @@
 package org.shelterwright.app.cli.verb;
 
+import java.nio.file.Files;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.cli.json.WeighJson;
 import org.shelterwright.app.cli.terminal.Terminal;
@@ -9,6 +10,7 @@ import org.shelterwright.app.cli.workshop.Inputs;
 import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.cli.workshop.OutFolder;
 import org.shelterwright.app.cli.workshop.Workshop;
+import org.shelterwright.app.report.AsBuiltStatement;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.JsonFormat;
@@ -40,6 +42,8 @@ import picocli.CommandLine.Parameters;
             "  shelterwright weigh river-post/layout.json --record river-post-as-built.json --scale scale.json"
         })
 public final class WeighVerb extends Verb {
+    private static final String STATEMENT = "mass-statement.csv";
+
     @Parameters(paramLabel = "FILE", description = "Layout (JSON) with its order, or a sample.")
     private String file = "";
 
@@ -49,7 +53,10 @@ public final class WeighVerb extends Verb {
     @Option(names = "--scale", paramLabel = "READINGS", description = "What the scales read (JSON).")
     private @Nullable String scale;
 
-    @Option(names = "--out", paramLabel = "FOLDER", description = "Folder for the layout as built, as-built.json.")
+    @Option(
+            names = "--out",
+            paramLabel = "FOLDER",
+            description = "Folder for the layout as built and its mass statement.")
     private @Nullable String out;
 
     @Mixin
@@ -99,7 +106,7 @@ public final class WeighVerb extends Verb {
                 && (found == null || !found.differs())
                 && (prediction == null || prediction.missing().isEmpty());
         ExitStatus status = held ? ExitStatus.HELD : ExitStatus.OPEN;
-        Written written = out == null || built == null ? null : write(built);
+        Written written = out == null || built == null ? null : write(built, checker);
         if (json()) {
             terminal().result(WeighJson.of(head(), status.number(), opened.layout(), built, prediction, found));
         } else {
@@ -124,13 +131,16 @@ public final class WeighVerb extends Verb {
         }
     }
 
-    private Written write(AsBuilt built) {
+    private Written write(AsBuilt built, Checker checker) {
         try (OutFolder folder = OutFolder.open(Inputs.path(out == null ? "." : out))) {
             folder.see("as-built.json");
-            return new Written(folder.path())
+            Written written = new Written(folder.path())
                     .add(
                             folder.save("as-built.json", built.layout()),
                             "Layout with the units where they were measured");
+            byte[] statement = AsBuiltStatement.csv(checker.scene(built.layout()));
+            folder.fill(aside -> Files.write(aside.resolve(STATEMENT), statement));
+            return written.add(STATEMENT, "Mass statement of what was built");
         }
     }
 }

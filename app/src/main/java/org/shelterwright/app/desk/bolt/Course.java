@@ -31,7 +31,7 @@ record Course(Passage passage) {
             long leg = leg(i);
             if (left <= leg || i == stages.size() - 1) {
                 double share = leg == 0 ? 0 : Math.min(1, left / leg);
-                boolean turning = stages.get(i).quarters() != stages.get(i - 1).quarters();
+                boolean turning = !stages.get(i).slidesTo(stages.get(i - 1));
                 int from = turning && share > 0.5 ? i : i - 1;
                 Point way = stages.get(i).shift().minus(stages.get(i - 1).shift());
                 Point part = turning ? Point.ORIGIN : scaled(way, share);
@@ -59,6 +59,9 @@ record Course(Passage passage) {
     private String words(int leg) {
         Stage inner = passage.stages().get(leg - 1);
         Stage outer = passage.stages().get(leg);
+        if (inner.lying() != outer.lying()) {
+            return "stands up";
+        }
         if (inner.quarters() != outer.quarters()) {
             return "turns by 90°";
         }
@@ -86,7 +89,7 @@ record Course(Passage passage) {
         Stage outer = passage.stages().get(i);
         Point way = outer.shift().minus(inner.shift());
         long length = Math.abs((long) way.x()) + Math.abs((long) way.y()) + Math.abs((long) way.z());
-        return inner.quarters() == outer.quarters() ? length : length + TURN;
+        return inner.slidesTo(outer) ? length : length + TURN;
     }
 
     private Pose at(int stage) {

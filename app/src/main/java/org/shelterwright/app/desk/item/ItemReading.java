@@ -212,6 +212,7 @@ public record ItemReading(Optional<Item> item, Map<String, String> faults, List<
                     base.stowages(),
                     base.tanks(),
                     base.interior(),
+                    base.bringing(),
                     note.isEmpty() ? null : note);
         }
     }

@@ -82,6 +82,7 @@ public final class NewItem {
                 item.stowages(),
                 item.tanks(),
                 item.interior(),
+                item.bringing(),
                 item.note());
     }
 }

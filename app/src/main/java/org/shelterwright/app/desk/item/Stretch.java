@@ -113,6 +113,7 @@ record Stretch(Axis axis, int old, int now) {
                         .map(tank -> new Tank(tank.name(), point(tank.centre()), tank.leastKg(), tank.fullKg()))
                         .toList(),
                 item.interior(),
+                item.bringing(),
                 item.note());
     }
 

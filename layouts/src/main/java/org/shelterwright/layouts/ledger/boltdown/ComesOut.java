@@ -50,8 +50,9 @@ final class ComesOut extends NamedLimit implements Limit.AtRest {
         }
         List<Row> broken = new ArrayList<>();
         Row tightest = null;
+        RemovalTime time = new RemovalTime(scene);
         for (Removal removal : Removal.of(scene, serviced, most.get().value())) {
-            Row row = row(rows, removal, most.get());
+            Row row = row(rows, removal, most.get(), time);
             if (row.excess() > 0) {
                 broken.add(row);
             } else if (tightest == null || use(row) > use(tightest)) {
@@ -76,7 +77,7 @@ final class ComesOut extends NamedLimit implements Limit.AtRest {
         return use == null ? 0 : use;
     }
 
-    private Row row(Rows rows, Removal removal, Rule most) {
+    private Row row(Rows rows, Removal removal, Rule most, RemovalTime time) {
         PlacedUnit unit = removal.unit();
         List<String> names = removal.first().stream().map(PlacedUnit::name).toList();
         String finding = !removal.possible()
@@ -85,6 +86,8 @@ final class ComesOut extends NamedLimit implements Limit.AtRest {
                         ? unit.name() + " comes out with nothing moved first."
                         : unit.name() + " comes out once " + Wording.list(names)
                                 + (names.size() == 1 ? " is out." : " are out.");
+        long minutes = removal.possible() ? Math.round(time.minutes(removal)) : 0;
+        String taking = minutes == 0 ? "" : " Taking out takes about " + minutes + " min, putting in again as long.";
         double moved = removal.possible() ? names.size() : most.value() + 1;
         return rows.draft(this)
                 .units(unit)
@@ -93,6 +96,6 @@ final class ComesOut extends NamedLimit implements Limit.AtRest {
                 .state("in service")
                 .source(most.source())
                 .mend(moved > most.value() ? "Give it a way of its own to an opening." : null)
-                .atMost(moved, most.value(), "units", finding);
+                .atMost(moved, most.value(), "units", finding + taking);
     }
 }

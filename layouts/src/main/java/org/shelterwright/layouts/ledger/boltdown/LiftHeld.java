@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.layouts.boltdown.StepWords;
+import org.shelterwright.layouts.handling.Carrying;
 import org.shelterwright.layouts.handling.Handling;
-import org.shelterwright.layouts.handling.Handlings;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.NamedLimit;
 import org.shelterwright.layouts.ledger.Row;
@@ -21,7 +21,7 @@ import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 
-/** Each unit is lifted and moved by people or means that bear it: see {@link Handlings}. */
+/** Each unit is lifted and moved by people or means that bear it: see {@link Carrying}. */
 final class LiftHeld extends NamedLimit implements Limit.AtRest {
     LiftHeld() {
         super(
@@ -35,11 +35,11 @@ final class LiftHeld extends NamedLimit implements Limit.AtRest {
 
     @Override
     public void assess(Scene scene, Rows rows) {
-        Handlings handlings = new Handlings(scene.rules());
+        Carrying carrying = new Carrying(scene);
         if (scene.units().isEmpty() || scene.layout().boltDown() == null) {
             return;
         }
-        Optional<Figure> missing = handlings.missing();
+        Optional<Figure> missing = carrying.missing();
         if (missing.isPresent()) {
             rows.add(UnsetFigure.row(rows, this, missing.get()));
             return;
@@ -47,13 +47,13 @@ final class LiftHeld extends NamedLimit implements Limit.AtRest {
         List<PlacedUnit> unknown = new ArrayList<>();
         Row tightest = null;
         for (PlacedUnit unit : scene.units()) {
-            Optional<Handling> handling = handlings.of(unit);
-            if (handling.isEmpty()) {
+            Handling handling = carrying.of(unit, false).handling();
+            if (handling == null) {
                 unknown.add(unit);
                 continue;
             }
-            Row row = row(rows, unit, handling.get());
-            if (!handling.get().held()) {
+            Row row = row(rows, unit, handling);
+            if (!handling.held()) {
                 rows.add(row);
             } else if (tightest == null || use(row) > use(tightest)) {
                 tightest = row;
@@ -82,7 +82,10 @@ final class LiftHeld extends NamedLimit implements Limit.AtRest {
                 .units(unit)
                 .place(unit.outline(Situation.ON_STATION))
                 .state("while bolting down")
-                .mend(handling.held() ? null : "Take it apart, take heavy parts out first, or use a stronger hoist.")
+                .mend(
+                        handling.held()
+                                ? null
+                                : "State on the item what comes off it, take heavy parts out first, or use a stronger hoist.")
                 .atMost(
                         handling.massKg(),
                         handling.limitKg(),

@@ -54,11 +54,12 @@ final class OnStands extends NamedLimit implements Limit.AtRest {
         }
         Worst worst = worse(null, sum, base.get(), "empty");
         for (PlacedUnit unit : sequence.get().units()) {
-            Point centre = unit.item().mass().centre();
+            MassData mass = unit.mass(Situation.ON_STATION);
+            Point centre = mass.centre();
             Point at = centre == null
                     ? null
                     : unit.pose(Situation.ON_STATION).apply(centre, unit.item().size());
-            if (!add(model, unit.item().mass(), at, sum)) {
+            if (!add(model, mass, at, sum)) {
                 rows.add(rows.draft(this)
                         .units(unit)
                         .mend("Enter it in the item.")

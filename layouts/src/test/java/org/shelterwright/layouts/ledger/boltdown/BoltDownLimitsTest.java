@@ -198,7 +198,8 @@ class BoltDownLimitsTest {
         assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
         assertThat(row.finding())
                 .startsWith("Safe weighs up to 600 kg. Floor trolley, 2 people; it takes 500 kg. Not by hand:");
-        assertThat(row.mend()).isEqualTo("Take it apart, take heavy parts out first, or use a stronger hoist.");
+        assertThat(row.mend())
+                .isEqualTo("State on the item what comes off it, take heavy parts out first, or use a stronger hoist.");
     }
 
     @Test

@@ -36,7 +36,7 @@ import org.shelterwright.layouts.scene.Scene;
 /**
  * A body that was filled one unit after the other: each goes straight in along x in the lane of the door, then sideways or up or
  * down until it touches. So the order is known without any search. Two linked rings may be planted among them, which no order can
- * bring in.
+ * bring in: at the far end before all others, or behind the door after them, where they shut others in.
  *
  * @param order ids of the units, as they were brought in; without the rings
  * @param rings ids of the two linked rings; empty if all can be brought in
@@ -58,30 +58,42 @@ public record PlantedOrder(Layout layout, List<String> order, List<String> rings
      * @param impossible whether the rings are planted
      */
     public static PlantedOrder of(long seed, int units, boolean impossible) {
-        return new Planting(new Random(seed), units, impossible).plant();
+        return of(seed, units, impossible ? Rings.FAR : Rings.NONE);
+    }
+
+    /** Plants a case with the rings where it is said. */
+    public static PlantedOrder of(long seed, int units, Rings rings) {
+        return new Planting(new Random(seed), units, rings).plant();
+    }
+
+    /** Where two linked rings are. */
+    public enum Rings {
+        NONE,
+        /** At the far end, where they hinder nobody. */
+        FAR,
+        /** Behind the door, after all others but those that would stand there: what does not come past them is shut in. */
+        BEHIND_THE_DOOR
     }
 
     private static final class Planting {
         private final Random random;
         private final int units;
-        private final boolean impossible;
+        private final Rings rings;
         private final int length;
         private final List<Box> taken = new ArrayList<>();
         private final Map<String, List<Box>> solids = new LinkedHashMap<>();
 
-        Planting(Random random, int units, boolean impossible) {
+        Planting(Random random, int units, Rings rings) {
             this.random = random;
             this.units = units;
-            this.impossible = impossible;
+            this.rings = rings;
             this.length = (2500 + 300 * units) * MM;
         }
 
         PlantedOrder plant() {
-            List<String> rings = new ArrayList<>();
-            if (impossible) {
-                rings.addAll(List.of("ring-a", "ring-b"));
-                ring("ring-a", Axis.Z, length - 900 * MM, 200 * MM, 600 * MM);
-                ring("ring-b", Axis.Y, length - 650 * MM, 400 * MM, 400 * MM);
+            if (rings == Rings.FAR) {
+                ring("ring-a", Axis.Z, length - 900 * MM, 200 * MM, 600 * MM, 500 * MM);
+                ring("ring-b", Axis.Y, length - 650 * MM, 400 * MM, 400 * MM, 500 * MM);
             }
             List<String> order = new ArrayList<>();
             for (int tries = 0; order.size() < units && tries < 200 * units; tries++) {
@@ -90,13 +102,20 @@ public record PlantedOrder(Layout layout, List<String> order, List<String> rings
                     order.add(id);
                 }
             }
-            return new PlantedOrder(layout(), order, rings);
+            if (rings == Rings.BEHIND_THE_DOOR) {
+                Box room = new Box(20 * MM, 725 * MM, 200 * MM, 1720 * MM, 1575 * MM, 1600 * MM);
+                while (taken.stream().anyMatch(room::overlaps)) {
+                    taken.removeAll(solids.remove(order.remove(order.size() - 1)));
+                }
+                ring("ring-a", Axis.Z, 20 * MM, 725 * MM, 700 * MM, 850 * MM);
+                ring("ring-b", Axis.Y, 320 * MM, 1100 * MM, 200 * MM, 1400 * MM);
+            }
+            return new PlantedOrder(layout(), order, rings == Rings.NONE ? List.of() : List.of("ring-a", "ring-b"));
         }
 
         /** A flat ring of four bars, square to an axis. */
-        private void ring(String id, Axis square, int x, int y, int z) {
+        private void ring(String id, Axis square, int x, int y, int z, int side) {
             int bar = 100 * MM;
-            int side = 500 * MM;
             List<Box> bars = new ArrayList<>();
             int far = side - bar;
             if (square == Axis.Z) {
