@@ -2,7 +2,9 @@ package org.shelterwright.app.study;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Colour;
@@ -51,9 +53,7 @@ public final class TradeOff {
      * @throws IllegalArgumentException with a sentence if no run has both figures
      */
     public Drawing of(String title, List<RunResult> runs, Measure across, Measure up, String foot) {
-        List<RunResult> known = runs.stream()
-                .filter(run -> across.of(run).isPresent() && up.of(run).isPresent())
-                .toList();
+        List<RunResult> known = known(runs, across, up);
         if (known.isEmpty()) {
             throw new IllegalArgumentException(
                     "No run has both \"" + across.id() + "\" and \"" + up.id() + "\". Take another measure.");
@@ -73,6 +73,24 @@ public final class TradeOff {
         key(shapes, front);
         shapes.add(text(foot, new Spot(PLOT.x0() - 20, HEIGHT - 6), 1.8, Role.MUTED));
         return new Drawing(title + ": " + across.title() + " against " + up.title(), WIDTH, HEIGHT, shapes);
+    }
+
+    /** Where each run that has both figures lies on the plot, by its number. */
+    public Map<Integer, Spot> spots(List<RunResult> runs, Measure across, Measure up) {
+        Map<Integer, Spot> spots = new LinkedHashMap<>();
+        List<RunResult> known = known(runs, across, up);
+        if (!known.isEmpty()) {
+            Scale x = scale(known, across);
+            Scale y = scale(known, up);
+            known.forEach(run -> spots.put(run.run(), spot(run, across, up, x, y)));
+        }
+        return spots;
+    }
+
+    private static List<RunResult> known(List<RunResult> runs, Measure across, Measure up) {
+        return runs.stream()
+                .filter(run -> across.of(run).isPresent() && up.of(run).isPresent())
+                .toList();
     }
 
     private static Scale scale(List<RunResult> runs, Measure measure) {

@@ -2,14 +2,12 @@ package org.shelterwright.layouts.insight;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.shelterwright.catalog.rack.RackBay;
-import org.shelterwright.layouts.inside.InRack;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Subject;
 import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.layouts.ledger.racks.FilledBay;
 import org.shelterwright.layouts.power.PowerNet;
-import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 
 /**
@@ -54,21 +52,12 @@ public record Reserve(Subject subject, String title, String state, double left, 
                 }
             }
         }
-        for (PlacedUnit unit : scene.units()) {
-            for (RackBay bay : unit.item().bays()) {
-                int taken = scene.interiors().racked(unit.id()).stream()
-                        .filter(one -> one.bay().equals(bay))
-                        .mapToInt(Reserve::units)
-                        .sum();
-                reserves.add(new Reserve(
-                        Subject.RACKS, unit.name() + ", " + bay.name(), "", bay.units() - taken, bay.units(), "U"));
-            }
+        for (FilledBay bay : FilledBay.of(scene)) {
+            int taken = bay.working().stream().mapToInt(one -> one.mount().units()).sum();
+            int units = bay.bay().units();
+            reserves.add(new Reserve(Subject.RACKS, bay.name() + ", blanks counted free", "", units - taken, units, "U"));
         }
         return reserves;
-    }
-
-    private static int units(InRack one) {
-        return one.mount().units();
     }
 
     /** What is left of a current, as power at the voltage of the supply (all lines alike). */

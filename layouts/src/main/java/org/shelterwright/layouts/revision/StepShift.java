@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.layouts.boltdown.BoltDownPlan;
 import org.shelterwright.layouts.boltdown.BoltDownStep;
 import org.shelterwright.layouts.boltdown.Datum;
@@ -47,7 +48,14 @@ public record StepShift(
         return shifts;
     }
 
-    private record Work(List<String> datums, List<?> boltings, List<String> tools, List<?> cables, List<?> checks) {}
+    private record Work(
+            List<String> datums,
+            List<?> boltings,
+            List<String> tools,
+            List<?> cables,
+            List<?> checks,
+            List<String> cautions,
+            @Nullable Double massKg) {}
 
     private static Work work(BoltDownStep step) {
         return new Work(
@@ -55,6 +63,8 @@ public record StepShift(
                 step.boltings(),
                 step.tools(),
                 step.cables(),
-                step.checks());
+                step.checks(),
+                step.cautions(),
+                step.unit().mass(Situation.ON_STATION).massKg());
     }
 }

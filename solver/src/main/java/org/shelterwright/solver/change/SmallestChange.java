@@ -51,7 +51,7 @@ public final class SmallestChange {
         int searches = 0;
         while (!broken.isEmpty() && searches < MOST_SEARCHES && !stop.stopped()) {
             loosen(free, request.asked(), broken, best.layout(), searches);
-            Settled found = searched(request, free, stop);
+            Settled found = searched(request, free, worsening, stop);
             searches++;
             List<Row> left = newlyBroken(worsening, found);
             if (left.size() < broken.size() || searches == 1 && left.size() <= broken.size()) {
@@ -114,7 +114,7 @@ public final class SmallestChange {
     }
 
     /** What a search finds while all but the free units, and all wires that do not end at one of them, are pinned. */
-    private Settled searched(ChangeRequest request, Set<String> free, StopSignal stop) {
+    private Settled searched(ChangeRequest request, Set<String> free, Worsening worsening, StopSignal stop) {
         Layout asked = request.asked();
         Map<String, Placement> placements = new LinkedHashMap<>();
         asked.placements().forEach((id, placement) -> {
@@ -131,8 +131,10 @@ public final class SmallestChange {
         if (result.options().isEmpty()) {
             return Settled.of(checker, asked);
         }
-        Layout found = result.options().get(0).layout();
-        return Settled.of(checker, unpinned(found, asked));
+        Layout found = unpinned(result.options().get(0).layout(), asked);
+        Settled anew = Settled.of(checker, found);
+        Settled packed = Settled.of(checker, found.withContents(asked.contents()));
+        return newlyBroken(worsening, packed).size() <= newlyBroken(worsening, anew).size() ? packed : anew;
     }
 
     private static boolean ends(Layout layout, String wire, Set<String> free) {
