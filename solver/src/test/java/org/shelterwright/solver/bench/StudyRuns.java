@@ -2,7 +2,6 @@ package org.shelterwright.solver.bench;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -11,8 +10,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.shelterwright.catalog.builtin.BuiltInCatalog;
-import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.layouts.check.Checker;
+import org.shelterwright.layouts.samples.Samples;
 import org.shelterwright.layouts.study.SealedStudy;
 import org.shelterwright.layouts.study.StudyFiles;
 import org.shelterwright.layouts.study.results.RunResult;
@@ -26,15 +25,6 @@ import org.shelterwright.solver.study.StudyRunner;
  * then to the end. The tables must be the same, and no run may be done twice but those in flight at the kill.
  */
 final class StudyRuns {
-    private static final String STUDY = """
-            {"format": "shelterwright-study", "version": 1, "id": "two-hundred", "name": "Two hundred fits of Too Much",
-             "brief": "sample:too-much",
-             "axes": [
-               {"id": "body", "settings": [{"id": "container-10"}, {"id": "box-6000", "body": "box-6000"}]},
-               {"id": "batteries", "settings": [
-                 {"id": "eight"}, {"id": "deeper", "items": [{"item": "battery-box-24v", "deeper": 40, "heavierKg": 12}]}]}],
-             "seeds": {"first": %d, "count": 50}, "moves": 20000}
-            """;
     private static final int RUNS = 200;
     private static final int KILLED_AFTER = 90;
 
@@ -62,7 +52,7 @@ final class StudyRuns {
         try {
             Path folder = Files.createTempDirectory("study-runs");
             SealedStudy study = new StudyFiles(BuiltInCatalog.read(), Checker.standard().ruleSets(), "measured")
-                    .open(new InputFile("study.json", STUDY.formatted(setting.seed()).getBytes(StandardCharsets.UTF_8)), null)
+                    .open(Samples.study("too-much"), null)
                     .study();
             Table table = new Table("run", "threads", "wall clock (s)", "jobs a minute", "runs done", "table");
             StudyFolder one = StudyFolder.prepare(folder.resolve("one"), study);
@@ -78,15 +68,15 @@ final class StudyRuns {
                     # Two hundred fits: threads, and a kill in the middle
 
                     Written by the measurement `studies`. %d fits of the sample *Too Much* (24 units; two bodies, two kinds of
-                    batteries, 50 seeds, 20 000 moves each), each row in a process of its own, every result checked from scratch and
+                    batteries, 50 seeds, 1 000 moves each), each row in a process of its own, every result checked from scratch and
                     forced to the disk. Tables are compared run by run, in all but the time.
 
                     %s
-                    Date: %s. First seed: %d.
+                    Date: %s.
 
                     %s
                     %s
-                    """.formatted(RUNS, machine.text(), setting.date(), setting.seed(), table.text(), told);
+                    """.formatted(RUNS, machine.text(), setting.date(), table.text(), told);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

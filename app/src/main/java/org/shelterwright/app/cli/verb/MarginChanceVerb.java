@@ -25,7 +25,7 @@ import picocli.CommandLine.Parameters;
         },
         footer = {
             "",
-            "Beside the share of the draws stands the range that holds the chance with 95 % confidence, and for sums of",
+            "Beside the share of the draws stands the range that holds the chance with 95 %% confidence, and for sums of",
             "masses the chance in closed form. The status is 0 if no draw exceeds a limit, 1 if one does.",
             "",
             "Example:",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.geometry.Orientation;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.layout.Region;
 import org.shelterwright.app.desk.paint.ScreenCanvas;
@@ -17,16 +18,22 @@ import org.shelterwright.app.drawing.Spot;
 final class DrawnPane extends Region {
     private final Canvas sheet = new Canvas();
     private final Worn worn;
-    private final Supplier<Drawing> drawing;
+    private final Made drawing;
     private final Supplier<List<Shape>> over;
     private double scale = 1;
     private double left;
+
+    /** Makes what is drawn for a room (mm); it need not take all of it. */
+    @FunctionalInterface
+    interface Made {
+        Drawing of(double width, double height);
+    }
 
     /**
      * @param drawing what is drawn, asked each time
      * @param over what is drawn over it, in its millimetres
      */
-    DrawnPane(Theme theme, Supplier<Drawing> drawing, Supplier<List<Shape>> over) {
+    DrawnPane(Theme theme, Made drawing, Supplier<List<Shape>> over) {
         this.worn = new Worn(theme);
         this.drawing = drawing;
         this.over = over;
@@ -48,14 +55,19 @@ final class DrawnPane extends Region {
     }
 
     @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
+    }
+
+    @Override
     protected double computePrefHeight(double width) {
-        Drawing model = drawing.get();
+        Drawing model = drawing.of(width / ScreenCanvas.PIXELS, 0);
         return width <= 0 ? 400 : width * model.height() / model.width();
     }
 
     @Override
     protected void layoutChildren() {
-        Drawing model = drawing.get();
+        Drawing model = drawing.of(getWidth() / ScreenCanvas.PIXELS, getHeight() / ScreenCanvas.PIXELS);
         double width = model.width() * ScreenCanvas.PIXELS;
         double height = model.height() * ScreenCanvas.PIXELS;
         scale = Math.max(0.05, Math.min(getWidth() / width, getHeight() / height));

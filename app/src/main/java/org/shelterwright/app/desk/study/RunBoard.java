@@ -12,7 +12,6 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.shelterwright.app.drawing.Drawing;
 import org.shelterwright.app.drawing.Spot;
-import org.shelterwright.app.look.Ground;
 import org.shelterwright.app.study.ComparisonPages;
 import org.shelterwright.app.study.RunFilter;
 import org.shelterwright.app.study.StudyColumn;
@@ -31,7 +30,8 @@ public final class RunBoard {
 
     private final SealedStudy study;
     private final List<RunResult> all;
-    private final TradeOff tradeOff;
+    private final Typeface typeface;
+    private TradeOff tradeOff;
     private final ObjectProperty<RunFilter> filter = new SimpleObjectProperty<>(RunFilter.ALL);
     private final ObjectProperty<Measure> across;
     private final ObjectProperty<Measure> up;
@@ -41,7 +41,8 @@ public final class RunBoard {
     public RunBoard(SealedStudy study, List<RunResult> all, Typeface typeface) {
         this.study = study;
         this.all = List.copyOf(all);
-        this.tradeOff = new TradeOff(typeface, Ground.LIGHT);
+        this.typeface = typeface;
+        this.tradeOff = TradeOff.within(typeface, 280, 100);
         List<Measure> known = measures();
         this.across = new SimpleObjectProperty<>(known.contains(Measure.MASS) ? Measure.MASS : known.get(0));
         this.up = new SimpleObjectProperty<>(known.contains(Measure.FREE) ? Measure.FREE : known.get(known.size() - 1));
@@ -155,18 +156,26 @@ public final class RunBoard {
         filter.set(filter.get().ordered(by, descending));
     }
 
+    /** Makes the plot as large as there is room (mm). */
+    public void size(double width, double height) {
+        tradeOff = TradeOff.within(typeface, width, height);
+    }
+
     /** The plot of the shown runs; empty if none of them has both figures. */
     public Optional<Drawing> plot() {
-        List<RunResult> shown = shown();
-        if (tradeOff.spots(shown, across.get(), up.get()).isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(tradeOff.of(study.study().name(), shown, across.get(), up.get(), ""));
+        return spots().isEmpty()
+                ? Optional.empty()
+                : Optional.of(tradeOff.of(study.study().name(), shown(), across.get(), up.get(), ""));
+    }
+
+    /** Where the runs that are shown lie on the plot (mm), by their numbers. */
+    public Map<Integer, Spot> spots() {
+        return tradeOff.spots(shown(), across.get(), up.get());
     }
 
     /** Where the chosen runs lie on the plot. */
     public List<Spot> marks() {
-        Map<Integer, Spot> spots = tradeOff.spots(shown(), across.get(), up.get());
+        Map<Integer, Spot> spots = spots();
         List<Spot> marks = new ArrayList<>();
         for (int run : chosen.get()) {
             Spot spot = spots.get(run);
@@ -181,7 +190,7 @@ public final class RunBoard {
     public Optional<Integer> at(Spot place) {
         Integer nearest = null;
         double least = REACH;
-        for (Map.Entry<Integer, Spot> one : tradeOff.spots(shown(), across.get(), up.get()).entrySet()) {
+        for (Map.Entry<Integer, Spot> one : spots().entrySet()) {
             double distance = Math.hypot(
                     one.getValue().x() - place.x(), one.getValue().y() - place.y());
             if (distance <= least) {

@@ -28,6 +28,7 @@ import org.shelterwright.app.drawing.Pen;
 import org.shelterwright.app.drawing.Shape;
 import org.shelterwright.app.drawing.Spot;
 import org.shelterwright.app.look.Role;
+import org.shelterwright.app.type.Typeface;
 import org.shelterwright.layouts.study.results.Measure;
 
 /** The page of a study: filters at the left, the trade-off above the table of runs, or chosen runs side by side. */
@@ -40,6 +41,7 @@ public final class StudyPart {
     private final Label said = new Label();
     private final List<Button> orders = new ArrayList<>();
     private final SplitPane runs;
+    private final Region filters;
     private final DrawnPane plot;
 
     public StudyPart(RunBoard board, Commands commands, Theme theme) {
@@ -59,7 +61,8 @@ public final class StudyPart {
         runs.setDividerPositions(0.6);
         page.getStyleClass().add("middle");
         page.setTop(head());
-        page.setLeft(new FilterList(board).node());
+        filters = new FilterList(board).node();
+        page.setLeft(filters);
         page.setCenter(runs);
         board.filter().addListener((observable, before, now) -> refresh());
         board.across().addListener((observable, before, now) -> refresh());
@@ -84,6 +87,7 @@ public final class StudyPart {
     /** Shows the runs again. */
     public void showRuns() {
         page.setCenter(runs);
+        page.setLeft(filters);
         refresh();
     }
 
@@ -93,8 +97,8 @@ public final class StudyPart {
         list.setAlignment(Pos.TOP_CENTER);
         list.setPadding(new Insets(16));
         for (Drawing one : pages) {
-            DrawnPane sheet = new DrawnPane(theme, () -> one, List::of);
-            sheet.setMaxWidth(1188);
+            DrawnPane sheet = new DrawnPane(theme, (width, height) -> one, List::of);
+            sheet.setMaxWidth(1400);
             sheet.setMinHeight(Region.USE_PREF_SIZE);
             list.getChildren().add(sheet);
         }
@@ -102,6 +106,7 @@ public final class StudyPart {
         scroll.setId("study-comparison");
         scroll.setFitToWidth(true);
         page.setCenter(scroll);
+        page.setLeft(null);
         refresh();
         scroll.requestFocus();
     }
@@ -179,8 +184,21 @@ public final class StudyPart {
         plot.requestLayout();
     }
 
-    private Drawing drawing() {
-        return board.plot().orElseGet(() -> new Drawing("Nothing to plot", 297, 190, List.of()));
+    private Drawing drawing(double width, double height) {
+        board.size(width, height);
+        return board.plot()
+                .orElseGet(() -> new Drawing(
+                        "Nothing to plot",
+                        width,
+                        height,
+                        List.of(new org.shelterwright.app.drawing.Label(
+                                "No run that is shown has both figures. Tick more boxes, or take another measure.",
+                                new Spot(20, height / 2),
+                                Typeface.sizeOf(2.2),
+                                org.shelterwright.app.drawing.Label.Weight.REGULAR,
+                                org.shelterwright.app.drawing.Label.Align.START,
+                                0,
+                                Role.MUTED.colour()))));
     }
 
     private List<Shape> marks() {

@@ -135,6 +135,8 @@ final class StudyPage {
         StudyPart part = new StudyPart(new RunBoard(read.folder().study(), read.runs(), new Typeface()), all, theme);
         open = new Open(read.folder(), part, before);
         frame.show(part.node());
+        frame.pages().markNone();
+        frame.pages().onAgain(this::leave);
         part.node().requestFocus();
         part.refresh();
     }
@@ -184,7 +186,10 @@ final class StudyPage {
     }
 
     private void leave() {
-        open().ifPresent(now -> frame.show(now.before));
+        open().filter(now -> frame.shown() == now.part.node()).ifPresent(now -> {
+            frame.show(now.before);
+            frame.pages().mark();
+        });
         open = null;
     }
 

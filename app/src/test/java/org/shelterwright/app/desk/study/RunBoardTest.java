@@ -10,8 +10,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shelterwright.app.drawing.Spot;
-import org.shelterwright.app.look.Ground;
-import org.shelterwright.app.study.TradeOff;
 import org.shelterwright.app.type.Typeface;
 import org.shelterwright.layouts.study.results.Front;
 import org.shelterwright.layouts.study.results.Measure;
@@ -83,7 +81,8 @@ class RunBoardTest {
         RunBoard board = board();
         board.across().set(Measure.MASS);
         board.up().set(Measure.FREE);
-        var spots = new TradeOff(new Typeface(), Ground.LIGHT).spots(board.shown(), Measure.MASS, Measure.FREE);
+        board.size(300, 120);
+        var spots = board.spots();
         int run = Front.of(board.shown(), Measure.MASS, Measure.FREE).get(0).run();
         Spot spot = spots.get(run);
         assertThat(spot).isNotNull();
