@@ -36,7 +36,9 @@ public final class RevisionDocuments {
         Drawing page = sheet(revision, Ground.LIGHT, date);
         return List.of(
                 new Document(
-                        "revisions.pdf", "Both revisions on one page", new Pdf(program).write(page.title(), date, List.of(page))),
+                        "revisions.pdf",
+                        "Both revisions on one page",
+                        new Pdf(program).write(page.title(), date, List.of(page))),
                 new Document("revisions.svg", "The same as a drawing", new Svg(typeface).write(page)),
                 new Document("revisions.csv", "All that differs, as a table", Csv.write(table(revision))));
     }
@@ -49,7 +51,8 @@ public final class RevisionDocuments {
     private static Table table(Revision revision) {
         List<List<@Nullable Object>> rows = new ArrayList<>();
         for (UnitShift one : revision.units()) {
-            rows.add(Arrays.asList("unit", one.name(), RevisionWords.moved(one), one.turned() ? "turned" : "", one.massKg(), "kg"));
+            rows.add(Arrays.asList(
+                    "unit", one.name(), RevisionWords.moved(one), one.turned() ? "turned" : "", one.massKg(), "kg"));
         }
         for (String name : revision.reshaped()) {
             rows.add(Arrays.asList("unit", name, "of another size or kind", null, null, null));
@@ -58,13 +61,20 @@ public final class RevisionDocuments {
             rows.add(Arrays.asList("wire", one.wire(), "cut length", mm(one.first()), mm(one.second()), "mm"));
         }
         for (LimitShift one : revision.limits()) {
-            rows.add(Arrays.asList("check", one.title(), one.limit(), verdict(one.first()), verdict(one.second()), null));
+            rows.add(Arrays.asList(
+                    "check", one.title(), one.limit(), verdict(one.first()), verdict(one.second()), null));
         }
         for (StepShift one : revision.steps()) {
             rows.add(Arrays.asList(
-                    "step", one.name(), one.other() ? "other work" : "another number", one.first(), one.second(), null));
+                    "step",
+                    one.name(),
+                    one.other() ? "other work" : "another number",
+                    one.first(),
+                    one.second(),
+                    null));
         }
-        revision.reissues().forEach(one -> rows.add(Arrays.asList("document", one.document(), one.why(), null, null, null)));
+        revision.reissues()
+                .forEach(one -> rows.add(Arrays.asList("document", one.document(), one.why(), null, null, null)));
         return new Table("Differences", List.of("kind", "name", "what", "before", "after", "unit"), rows);
     }
 

@@ -126,7 +126,8 @@ final class RevisionSheet {
     private static List<Line> units(Revision revision) {
         List<Line> lines = new ArrayList<>();
         for (UnitShift one : revision.units()) {
-            lines.add(new Line(one.name(), RevisionWords.moved(one) + (one.turned() ? ", turned" : ""), RevisionWords.mass(one)));
+            lines.add(new Line(
+                    one.name(), RevisionWords.moved(one) + (one.turned() ? ", turned" : ""), RevisionWords.mass(one)));
         }
         for (String name : revision.reshaped()) {
             lines.add(new Line(name, "other size or kind", ""));
@@ -206,7 +207,13 @@ final class RevisionSheet {
         return text.isEmpty()
                 ? 0
                 : typeface.bounds(new Label(
-                                text, new Spot(0, 0), Typeface.sizeOf(TEXT), Weight.REGULAR, Align.START, 0, colour(Role.TEXT)))
+                                text,
+                                new Spot(0, 0),
+                                Typeface.sizeOf(TEXT),
+                                Weight.REGULAR,
+                                Align.START,
+                                0,
+                                colour(Role.TEXT)))
                         .width();
     }
 

@@ -58,8 +58,8 @@ public final class TradeOff {
         this.alone = alone;
         double top = alone ? 34 : 12;
         double bottom = alone ? 32 : 16;
-        this.plot = new Bounds(
-                34, top, Math.max(34 + LEAST, width - KEY_WIDTH), Math.max(top + LEAST, height - bottom));
+        this.plot =
+                new Bounds(34, top, Math.max(34 + LEAST, width - KEY_WIDTH), Math.max(top + LEAST, height - bottom));
         this.key = plot.x1() + 12;
     }
 
@@ -250,7 +250,8 @@ public final class TradeOff {
             shapes.add(text(Integer.toString(run.run()), new Spot(key + 8, y), 2, Role.TEXT)
                     .with(Label.Weight.SEMIBOLD)
                     .with(Align.END));
-            shapes.add(text(wrap.shortened(line, width - key - 12 - (alone ? 12 : 0)), new Spot(key + 10, y), 2, Role.TEXT));
+            shapes.add(text(
+                    wrap.shortened(line, width - key - 12 - (alone ? 12 : 0)), new Spot(key + 10, y), 2, Role.TEXT));
             y += KEY_LINE;
         }
         if (front.size() > room) {

@@ -63,7 +63,8 @@ class JourneyStudyVerbsTest {
 
         assertThat(ran.status()).isEqualTo(2);
         assertThat(ran.err())
-                .isEqualTo(done + ": Runs of a journey have no layouts to compare. Compare them in the table: shelterwright"
+                .isEqualTo(done
+                        + ": Runs of a journey have no layouts to compare. Compare them in the table: shelterwright"
                         + " study show " + done + "." + System.lineSeparator());
     }
 }

@@ -19,7 +19,9 @@ class MarginVerbsTest {
         assertThat(ran.status()).as(ran.err()).isZero();
         assertThat(ran.outLines().get(0)).isEqualTo("River Post: what still fits");
         assertThat(ran.out())
-                .contains("Largest free cuboid, clear zones kept: ", "Largest on the floor that breaks no limit of place: ")
+                .contains(
+                        "Largest free cuboid, clear zones kept: ",
+                        "Largest on the floor that breaks no limit of place: ")
                 .containsPattern("kg +Axles +Load of rear axle of Two-axle truck")
                 .containsPattern("U +Racks +Telemetry rack 1");
         JsonNode json = Ran.of("margin", "room", "sample:river-post", "--json").json();
@@ -62,7 +64,8 @@ class MarginVerbsTest {
                 "sample:river-post",
                 "--unit",
                 "rack-3");
-        assertRefused("--draws: This is 0, but must be from 1 to 1000000.", "chance", "sample:river-post", "--draws", 0);
+        assertRefused(
+                "--draws: This is 0, but must be from 1 to 1000000.", "chance", "sample:river-post", "--draws", 0);
         assertRefused(
                 "--count: This is 0, but must be from 1 to 50.",
                 "gain",
@@ -77,7 +80,8 @@ class MarginVerbsTest {
                 "room",
                 "sample:too-much");
         assertThat(Ran.of("margin").err())
-                .startsWith("Say what to do with margins: room, growth, gain or chance. See: shelterwright margin --help");
+                .startsWith(
+                        "Say what to do with margins: room, growth, gain or chance. See: shelterwright margin --help");
     }
 
     private static void assertRefused(String sentence, Object... arguments) {
@@ -126,24 +130,29 @@ class MarginVerbsTest {
         assertThat(json.get("kept").get("holeShare").asDouble()).isEqualTo(1);
         assertThat(json.get("units").size()).isEqualTo(2);
         assertThat(json.get("reshaped").size()).isEqualTo(2);
-        assertThat(Ran.of("compare", out.resolve("layout.json"), out.resolve("layout.json")).out())
+        assertThat(Ran.of("compare", out.resolve("layout.json"), out.resolve("layout.json"))
+                        .out())
                 .contains("Nothing differs.");
     }
 
     @Test
     void aChangeThatIsNotUnderstoodIsToldInASentence() {
-        assertThat(Ran.of("revise", "sample:river-post", "--change", "battery", "--out", folder).err())
+        assertThat(Ran.of("revise", "sample:river-post", "--change", "battery", "--out", folder)
+                        .err())
                 .contains("\"battery\" is not understood; write an item and what changes (mm, kg):"
                         + " battery-box-24v:deeper=40,heavier=12");
-        assertThat(Ran.of("revise", "sample:river-post", "--change", "battery-box-24v:longer=3", "--out", folder).err())
+        assertThat(Ran.of("revise", "sample:river-post", "--change", "battery-box-24v:longer=3", "--out", folder)
+                        .err())
                 .contains("\"battery-box-24v:longer=3\" is not understood");
-        assertThat(Ran.of("revise", "sample:river-post", "--change", "battery-box-24:deeper=3", "--out", folder).err())
+        assertThat(Ran.of("revise", "sample:river-post", "--change", "battery-box-24:deeper=3", "--out", folder)
+                        .err())
                 .isEqualTo("--change: The layout has no unit of the item \"battery-box-24\". Did you mean"
                         + " \"battery-box-24v\"?" + System.lineSeparator());
         assertThat(Ran.of("revise", "sample:river-post", "--out", folder).err())
                 .isEqualTo("revise: Name a brief with the changed list, or what changes with --change."
                         + System.lineSeparator());
-        assertThat(Ran.of("revise", "sample:river-post", "--moves", 0, "--out", folder).err())
+        assertThat(Ran.of("revise", "sample:river-post", "--moves", 0, "--out", folder)
+                        .err())
                 .isEqualTo("--moves: This is 0, but must be from 1 to 1000000000000." + System.lineSeparator());
     }
 }

@@ -39,8 +39,7 @@ final class OpenBoxes {
             }
         }
         slabs.sort(Comparator.comparingInt((int[] slab) -> slab[0] - slab[1]));
-        double base = 1e-12 * frame.extent(Axis.X)
-                * frame.extent(Axis.Y);
+        double base = 1e-12 * frame.extent(Axis.X) * frame.extent(Axis.Y);
         for (int[] slab : slabs) {
             double atMost = base * 1e-6 * (slab[1] - slab[0]);
             if (best == null || atMost > best.volumeM3()) {
@@ -80,11 +79,20 @@ final class OpenBoxes {
 
     /** The largest that fills the heights from low to high; {@code null} if there is none. */
     private @Nullable Box in(int low, int high) {
-        List<Box> cut = filled.stream()
-                .filter(box -> box.z0() < high && box.z1() > low)
-                .toList();
-        int[] xs = cuts(cut.stream().flatMap(box -> List.of(box.x0(), box.x1()).stream()).toList(), frame.x0(), frame.x1());
-        int[] ys = cuts(cut.stream().flatMap(box -> List.of(box.y0(), box.y1()).stream()).toList(), frame.y0(), frame.y1());
+        List<Box> cut =
+                filled.stream().filter(box -> box.z0() < high && box.z1() > low).toList();
+        int[] xs = cuts(
+                cut.stream()
+                        .flatMap(box -> List.of(box.x0(), box.x1()).stream())
+                        .toList(),
+                frame.x0(),
+                frame.x1());
+        int[] ys = cuts(
+                cut.stream()
+                        .flatMap(box -> List.of(box.y0(), box.y1()).stream())
+                        .toList(),
+                frame.y0(),
+                frame.y1());
         boolean[][] taken = new boolean[ys.length - 1][xs.length - 1];
         for (Box box : cut) {
             int from = Arrays.binarySearch(xs, box.x0());

@@ -53,9 +53,11 @@ public record Reserve(Subject subject, String title, String state, double left, 
             }
         }
         for (FilledBay bay : FilledBay.of(scene)) {
-            int taken = bay.working().stream().mapToInt(one -> one.mount().units()).sum();
+            int taken =
+                    bay.working().stream().mapToInt(one -> one.mount().units()).sum();
             int units = bay.bay().units();
-            reserves.add(new Reserve(Subject.RACKS, bay.name() + ", blanks counted free", "", units - taken, units, "U"));
+            reserves.add(
+                    new Reserve(Subject.RACKS, bay.name() + ", blanks counted free", "", units - taken, units, "U"));
         }
         return reserves;
     }

@@ -64,8 +64,7 @@ final class SumOfUniforms {
             return 1 - normalAbove(-z);
         }
         double t = 1 / (1 + 0.2316419 * z);
-        double poly = t
-                * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
+        double poly = t * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
         return Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI) * poly;
     }
 }

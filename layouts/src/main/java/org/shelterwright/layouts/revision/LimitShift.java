@@ -17,7 +17,10 @@ import org.shelterwright.layouts.ledger.Row;
  * @param second the same in the other
  */
 public record LimitShift(
-        String limit, String title, @Nullable Row first, @Nullable Row second) {
+        String limit,
+        String title,
+        @Nullable Row first,
+        @Nullable Row second) {
     /** Uses that differ by less are taken for the same. */
     private static final double LEAST = 0.005;
 

@@ -45,8 +45,7 @@ public record Reuse(
         for (LaidWire wire : CableNet.of(before).wires()) {
             if (wire.routed() && wire.cutLength() >= 0) {
                 cables++;
-                LaidWire next =
-                        CableNet.of(after).wire(wire.wire().id()).orElse(null);
+                LaidWire next = CableNet.of(after).wire(wire.wire().id()).orElse(null);
                 if (next != null && fits(wire, next)) {
                     cablesKept++;
                     usable.add(wire.wire().id());

@@ -21,10 +21,7 @@ import org.shelterwright.layouts.scene.Scene;
  * @param other whether what is to be done differs: where it stands, how it is bolted, lifted, cabled or checked
  */
 public record StepShift(
-        String name,
-        @Nullable Integer first,
-        @Nullable Integer second,
-        boolean other) {
+        String name, @Nullable Integer first, @Nullable Integer second, boolean other) {
     /** The steps that differ, in the order of the second. Empty if one of the two has no order. */
     public static List<StepShift> between(Scene before, Scene after) {
         Optional<BoltDownPlan> old = BoltDownPlan.of(before);
@@ -43,8 +40,7 @@ public record StepShift(
                         step.unit().name(), earlier == null ? null : earlier.number(), step.number(), other));
             }
         }
-        was.values()
-                .forEach(step -> shifts.add(new StepShift(step.unit().name(), step.number(), null, true)));
+        was.values().forEach(step -> shifts.add(new StepShift(step.unit().name(), step.number(), null, true)));
         return shifts;
     }
 

@@ -60,8 +60,10 @@ public record UnitShift(
     }
 
     private static @Nullable Double mass(@Nullable PlacedUnit a, @Nullable PlacedUnit b) {
-        Double first = a == null ? Double.valueOf(0) : a.mass(Situation.ON_THE_ROAD).massKg();
-        Double second = b == null ? Double.valueOf(0) : b.mass(Situation.ON_THE_ROAD).massKg();
+        Double first =
+                a == null ? Double.valueOf(0) : a.mass(Situation.ON_THE_ROAD).massKg();
+        Double second =
+                b == null ? Double.valueOf(0) : b.mass(Situation.ON_THE_ROAD).massKg();
         return first == null || second == null ? null : Double.valueOf(second - first);
     }
 

@@ -31,7 +31,9 @@ public final class LoadStates {
     private final boolean hasTrailer;
 
     private LoadStates(Scene scene) {
-        this(new MassCollector(scene, new MassModel(scene.rules())), scene.trailer().isPresent());
+        this(
+                new MassCollector(scene, new MassModel(scene.rules())),
+                scene.trailer().isPresent());
     }
 
     private LoadStates(MassCollector collected, boolean trailer) {

@@ -66,7 +66,8 @@ final class MassCollector {
         this.firstTrailerFill = known.firstTrailerFill;
         fills.addAll(known.fills);
         gaps.addAll(known.gaps);
-        Draw ofBody = new Draw(known.body.stream().mapToInt(MassTable::fixed).max().orElse(0), dice);
+        Draw ofBody =
+                new Draw(known.body.stream().mapToInt(MassTable::fixed).max().orElse(0), dice);
         known.body.forEach(table -> body.add(table.drawn(ofBody)));
         this.carrier = known.carrier.drawn(new Draw(known.carrier.fixed(), dice));
         this.trailer = known.trailer.drawn(new Draw(known.trailer.fixed(), dice));

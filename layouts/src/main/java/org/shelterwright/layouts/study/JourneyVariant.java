@@ -28,15 +28,16 @@ final class JourneyVariant {
         for (Setting setting : settings) {
             for (CarCount count : setting.cars()) {
                 Load load = base.load(count.load())
-                        .orElseThrow(() -> new IllegalArgumentException(
-                                "The journey has no load \"" + count.load() + "\"."));
+                        .orElseThrow(() ->
+                                new IllegalArgumentException("The journey has no load \"" + count.load() + "\"."));
                 loads.put(load.id(), several(load, count.car(), count.count()));
             }
             limits.putAll(setting.limits());
         }
         List<Leg> legs = base.legs().stream()
                 .map(leg -> leg.withLoads(leg.loads().stream()
-                        .flatMap(id -> loads.getOrDefault(id, List.of()).stream().map(Load::id))
+                        .flatMap(
+                                id -> loads.getOrDefault(id, List.of()).stream().map(Load::id))
                         .toList()))
                 .toList();
         return new Journey(

@@ -17,8 +17,8 @@ import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.file.JourneyDocument;
 import org.shelterwright.layouts.file.JourneyFiles;
 import org.shelterwright.layouts.file.LayoutFiles;
-import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.file.OpenedJourney;
+import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Provenance;
 import org.shelterwright.layouts.rules.RuleSet;
 import org.shelterwright.layouts.transport.Journey;
@@ -137,7 +137,8 @@ public record SealedStudy(
      */
     public OpenedJourney journeyWith(StudyPlan.Run run, Found found, List<RuleSet> ruleSets) {
         OpenedJourney start = journeyStart(run, ruleSets);
-        Journey loaded = start.journey().withLoads(found.loads()).withProvenance(new Provenance(program, run.seed(), null));
+        Journey loaded =
+                start.journey().withLoads(found.loads()).withProvenance(new Provenance(program, run.seed(), null));
         return JourneyFiles.open(JourneyFiles.whole(loaded, start.parts(), null), ruleSets);
     }
 

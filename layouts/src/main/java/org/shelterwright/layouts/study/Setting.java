@@ -64,15 +64,14 @@ public record Setting(
      * @param load id of a load of the journey
      * @param car id of a transit car; {@code null}: that of the load
      */
-    public record CarCount(
-            String load, @Nullable String car, int count) {
+    public record CarCount(String load, @Nullable String car, int count) {
         /** Most cars of one load. */
         public static final int MOST = 200;
 
         public CarCount {
             if (count < 0 || count > MOST) {
-                throw new IllegalArgumentException(
-                        "The number of cars for the load \"" + load + "\", " + count + ", must be from 0 to " + MOST + ".");
+                throw new IllegalArgumentException("The number of cars for the load \"" + load + "\", " + count
+                        + ", must be from 0 to " + MOST + ".");
             }
         }
     }

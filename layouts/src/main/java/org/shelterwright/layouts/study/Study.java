@@ -33,7 +33,8 @@ public record Study(
         axes = List.copyOf(axes);
         leaveOut = List.copyOf(leaveOut);
         if ((brief == null) == (journey == null)) {
-            throw new IllegalArgumentException("A study names either a brief or a journey, as \"brief\" or \"journey\".");
+            throw new IllegalArgumentException(
+                    "A study names either a brief or a journey, as \"brief\" or \"journey\".");
         }
         if (moves < 1 || moves > MOST_MOVES) {
             throw new IllegalArgumentException(

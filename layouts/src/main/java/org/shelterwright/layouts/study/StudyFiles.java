@@ -68,8 +68,8 @@ public final class StudyFiles {
         if (named == null) {
             return ofJourney(study, folder);
         }
-        Sourced<Brief> brief = LayoutFormats.BRIEF.open(
-                brief(named, study.places().key("brief"), folder));
+        Sourced<Brief> brief =
+                LayoutFormats.BRIEF.open(brief(named, study.places().key("brief"), folder));
         Findings findings = BriefCheck.of(brief.value(), brief.places(), catalog, ruleSets);
         findings.requireUsable();
         List<Problem> problems =
@@ -100,20 +100,22 @@ public final class StudyFiles {
         String named = Objects.requireNonNull(study.value().journey());
         OpenedJourney journey =
                 new StudyJourneys(folder).open(named, study.places().key("journey"), catalog, ruleSets);
-        List<Problem> problems = new StudyCheck(
-                        study.value(), study.places(), journey.journey(), catalog, ruleSets)
-                .problems();
+        List<Problem> problems =
+                new StudyCheck(study.value(), study.places(), journey.journey(), catalog, ruleSets).problems();
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }
         Set<String> cars = new LinkedHashSet<>();
         journey.journey().loads().forEach(load -> cars.add(load.car()));
-        study.value().axes().forEach(axis -> axis.settings().forEach(setting -> setting.cars().forEach(count -> {
-            String car = count.car();
-            if (car != null) {
-                cars.add(car);
-            }
-        })));
+        study.value()
+                .axes()
+                .forEach(axis -> axis.settings()
+                        .forEach(setting -> setting.cars().forEach(count -> {
+                            String car = count.car();
+                            if (car != null) {
+                                cars.add(car);
+                            }
+                        })));
         return new Opened(
                 new SealedStudy(
                         program,

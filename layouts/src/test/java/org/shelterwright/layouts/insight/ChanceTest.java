@@ -78,7 +78,9 @@ class ChanceTest {
                 assertThat(closed).isNotNull().isBetween(0.05, 0.49);
                 held += odds.low() <= closed && closed <= odds.high() ? 1 : 0;
             }
-            assertThat(held).as("of 40 ranges of 95 %%, at a share of %s", share).isBetween(35, 40);
+            assertThat(held)
+                    .as("of 40 ranges of 95 %%, at a share of %s", share)
+                    .isBetween(35, 40);
         }
     }
 
@@ -103,10 +105,12 @@ class ChanceTest {
     void whatIsCertainIsNeverExceeded() {
         List<Odds> odds = new Chance(CHECKER.book(), scene(1.01)).draw(50, 1);
 
-        assertThat(odds).filteredOn(one -> one.limit().equals("mass.body-gross")).allSatisfy(one -> {
-            assertThat(one.exceeded()).isZero();
-            assertThat(one.closedForm()).isEqualTo(0.0);
-            assertThat(one.low()).isZero();
-        });
+        assertThat(odds)
+                .filteredOn(one -> one.limit().equals("mass.body-gross"))
+                .allSatisfy(one -> {
+                    assertThat(one.exceeded()).isZero();
+                    assertThat(one.closedForm()).isEqualTo(0.0);
+                    assertThat(one.low()).isZero();
+                });
     }
 }

@@ -115,7 +115,8 @@ class MarginsTest {
                 .orElseThrow();
         String host = String.valueOf(rider.placement().station().host());
 
-        Scene after = CHECKER.scene(grown(host, new ItemChange(LAYOUT.item(unit(host)).id(), null, null, 25_000, null)));
+        Scene after =
+                CHECKER.scene(grown(host, new ItemChange(LAYOUT.item(unit(host)).id(), null, null, 25_000, null)));
 
         assertThat(after.unit(rider.id()).orElseThrow().outline(Situation.ON_STATION))
                 .isEqualTo(rider.outline(Situation.ON_STATION).moved(0, 0, 25_000));
@@ -133,7 +134,9 @@ class MarginsTest {
 
         Layout kept = Grown.onto(LAYOUT, less);
 
-        assertThat(kept.placements()).doesNotContainKey("winch-crate").hasSize(LAYOUT.placements().size() - 1);
+        assertThat(kept.placements())
+                .doesNotContainKey("winch-crate")
+                .hasSize(LAYOUT.placements().size() - 1);
         assertThat(Map.copyOf(LAYOUT.placements())).containsAllEntriesOf(kept.placements());
     }
 }

@@ -42,7 +42,8 @@ class OpenBoxesTest {
 
     @Test
     void thereIsNoneInAFullFrameAndAllOfAnEmptyOne() {
-        assertThat(new OpenBoxes(FRAME, List.of(FRAME.grown(5, 5, 5))).largest()).isEmpty();
+        assertThat(new OpenBoxes(FRAME, List.of(FRAME.grown(5, 5, 5))).largest())
+                .isEmpty();
         assertThat(new OpenBoxes(FRAME, List.of()).largest()).contains(FRAME);
         assertThat(new OpenBoxes(FRAME, List.of(FRAME)).onFloor()).isEmpty();
     }

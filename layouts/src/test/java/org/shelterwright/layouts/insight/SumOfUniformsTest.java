@@ -45,8 +45,7 @@ class SumOfUniformsTest {
 
         // The variance is 12 / 12 = 1.
         for (double bound : new double[] {0, 0.5, 1, 2}) {
-            assertThat(SumOfUniforms.above(bound, twelve))
-                    .isCloseTo(SumOfUniforms.normalAbove(bound), within(3e-3));
+            assertThat(SumOfUniforms.above(bound, twelve)).isCloseTo(SumOfUniforms.normalAbove(bound), within(3e-3));
         }
     }
 }

@@ -33,19 +33,18 @@ class RevisionTest {
         assertThat(revision.reuse().cableShare()).isEqualTo(1);
         assertThat(revision.reuse().holesNew()).isZero();
         assertThat(revision.reuse().cables()).isEqualTo(LAYOUT.brief().wires().size());
-        assertThat(revision.reuse().cablesUntouched()).isEqualTo(revision.reuse().cables());
+        assertThat(revision.reuse().cablesUntouched())
+                .isEqualTo(revision.reuse().cables());
     }
 
     @Test
     void aUnitThatMovedLosesItsHolesAndNothingElse() {
         Place old = LAYOUT.placements().get("winch-crate").station();
         Place there = old.with(old.pose().moved(new Point(-25_000, 0, 0)));
-        int fixings = (int) PlacedFixing.of(
-                        CHECKER.scene(LAYOUT).unit("winch-crate").orElseThrow(),
-                        Situation.ON_THE_ROAD)
-                .stream()
-                .filter(one -> !one.intoHost())
-                .count();
+        int fixings = (int)
+                PlacedFixing.of(CHECKER.scene(LAYOUT).unit("winch-crate").orElseThrow(), Situation.ON_THE_ROAD).stream()
+                        .filter(one -> !one.intoHost())
+                        .count();
 
         Revision revision = Revision.of(CHECKER, LAYOUT, new PutUnit("winch-crate", there).apply(LAYOUT));
 
@@ -94,7 +93,9 @@ class RevisionTest {
             assertThat(shift.second()).isNull();
         });
         List<WireShift> wires = revision.wires();
-        assertThat(wires).isNotEmpty().allSatisfy(wire -> assertThat(wire.second()).isNull());
+        assertThat(wires)
+                .isNotEmpty()
+                .allSatisfy(wire -> assertThat(wire.second()).isNull());
         assertThat(revision.reuse().cables() - revision.reuse().cablesKept()).isEqualTo(wires.size());
     }
 }

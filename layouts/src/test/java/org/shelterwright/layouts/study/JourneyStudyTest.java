@@ -45,10 +45,10 @@ class JourneyStudyTest {
         assertThat(start.journey().legs())
                 .extracting(Leg::loads)
                 .containsExactly(List.of("long-1", "long-2", "long-3"));
-        assertThat(start.parts().transit().cars())
-                .extracting(TransitCar::id)
-                .contains("flat-wagon-2-axle");
-        assertThat(start.parts().transit().lashings()).as("what may be needed in planning").isNotEmpty();
+        assertThat(start.parts().transit().cars()).extracting(TransitCar::id).contains("flat-wagon-2-axle");
+        assertThat(start.parts().transit().lashings())
+                .as("what may be needed in planning")
+                .isNotEmpty();
     }
 
     @Test
@@ -61,7 +61,8 @@ class JourneyStudyTest {
 
     @Test
     void theStudyOfTheSampleIsSealedWithAllThatItsRunsNeed() {
-        SealedStudy study = PostStudy.files().open(Samples.study("forty-crates"), null).study();
+        SealedStudy study =
+                PostStudy.files().open(Samples.study("forty-crates"), null).study();
 
         byte[] bytes = StudyFormats.SEALED.write(study);
         SealedStudy read = StudyFiles.readSealed(new InputFile("study.json", bytes));
@@ -70,17 +71,16 @@ class JourneyStudyTest {
         assertThat(read.ofJourney()).isTrue();
         assertThat(read.plan().count()).isEqualTo(14);
         for (int run = 1; run <= 14; run++) {
-            assertThat(read.journeyStart(read.plan().run(run), PostStudy.RULE_SETS).journey().loads())
+            assertThat(read.journeyStart(read.plan().run(run), PostStudy.RULE_SETS)
+                            .journey()
+                            .loads())
                     .isNotEmpty();
         }
         assertThatThrownBy(() -> read.start(read.plan().run(1))).hasMessage("Run 1 is of a journey and has no layout.");
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     "cars": [{"load": "lung", "count": 1}] | The load "lung" is not known. Did you mean "long"?
                     "cars": [{"load": "long", "car": "flat-wagon-3-axle", "count": 1}] | The car "flat-wagon-3-axle" is not known. Did you mean "flat-wagon-2-axle"?
                     "cars": [{"load": "long", "count": 201}] | The number of cars for the load "long", 201, must be from 0 to 200.

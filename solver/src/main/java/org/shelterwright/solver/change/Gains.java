@@ -52,8 +52,10 @@ public final class Gains {
         Ledger ledger = checker.check(layout);
         this.worsening = new Worsening(ledger);
         this.before = tightest(ledger)
-                .orElseThrow(() -> new IllegalArgumentException("The limit \"" + limit
-                        + "\" does not apply here, or is not assessed: there is nothing to gain on. Name another one."));
+                .orElseThrow(
+                        () -> new IllegalArgumentException(
+                                "The limit \"" + limit
+                                        + "\" does not apply here, or is not assessed: there is nothing to gain on. Name another one."));
     }
 
     /** The tightest row of the limit as it is. */
@@ -108,7 +110,10 @@ public final class Gains {
                 int shift = sign * by;
                 Place place = unit.placement().station();
                 Place there = place.with(place.pose().moved(Point.ORIGIN.with(axis, shift)));
-                if (!scene.body().inside().box().contains(there.pose().outline(unit.item().size()))) {
+                if (!scene.body()
+                        .inside()
+                        .box()
+                        .contains(there.pose().outline(unit.item().size()))) {
                     break;
                 }
                 Layout moved = new PutUnit(unit.id(), there).apply(layout);

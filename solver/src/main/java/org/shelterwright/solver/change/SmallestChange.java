@@ -15,10 +15,9 @@ import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Pin;
 import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.layout.Route;
-import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Row;
-import org.shelterwright.layouts.revision.Revision;
 import org.shelterwright.layouts.revision.Reuse;
+import org.shelterwright.layouts.revision.Revision;
 import org.shelterwright.solver.fit.Budget;
 import org.shelterwright.solver.fit.FitRequest;
 import org.shelterwright.solver.fit.FitResult;
@@ -118,7 +117,8 @@ public final class SmallestChange {
         Layout asked = request.asked();
         Map<String, Placement> placements = new LinkedHashMap<>();
         asked.placements().forEach((id, placement) -> {
-            boolean carried = placement.station().host() != null && free.contains(placement.station().host());
+            boolean carried = placement.station().host() != null
+                    && free.contains(placement.station().host());
             placements.put(id, free.contains(id) || carried ? placement : placement.withPin(Pin.ALL));
         });
         Map<String, Route> routes = new LinkedHashMap<>();
@@ -134,7 +134,10 @@ public final class SmallestChange {
         Layout found = unpinned(result.options().get(0).layout(), asked);
         Settled anew = Settled.of(checker, found);
         Settled packed = Settled.of(checker, found.withContents(asked.contents()));
-        return newlyBroken(worsening, packed).size() <= newlyBroken(worsening, anew).size() ? packed : anew;
+        return newlyBroken(worsening, packed).size()
+                        <= newlyBroken(worsening, anew).size()
+                ? packed
+                : anew;
     }
 
     private static boolean ends(Layout layout, String wire, Set<String> free) {
@@ -161,8 +164,7 @@ public final class SmallestChange {
         Layout layout = found.withPlacements(placements).withRoutes(routes);
         var order = asked.boltDown();
         boolean whole = order != null
-                && asked.brief().units().stream()
-                        .allMatch(unit -> order.units().contains(unit.id()));
+                && asked.brief().units().stream().allMatch(unit -> order.units().contains(unit.id()));
         return whole ? layout.withBoltDown(order) : layout;
     }
 
@@ -204,5 +206,4 @@ public final class SmallestChange {
         Reuse reuse = Reuse.of(checker.scene(request.before()), checker.scene(settled.layout()));
         return reuse.holeShare() + reuse.cableShare();
     }
-
 }

@@ -33,12 +33,7 @@ final class RevisionRuns {
     private record Case(int batteryMm, double batteryKg, int fridgeMm, double fridgeKg) {
         String text() {
             return String.format(
-                    Locale.ROOT,
-                    "%d mm, %.0f kg; %d mm, %.0f kg",
-                    batteryMm,
-                    batteryKg,
-                    fridgeMm,
-                    fridgeKg);
+                    Locale.ROOT, "%d mm, %.0f kg; %d mm, %.0f kg", batteryMm, batteryKg, fridgeMm, fridgeKg);
         }
     }
 
@@ -111,9 +106,8 @@ final class RevisionRuns {
     private static void add(Table table, Case one, String how, Revision revision, int searches, long start) {
         Reuse reuse = revision.reuse();
         long moved = revision.units().stream()
-                .filter(unit -> unit.turned()
-                        || unit.first() == null
-                        || !unit.first().equals(unit.second()))
+                .filter(unit ->
+                        unit.turned() || unit.first() == null || !unit.first().equals(unit.second()))
                 .count();
         table.add(
                 one.text(),

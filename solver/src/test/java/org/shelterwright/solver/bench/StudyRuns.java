@@ -51,7 +51,8 @@ final class StudyRuns {
         Machine machine = new Machine();
         try {
             Path folder = Files.createTempDirectory("study-runs");
-            SealedStudy study = new StudyFiles(BuiltInCatalog.read(), Checker.standard().ruleSets(), "measured")
+            SealedStudy study = new StudyFiles(
+                            BuiltInCatalog.read(), Checker.standard().ruleSets(), "measured")
                     .open(Samples.study("too-much"), null)
                     .study();
             Table table = new Table("run", "threads", "wall clock (s)", "jobs a minute", "runs done", "table");

@@ -69,8 +69,7 @@ class SmallestChangeTest {
 
     private static Layout larger(int deeper, double heavier) {
         Item item = before.parts().item("battery-box-24v");
-        return Grown.items(
-                before, Map.of(item.id(), new ItemChange(item.id(), deeper, null, null, heavier).of(item)));
+        return Grown.items(before, Map.of(item.id(), new ItemChange(item.id(), deeper, null, null, heavier).of(item)));
     }
 
     @Test
@@ -97,7 +96,8 @@ class SmallestChangeTest {
         Layout after = result.revision().after().layout();
         assertThat(after.placements()).containsKey("crate-2").containsAllEntriesOf(placesOf(before));
         assertThat(result.revision().reuse().holeShare()).isEqualTo(1);
-        assertThat(new Worsening(CHECKER.check(before)).first(CHECKER.check(after))).isEmpty();
+        assertThat(new Worsening(CHECKER.check(before)).first(CHECKER.check(after)))
+                .isEmpty();
     }
 
     private static Map<String, Placement> placesOf(Layout layout) {
@@ -112,8 +112,9 @@ class SmallestChangeTest {
         ChangeResult result = change(asked);
 
         assertThat(result.broken()).isEmpty();
-        assertThat(result.revision().units()).singleElement().satisfies(one -> assertThat(one.second())
-                .isNull());
+        assertThat(result.revision().units())
+                .singleElement()
+                .satisfies(one -> assertThat(one.second()).isNull());
         assertThat(result.revision().after().brief().units())
                 .extracting(UnitSpec::id)
                 .containsExactly("rack-1", "battery-box", "winch");
@@ -156,7 +157,8 @@ class SmallestChangeTest {
     @Test
     void thereIsNothingToGainOnALimitThatIsNotAssessed() {
         assertThatThrownBy(() -> new Gains(CHECKER, before, "axles.coupling-load"))
-                .hasMessage("The limit \"axles.coupling-load\" does not apply here, or is not assessed: there is nothing to"
-                        + " gain on. Name another one.");
+                .hasMessage(
+                        "The limit \"axles.coupling-load\" does not apply here, or is not assessed: there is nothing to"
+                                + " gain on. Name another one.");
     }
 }

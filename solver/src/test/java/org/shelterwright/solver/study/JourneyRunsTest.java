@@ -55,10 +55,13 @@ class JourneyRunsTest {
         assertThat(Measure.GROSS.of(runs.get(0)).orElseThrow())
                 .isGreaterThanOrEqualTo(Measure.MASS.of(runs.get(0)).orElseThrow() + 27_000);
         assertThat(Measure.LEFT.of(runs.get(2))).as("without cars all is left").isEqualTo(OptionalDouble.of(40));
-        assertThat(runs.get(2).counts().broken() + runs.get(2).counts().notAssessed()).isPositive();
+        assertThat(runs.get(2).counts().broken() + runs.get(2).counts().notAssessed())
+                .isPositive();
         JourneyChecker checker = JourneyChecker.standard();
         OpenedJourney planned = one.journey(1, checker.ruleSets());
-        assertThat(checker.check(checker.scene(planned.journey(), planned.parts())).all().worst())
+        assertThat(checker.check(checker.scene(planned.journey(), planned.parts()))
+                        .all()
+                        .worst())
                 .isEqualTo(runs.get(0).verdict());
     }
 

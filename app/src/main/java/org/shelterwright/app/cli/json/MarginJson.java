@@ -76,8 +76,7 @@ public final class MarginJson {
     }
 
     /** How likely limits are exceeded. */
-    public static String chances(
-            ResultHead head, int status, Layout layout, int draws, long seed, List<Odds> odds) {
+    public static String chances(ResultHead head, int status, Layout layout, int draws, long seed, List<Odds> odds) {
         ObjectNode root = begin(head, status, layout).put("draws", draws).put("seed", seed);
         ArrayNode list = root.putArray("limits");
         for (Odds one : odds) {

@@ -36,7 +36,8 @@ public final class RevisionJson {
                 .put("id", revision.after().brief().id())
                 .put("name", revision.after().brief().name());
         if (found != null) {
-            root.put("searches", found.searches()).put("newlyBroken", found.broken().size());
+            root.put("searches", found.searches())
+                    .put("newlyBroken", found.broken().size());
             ArrayNode loosened = root.putArray("loosened");
             found.loosened().forEach(loosened::add);
         }
@@ -53,7 +54,10 @@ public final class RevisionJson {
         revision.reshaped().forEach(reshaped::add);
         ArrayNode wires = root.putArray("wires");
         for (WireShift one : revision.wires()) {
-            wires.addObject().put("wire", one.wire()).put("before", mm(one.first())).put("after", mm(one.second()));
+            wires.addObject()
+                    .put("wire", one.wire())
+                    .put("before", mm(one.first()))
+                    .put("after", mm(one.second()));
         }
         ArrayNode limits = root.putArray("limits");
         for (LimitShift one : revision.limits()) {
@@ -70,7 +74,9 @@ public final class RevisionJson {
                     .put("differs", one.other());
         }
         ArrayNode documents = root.putArray("reissue");
-        revision.reissues().forEach(one -> documents.addObject().put("document", one.document()).put("why", one.why()));
+        revision.reissues()
+                .forEach(one ->
+                        documents.addObject().put("document", one.document()).put("why", one.why()));
         ArrayNode list = root.putArray("files");
         files.forEach(list::add);
         return JsonText.write(root);

@@ -144,7 +144,8 @@ public final class MarginText {
         if (never > 0) {
             lines.add("");
             lines.add(never + (never == 1 ? " limit is" : " limits are") + " exceeded in no draw: with 95 % confidence"
-                    + " the chance is below " + percent(new Odds(odds.get(0).subject(), "", "", 0, draws, null, false).high())
+                    + " the chance is below "
+                    + percent(new Odds(odds.get(0).subject(), "", "", 0, draws, null, false).high())
                     + ".");
         }
         return lines;

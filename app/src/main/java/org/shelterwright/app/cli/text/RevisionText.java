@@ -27,12 +27,14 @@ public final class RevisionText {
     public static List<String> change(String name, ChangeResult found, @Nullable Revision fresh) {
         List<String> lines = new ArrayList<>();
         if (found.broken().isEmpty()) {
-            lines.add(name + ": " + (found.searches() == 0
-                    ? "the changed list fits where everything stands; nothing has to move."
-                    : "a change was found that breaks nothing new, after " + found.searches()
-                            + (found.searches() == 1 ? " search." : " searches.")));
+            lines.add(name + ": "
+                    + (found.searches() == 0
+                            ? "the changed list fits where everything stands; nothing has to move."
+                            : "a change was found that breaks nothing new, after " + found.searches()
+                                    + (found.searches() == 1 ? " search." : " searches.")));
         } else {
-            lines.add(name + ": no change was found that breaks nothing new; the best breaks " + found.broken().size()
+            lines.add(name + ": no change was found that breaks nothing new; the best breaks "
+                    + found.broken().size()
                     + (found.broken().size() == 1 ? " row" : " rows") + ", first: "
                     + found.broken().get(0).finding());
         }
@@ -89,7 +91,8 @@ public final class RevisionText {
     }
 
     private static void wires(List<String> lines, Revision revision) {
-        TextTable table = new TextTable(Column.text("Wire"), Column.figures("Cut before (mm)"), Column.figures("Cut now (mm)"));
+        TextTable table =
+                new TextTable(Column.text("Wire"), Column.figures("Cut before (mm)"), Column.figures("Cut now (mm)"));
         for (WireShift shift : revision.wires()) {
             table.row(shift.wire(), RevisionWords.length(shift.first()), RevisionWords.length(shift.second()));
         }
@@ -109,7 +112,8 @@ public final class RevisionText {
     }
 
     private static void steps(List<String> lines, Revision revision) {
-        TextTable table = new TextTable(Column.text("Step"), Column.figures("Before"), Column.figures("Now"), Column.text("Work"));
+        TextTable table = new TextTable(
+                Column.text("Step"), Column.figures("Before"), Column.figures("Now"), Column.text("Work"));
         for (StepShift shift : revision.steps()) {
             table.row(
                     shift.name(),

@@ -79,10 +79,10 @@ public final class CompareVerb extends Verb {
         if (into != null) {
             LocalDate given = date;
             try (OutFolder folder = OutFolder.open(Inputs.path(into))) {
-                RevisionDocuments make = new RevisionDocuments(workshop().version().line());
+                RevisionDocuments make =
+                        new RevisionDocuments(workshop().version().line());
                 written = new Written(folder.path())
-                        .add(StudyFolding.write(
-                                make.write(revision, given == null ? LocalDate.now() : given), folder));
+                        .add(StudyFolding.write(make.write(revision, given == null ? LocalDate.now() : given), folder));
             }
         }
         if (json()) {

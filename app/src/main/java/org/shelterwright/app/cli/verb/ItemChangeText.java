@@ -55,7 +55,8 @@ final class ItemChangeText implements ITypeConverter<ItemChange> {
     }
 
     private static TypeConversionException wrong(String text) {
-        return new TypeConversionException("\"" + text
-                + "\" is not understood; write an item and what changes (mm, kg): battery-box-24v:deeper=40,heavier=12");
+        return new TypeConversionException(
+                "\"" + text
+                        + "\" is not understood; write an item and what changes (mm, kg): battery-box-24v:deeper=40,heavier=12");
     }
 }

@@ -21,7 +21,8 @@ final class LayoutInput {
         if (opened.layout().placements().isEmpty()) {
             throw new InputException(
                     file,
-                    "Nothing is placed in it, so there is nothing to look at. Fit it first: shelterwright fit " + file + ".");
+                    "Nothing is placed in it, so there is nothing to look at. Fit it first: shelterwright fit " + file
+                            + ".");
         }
         return opened;
     }

@@ -30,7 +30,8 @@ import picocli.CommandLine.Parameters;
         },
         footer = {
             "",
-            "Looked at are up to " + Growth.MOST_KG + " kg and " + Growth.MOST_MM + " mm. The status is 0 if every limit of the layout is met, 1 if not.",
+            "Looked at are up to " + Growth.MOST_KG + " kg and " + Growth.MOST_MM
+                    + " mm. The status is 0 if every limit of the layout is met, 1 if not.",
             "",
             "Examples:",
             "  shelterwright margin growth sample:river-post",

@@ -57,7 +57,10 @@ public final class ReviseVerb extends Verb {
     private static final long USUAL_MOVES = 300_000;
     private static final long MOST_MOVES = 1_000_000_000_000L;
 
-    @Parameters(index = "0", paramLabel = "LAYOUT", description = "Layout as it is (JSON), or a sample: sample:river-post.")
+    @Parameters(
+            index = "0",
+            paramLabel = "LAYOUT",
+            description = "Layout as it is (JSON), or a sample: sample:river-post.")
     private String file = "";
 
     @Parameters(
@@ -135,7 +138,9 @@ public final class ReviseVerb extends Verb {
             Revision anew = fresh ? anew(checker, fitter, before, asked, threads, stop) : null;
             terminal().wipe();
             Revision revision = found.revision();
-            Layout after = revision.after().layout().withProvenance(new Provenance(workshop().version().number(), seed, null));
+            Layout after = revision.after()
+                    .layout()
+                    .withProvenance(new Provenance(workshop().version().number(), seed, null));
             LocalDate given = date;
             RevisionDocuments make = new RevisionDocuments(workshop().version().line());
             Written written = new Written(folder.path())
@@ -172,7 +177,8 @@ public final class ReviseVerb extends Verb {
                 throw new InputException(
                         "--change",
                         "The layout has no unit of the item \"" + change.item() + "\"."
-                                + NearestName.hint(change.item(), asked.parts().items().keySet()));
+                                + NearestName.hint(
+                                        change.item(), asked.parts().items().keySet()));
             }
             items.put(change.item(), change.of(old));
         }

@@ -48,7 +48,9 @@ import picocli.CommandLine.Parameters;
 public final class StudyRunVerb extends Verb {
     private static final int MOST_THREADS = 1_024;
 
-    @Parameters(paramLabel = "FILE", description = "Study (JSON), or the study of a sample: sample:river-post, sample:forty-crates.")
+    @Parameters(
+            paramLabel = "FILE",
+            description = "Study (JSON), or the study of a sample: sample:river-post, sample:forty-crates.")
     private String file = "";
 
     @Option(

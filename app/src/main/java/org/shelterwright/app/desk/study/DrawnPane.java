@@ -50,8 +50,7 @@ final class DrawnPane extends Region {
 
     /** Where a place of the drawing (mm) is in this pane (px). */
     Spot seen(Spot place) {
-        return new Spot(
-                left + place.x() * scale * ScreenCanvas.PIXELS, place.y() * scale * ScreenCanvas.PIXELS);
+        return new Spot(left + place.x() * scale * ScreenCanvas.PIXELS, place.y() * scale * ScreenCanvas.PIXELS);
     }
 
     @Override

@@ -97,7 +97,8 @@ public final class RunBoard {
         String done = all.size() < total ? "; " + (total - all.size()) + " of " + total + " are still to be done" : "";
         int shown = shown().size();
         return (shown == all.size() ? Integer.toString(shown) : shown + " of " + all.size())
-                + (all.size() == 1 ? " run" : " runs") + done;
+                + (all.size() == 1 ? " run" : " runs")
+                + done;
     }
 
     /** Whether runs with a setting are shown. */
@@ -191,8 +192,8 @@ public final class RunBoard {
         Integer nearest = null;
         double least = REACH;
         for (Map.Entry<Integer, Spot> one : spots().entrySet()) {
-            double distance = Math.hypot(
-                    one.getValue().x() - place.x(), one.getValue().y() - place.y());
+            double distance =
+                    Math.hypot(one.getValue().x() - place.x(), one.getValue().y() - place.y());
             if (distance <= least) {
                 least = distance;
                 nearest = one.getKey();
@@ -203,7 +204,8 @@ public final class RunBoard {
 
     /** Chooses runs instead of those before. */
     public void choose(List<Integer> runs) {
-        List<Integer> kept = new ArrayList<>(chosen.get().stream().filter(runs::contains).toList());
+        List<Integer> kept =
+                new ArrayList<>(chosen.get().stream().filter(runs::contains).toList());
         runs.stream().filter(run -> !kept.contains(run)).forEach(kept::add);
         chosen.set(List.copyOf(kept));
     }
@@ -242,7 +244,8 @@ public final class RunBoard {
 
     private Optional<String> refused() {
         if (study.ofJourney()) {
-            return Optional.of("Runs of a journey have no layouts. Write one as a journey file: shelterwright study open.");
+            return Optional.of(
+                    "Runs of a journey have no layouts. Write one as a journey file: shelterwright study open.");
         }
         for (int run : chosen.get()) {
             String why = result(run).refused();

@@ -173,7 +173,10 @@ public final class StudyPart {
         said.setText(
                 chosen.isEmpty()
                         ? "Click a run in the plot or the table to choose it."
-                        : "Chosen: " + String.join(", ", chosen.stream().map(run -> "run " + run).toList()));
+                        : "Chosen: "
+                                + String.join(
+                                        ", ",
+                                        chosen.stream().map(run -> "run " + run).toList()));
         for (Button button : orders) {
             commands.byId(String.valueOf(button.getUserData())).ifPresent(command -> {
                 var obstacle = command.obstacle().get();

@@ -127,7 +127,13 @@ public final class DeskWindow {
         new ItemPage(frame.over(), session, theme, this::items).addTo(commands);
         new WhyNotHere(frame.over(), session, theme, middle).addTo(commands);
         studies = new StudyPage(
-                frame, session, files, questions, work, theme, workshop.version().line());
+                frame,
+                session,
+                files,
+                questions,
+                work,
+                theme,
+                workshop.version().line());
         studies.addTo(commands);
         KeptLook.keepColumns(fitOut.node(), preferences);
         turnPages(frame, fitOut);

@@ -4,10 +4,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.time.Duration;
 import org.shelterwright.app.about.ProgramVersion;
 import org.shelterwright.app.type.Typeface;
 import org.shelterwright.catalog.builtin.BuiltInCatalog;
@@ -57,7 +57,9 @@ public final class PostRuns {
         Files.writeString(folder.resolve("brief.json"), BRIEF);
         Checker checker = Checker.standard();
         StudyFiles files = new StudyFiles(
-                BuiltInCatalog.read(), checker.ruleSets(), ProgramVersion.ofThisBuild().number());
+                BuiltInCatalog.read(),
+                checker.ruleSets(),
+                ProgramVersion.ofThisBuild().number());
         StudyFolder made = StudyFolder.prepare(
                 folder.resolve("runs"),
                 files.open(new InputFile("study.json", STUDY.getBytes(StandardCharsets.UTF_8)), folder)

@@ -41,7 +41,9 @@ class RunBoardTest {
         board.show("body", "short", false);
 
         assertThat(board.shows("body", "short")).isFalse();
-        assertThat(board.shown()).hasSize(6).allMatch(run -> "long".equals(run.settings().get("body")));
+        assertThat(board.shown())
+                .hasSize(6)
+                .allMatch(run -> "long".equals(run.settings().get("body")));
         assertThat(board.count()).isEqualTo("6 of 12 runs");
         board.show("body", "short", true);
         assertThat(board.shown()).hasSize(12);
@@ -108,7 +110,8 @@ class RunBoardTest {
         board.toggle(7);
         assertThat(board.whyNotCompared()).isEmpty();
         assertThat(board.whyNotOpened()).contains("Choose one run; 2 are chosen.");
-        int refused = numbers(board.shown().stream().filter(run -> run.refused() != null)).get(0);
+        int refused = numbers(board.shown().stream().filter(run -> run.refused() != null))
+                .get(0);
         board.choose(List.of(1, refused));
         assertThat(board.chosen().get()).containsExactly(1, refused);
         assertThat(board.whyNotCompared())

@@ -71,7 +71,9 @@ class DeskStudyTest extends WindowTest {
     }
 
     private void run(String command) {
-        assertThat(onDesk(() -> desk.window().commands().run(command))).as(command).isEmpty();
+        assertThat(onDesk(() -> desk.window().commands().run(command)))
+                .as(command)
+                .isEmpty();
         WaitForAsyncUtils.waitForFxEvents();
     }
 
@@ -110,9 +112,12 @@ class DeskStudyTest extends WindowTest {
             return null;
         });
         run("study.layout");
-        await("the layout is on the desk", () -> desk.window().session().now().layout().body().id().equals("box-6000"));
+        await(
+                "the layout is on the desk",
+                () -> desk.window().session().now().layout().body().id().equals("box-6000"));
         assertThat(onDesk(() -> studies().part())).isEmpty();
-        assertThat(onDesk(() -> desk.window().session().now().layout().placements())).hasSize(3);
+        assertThat(onDesk(() -> desk.window().session().now().layout().placements()))
+                .hasSize(3);
     }
 
     /** The pictures of the guide, if a folder with results is named; otherwise of the small study. */
@@ -129,7 +134,9 @@ class DeskStudyTest extends WindowTest {
             var shown = part().board().shown().stream()
                     .filter(one -> one.refused() == null)
                     .toList();
-            part().board().choose(List.of(shown.get(0).run(), shown.get(shown.size() - 1).run()));
+            part().board()
+                    .choose(List.of(
+                            shown.get(0).run(), shown.get(shown.size() - 1).run()));
             return null;
         });
         keep("study", ground);

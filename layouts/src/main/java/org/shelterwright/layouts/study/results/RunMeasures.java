@@ -8,18 +8,18 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.transit.TransitCar;
-import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.layouts.cable.CableNet;
 import org.shelterwright.layouts.cable.LaidWire;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.layouts.statement.MassStatement;
 import org.shelterwright.layouts.statement.StateTotal;
+import org.shelterwright.layouts.statement.StateTotal.AxleTotal;
 import org.shelterwright.layouts.transport.scene.JourneyScene;
 import org.shelterwright.layouts.transport.scene.LegScene;
 import org.shelterwright.layouts.transport.scene.PlacedLoad;
-import org.shelterwright.layouts.statement.StateTotal.AxleTotal;
 
 /**
  * Figures of one layout. What is not known is {@code null}.
@@ -76,19 +76,11 @@ public record RunMeasures(
         double massKg = used.stream().mapToDouble(PlacedLoad::massKg).sum();
         double tareKg = used.stream().mapToDouble(load -> load.car().tareKg()).sum();
         double length = used.stream().mapToDouble(load -> lengthM(load.car())).sum();
-        long left = scene.legs().stream().mapToLong(leg -> left(scene, leg)).max().orElse(0);
+        long left =
+                scene.legs().stream().mapToLong(leg -> left(scene, leg)).max().orElse(0);
         return new RunMeasures(
-                massKg,
-                massKg + tareKg,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                (double) used.size(),
-                length,
-                (double) left);
+                massKg, massKg + tareKg, null, null, null, null, null, null, (double) used.size(), length, (double)
+                        left);
     }
 
     private static double lengthM(TransitCar car) {

@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.layouts.file.Fingerprint;
-import org.shelterwright.layouts.file.SafeSave;
 import org.shelterwright.layouts.file.OpenedJourney;
+import org.shelterwright.layouts.file.SafeSave;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.rules.RuleSet;
 import org.shelterwright.layouts.study.Found;
@@ -158,7 +158,9 @@ public final class StudyFolder {
         }
         String what = !there.study().equals(here.study())
                 ? "The study"
-                : !Objects.equals(there.brief(), here.brief()) ? "The brief of the study" : "A catalog entry of the study";
+                : !Objects.equals(there.brief(), here.brief())
+                        ? "The brief of the study"
+                        : "A catalog entry of the study";
         return what + " has changed since it was begun here, and results of both would not fit together. Name another"
                 + " folder.";
     }

@@ -34,7 +34,13 @@ public final class ClusterRuns {
      * @param driverMs processor time of the driver for each job
      */
     private record Measured(
-            int workers, double startSeconds, int jobs, double seconds, double meanSeconds, double driverMs, List<RunResult> table) {
+            int workers,
+            double startSeconds,
+            int jobs,
+            double seconds,
+            double meanSeconds,
+            double driverMs,
+            List<RunResult> table) {
         double jobsAMinute() {
             return 60 * jobs / seconds;
         }
@@ -89,7 +95,8 @@ public final class ClusterRuns {
             if (table.size() != total) {
                 throw new IllegalStateException("Only " + table.size() + " runs came:\n" + cluster.log("driver"));
             }
-            double mean = table.stream().mapToDouble(RunResult::seconds).average().orElse(0);
+            double mean =
+                    table.stream().mapToDouble(RunResult::seconds).average().orElse(0);
             return new Measured(
                     workers,
                     (first - start) / 1e9,
@@ -117,7 +124,8 @@ public final class ClusterRuns {
         }
         Measured one = measured.get(0);
         Measured two = measured.get(1);
-        String same = one.table.equals(two.table) ? "The tables of both are the same." : "**The tables of both differ.**";
+        String same =
+                one.table.equals(two.table) ? "The tables of both are the same." : "**The tables of both differ.**";
         return String.format(
                 Locale.ROOT,
                 """
