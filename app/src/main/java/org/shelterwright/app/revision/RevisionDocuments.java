@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.drawing.Drawing;
-import org.shelterwright.app.look.Ground;
 import org.shelterwright.app.pdf.Pdf;
 import org.shelterwright.app.report.Document;
 import org.shelterwright.app.report.Issue;
@@ -33,7 +32,7 @@ public final class RevisionDocuments {
 
     /** The page as PDF, and everything that differs as one table. */
     public List<Document> write(Revision revision, LocalDate date) {
-        Drawing page = sheet(revision, Ground.LIGHT, date);
+        Drawing page = sheet(revision, date);
         return List.of(
                 new Document(
                         "revisions.pdf",
@@ -43,9 +42,9 @@ public final class RevisionDocuments {
                 new Document("revisions.csv", "All that differs, as a table", Csv.write(table(revision))));
     }
 
-    /** The page on a ground. */
-    public Drawing sheet(Revision revision, Ground ground, LocalDate date) {
-        return new RevisionSheet(typeface, ground).of(revision, program + ", checked " + date + ". " + Issue.CAUTION);
+    /** The page. */
+    public Drawing sheet(Revision revision, LocalDate date) {
+        return new RevisionSheet(typeface).of(revision, program + ", checked " + date + ". " + Issue.CAUTION);
     }
 
     private static Table table(Revision revision) {

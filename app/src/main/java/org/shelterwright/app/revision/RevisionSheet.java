@@ -17,7 +17,6 @@ import org.shelterwright.app.drawing.Pen;
 import org.shelterwright.app.drawing.Polygon;
 import org.shelterwright.app.drawing.Shape;
 import org.shelterwright.app.drawing.Spot;
-import org.shelterwright.app.look.Ground;
 import org.shelterwright.app.look.Role;
 import org.shelterwright.app.look.VerdictSign;
 import org.shelterwright.app.type.Typeface;
@@ -50,14 +49,13 @@ final class RevisionSheet {
     private static final double LINE = 4.4;
     private static final double TEXT = 2;
     private static final double GAP = 6;
+    private static final double SECOND = 20;
 
     private final Typeface typeface;
-    private final Ground ground;
     private final List<Shape> shapes = new ArrayList<>();
 
-    RevisionSheet(Typeface typeface, Ground ground) {
+    RevisionSheet(Typeface typeface) {
         this.typeface = typeface;
-        this.ground = ground;
     }
 
     /** A line of a list: a name, and one or two texts at its right edge. */
@@ -92,7 +90,7 @@ final class RevisionSheet {
         List<Shape> drawn = new ArrayList<>();
         drawn.add(Polygon.of(area, colour(Role.VIEW), null));
         drawn.addAll(new OrderedPainting(projection).shapes(model));
-        drawn.addAll(VerdictSign.shapes(ledger.worst(), new Spot(area.x0() + 4, area.y0() + 4.4), 1.8, ground));
+        drawn.addAll(VerdictSign.shapes(ledger.worst(), new Spot(area.x0() + 4, area.y0() + 4.4), 1.8));
         shapes.add(new Group(name, drawn));
         text(name, new Spot(area.x0() + 8, area.y0() + 5.4), 2.5, Role.TEXT, Weight.SEMIBOLD, Align.START);
         text(
@@ -178,7 +176,7 @@ final class RevisionSheet {
     private double list(
             String title, String first, String second, List<Line> lines, double x, double top, double width, int most) {
         double end = x + width;
-        double firstEnd = end - 15;
+        double firstEnd = end - SECOND;
         double y = top;
         text(title, new Spot(x, y), 2.5, Role.TEXT, Weight.SEMIBOLD, Align.START);
         text(first, new Spot(firstEnd, y), 1.7, Role.MUTED, Weight.REGULAR, Align.END);
@@ -189,7 +187,7 @@ final class RevisionSheet {
         int shown = lines.size() <= Math.min(most, room) ? lines.size() : Math.min(most, room) - 1;
         for (Line line : lines.subList(0, shown)) {
             double taken = widthOf(line.first());
-            double name = line.first().isEmpty() ? (line.second().isEmpty() ? width : width - 16) : width - 17 - taken;
+            double name = line.first().isEmpty() ? (line.second().isEmpty() ? width : width - SECOND - 1) : width - SECOND - 2 - taken;
             text(shortened(line.name(), name), new Spot(x, y), TEXT, Role.TEXT, Weight.REGULAR, Align.START);
             text(line.first(), new Spot(firstEnd, y), TEXT, Role.TEXT, Weight.REGULAR, Align.END);
             text(line.second(), new Spot(end, y), TEXT, Role.TEXT, Weight.MEDIUM, Align.END);
@@ -228,6 +226,6 @@ final class RevisionSheet {
     }
 
     private Colour colour(Role role) {
-        return role.colour(ground);
+        return role.colour();
     }
 }

@@ -23,8 +23,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "compare",
         description = {
-            "Say what differs between two revisions of a layout: units in mm and kg, holes, cables, checks, steps, and the",
-            "documents to issue again; on one page with --out."
+            "Say what differs between two revisions of a layout.",
+            "Told are units in mm and kg, holes, cables, checks, steps, and the documents to issue again; on one page with"
+                    + " --out."
         },
         footer = {
             "",

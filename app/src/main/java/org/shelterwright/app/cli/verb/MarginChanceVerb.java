@@ -20,13 +20,15 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "chance",
         description = {
-            "Say how likely the limits of mass, axles and stability are exceeded: masses and centres of mass are drawn",
-            "from their ranges, evenly and independently, and each draw is held against these limits in all load states."
+            "Say how likely limits of mass, axles and stability are exceeded.",
+            "Masses and centres of mass are drawn from their ranges, evenly and independently, and each draw is held"
+                    + " against these limits in all load states."
         },
         footer = {
             "",
-            "Beside the share of the draws stands the range that holds the chance with 95 %% confidence, and for sums of",
-            "masses the chance in closed form. The status is 0 if no draw exceeds a limit, 1 if one does.",
+            "Beside the share of the draws stands the range that holds the chance with 95 %% confidence, and"
+                    + " for sums of masses the chance in closed form.",
+            "The status is 0 if no draw exceeds a limit, 1 if one does.",
             "",
             "Example:",
             "  shelterwright margin chance sample:river-post --draws 10000"

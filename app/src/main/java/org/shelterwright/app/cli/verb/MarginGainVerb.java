@@ -26,12 +26,14 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "gain",
         description = {
-            "Say which unit to move, and how far, to gain most on one limit while no other breaks. Wires that no longer",
-            "hold are routed again, and the order of bringing in is kept if it still holds."
+            "Say which unit to move, and how far, to gain most on one limit.",
+            "No other limit breaks. Wires that no longer hold are routed again, and the order of bringing in is kept if it"
+                    + " still holds."
         },
         footer = {
             "",
-            "Units move along what they are mounted on, in steps of 25 mm. The status is 0 if a move was found, 1 if not.",
+            "Units move along what they are mounted on, in steps of 25 mm.",
+            "The status is 0 if a move was found, 1 if not.",
             "",
             "Examples:",
             "  shelterwright margin gain sample:river-post --limit mass.centre-along",

@@ -25,13 +25,14 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "growth",
         description = {
-            "Say how much each unit may grow in mass and size, one way at a time, before a limit breaks that holds,",
-            "and which limit that is. What grows deeper grows at its front; fixings and all else stay."
+            "Say how much each unit may grow in mass and size.",
+            "Each grows by itself, one way at a time, until a limit breaks that held; told is which. What grows deeper"
+                    + " grows at its front; fixings and all else stay."
         },
         footer = {
             "",
-            "Looked at are up to " + Growth.MOST_KG + " kg and " + Growth.MOST_MM
-                    + " mm. The status is 0 if every limit of the layout is met, 1 if not.",
+            "Looked at are up to " + Growth.MOST_KG + " kg and " + Growth.MOST_MM + " mm.",
+            "The status is 0 if every limit of the layout is met, 1 if not.",
             "",
             "Examples:",
             "  shelterwright margin growth sample:river-post",

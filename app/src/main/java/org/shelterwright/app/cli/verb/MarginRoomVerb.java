@@ -16,8 +16,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "room",
         description = {
-            "Say what still fits: the largest free cuboid, the largest on the floor that would break no limit of place,",
-            "and what is left in kg by axle and floor zone, in amperes and watts by supply, in height units by rack."
+            "Say what still fits, and what is left of what is used up.",
+            "Told are the largest free cuboid, the largest on the floor that would break no limit of place, and what is left"
+                    + " in kg by axle and floor zone, in amperes and watts by supply, in height units by rack."
         },
         footer = {
             "",

@@ -42,16 +42,18 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "revise",
         description = {
-            "After the list changed: find a layout that keeps the most drilled holes and cut cables, and say which checks,",
-            "drawings, steps and documents change. What need not move stays; the rest is loosened bit by bit."
+            "After the list changed, keep the most drilled holes and cut cables.",
+            "Finds a layout for the changed list and says which checks, drawings, steps and documents change. What need not"
+                    + " move stays; the rest is loosened bit by bit."
         },
         footer = {
             "",
-            "The same layout, list, seed and moves give the same. The status is 0 if every limit is met, 1 if not.",
+            "The same layout, list, seed and moves give the same.",
+            "The status is 0 if every limit is met, 1 if not.",
             "",
             "Examples:",
             "  shelterwright revise river-post/layout.json new-list.json --out revision-b",
-            "  shelterwright revise sample:river-post --change battery-box-24v:deeper=40,heavier=12 --out revision-b"
+            "  shelterwright revise sample:river-post --change battery-box-24v:deeper=40 --out revision-b"
         })
 public final class ReviseVerb extends Verb {
     private static final long USUAL_MOVES = 300_000;

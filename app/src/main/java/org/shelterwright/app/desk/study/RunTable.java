@@ -46,7 +46,7 @@ final class RunTable {
     private void column(StudyColumn column) {
         TableColumn<RunResult, String> head = new TableColumn<>(column.head());
         head.setId(column.id());
-        head.setPrefWidth(column.figures() ? 92 : 128);
+        head.setPrefWidth(Math.max(column.figures() ? 84 : 124, 28 + 8.2 * column.head().length()));
         head.setReorderable(false);
         head.setCellValueFactory(
                 cell -> new ReadOnlyStringWrapper(text(column.cell().apply(cell.getValue()))));

@@ -181,6 +181,7 @@ public final class StudyPart {
             commands.byId(String.valueOf(button.getUserData())).ifPresent(command -> {
                 var obstacle = command.obstacle().get();
                 button.setDisable(obstacle.isPresent());
+                button.setText(comparing() && command.id().equals("study.back") ? "Back to the runs" : command.name());
                 button.setTooltip(new Tooltip(obstacle.orElse(command.name())));
             });
         }
