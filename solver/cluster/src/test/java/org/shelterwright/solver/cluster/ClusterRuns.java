@@ -9,12 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
-import org.shelterwright.catalog.builtin.BuiltInCatalog;
-import org.shelterwright.layouts.check.Checker;
-import org.shelterwright.layouts.samples.Samples;
 import org.shelterwright.layouts.study.SealedStudy;
-import org.shelterwright.layouts.study.Study;
-import org.shelterwright.layouts.study.StudyFiles;
+import org.shelterwright.layouts.study.results.ResultsFile;
 import org.shelterwright.layouts.study.results.RunResult;
 import org.shelterwright.layouts.study.results.StudyFolder;
 
@@ -24,7 +20,12 @@ import org.shelterwright.layouts.study.results.StudyFolder;
  */
 public final class ClusterRuns {
     private static final int CORES = 1_000;
-    private static final int SEEDS = 15;
+    private static final int SEEDS = 120;
+    private static final long MOVES = 20_000;
+
+    /** Share of the jobs that warm up driver and workers and are not counted. */
+    private static final double WARM = 0.3;
+
     private static final String SECRET = "of this measurement alone";
 
     private ClusterRuns() {}
@@ -55,15 +56,11 @@ public final class ClusterRuns {
     /**
      * Runs it.
      *
-     * @param arguments date of the measurement; folder for its table; which sample's study
+     * @param arguments date of the measurement; folder for its table
      */
     public static void main(String[] arguments) throws IOException, InterruptedException {
         Path folder = Files.createTempDirectory("cluster-runs");
-        SealedStudy study = new StudyFiles(
-                        BuiltInCatalog.read(), Checker.standard().ruleSets(), ClusterStudy.version())
-                .open(Samples.study(arguments[2]), null)
-                .study();
-        study = shortened(study);
+        SealedStudy study = SmallPost.study(folder, SEEDS, MOVES);
         List<Measured> measured = new ArrayList<>();
         for (int workers : new int[] {1, 2}) {
             measured.add(measured(folder, study, workers));
@@ -71,32 +68,6 @@ public final class ClusterRuns {
         String text = text(arguments[0], study, measured);
         Files.writeString(Path.of(arguments[1]).resolve("studies-cluster.md"), text, StandardCharsets.UTF_8);
         System.out.println(text);
-    }
-
-    /** With a few seeds: enough for rates. */
-    private static SealedStudy shortened(SealedStudy whole) {
-        Study study = whole.study();
-        Study few = new Study(
-                study.id(),
-                study.name(),
-                study.brief(),
-                study.journey(),
-                study.axes(),
-                new Study.Seeds(1, SEEDS),
-                study.leaveOut(),
-                study.moves(),
-                study.keep(),
-                study.note());
-        return new SealedStudy(
-                whole.program(),
-                few,
-                whole.brief(),
-                whole.bodies(),
-                whole.carriers(),
-                whole.items(),
-                whole.cables(),
-                whole.pieces(),
-                whole.journey());
     }
 
     private static Measured measured(Path folder, SealedStudy study, int workers)
@@ -107,33 +78,45 @@ public final class ClusterRuns {
                 new LocalCluster(Files.createDirectory(folder.resolve("spark-" + workers)), SECRET, workers)) {
             long start = System.nanoTime();
             Process driver = cluster.driver("driver", SECRET, kept.path());
-            while (driver.isAlive() && lines(file) < 2) {
+            int total = study.plan().count();
+            int refused = total / 3;
+            int jobs = total - refused;
+            int warm = (int) (WARM * jobs);
+            while (driver.isAlive() && lines(file) < 2 + refused) {
                 TimeUnit.MILLISECONDS.sleep(5);
             }
             long first = System.nanoTime();
-            Duration cpuFirst = driver.info().totalCpuDuration().orElse(Duration.ZERO);
-            int total = study.plan().count();
-            Duration cpuLast = cpuFirst;
+            while (driver.isAlive() && lines(file) < 1 + refused + warm) {
+                TimeUnit.MILLISECONDS.sleep(5);
+            }
+            long begin = System.nanoTime();
+            Duration cpuBegin = driver.info().totalCpuDuration().orElse(Duration.ZERO);
+            Duration cpuEnd = cpuBegin;
+            int from = lines(file);
             while (driver.isAlive() && lines(file) < total + 1) {
-                cpuLast = driver.info().totalCpuDuration().orElse(cpuLast);
+                cpuEnd = driver.info().totalCpuDuration().orElse(cpuEnd);
                 TimeUnit.MILLISECONDS.sleep(5);
             }
             long last = System.nanoTime();
             driver.waitFor();
-            List<RunResult> table = kept.table();
-            if (table.size() != total) {
-                throw new IllegalStateException("Only " + table.size() + " runs came:\n" + cluster.log("driver"));
+            List<RunResult> inOrder = new ArrayList<>();
+            ResultsFile.read(file, study, inOrder::add);
+            if (inOrder.size() != total) {
+                throw new IllegalStateException("Only " + inOrder.size() + " runs came:\n" + cluster.log("driver"));
             }
-            double mean =
-                    table.stream().mapToDouble(RunResult::seconds).average().orElse(0);
+            int counted = total + 1 - from;
+            double mean = inOrder.subList(total - counted, total).stream()
+                    .mapToDouble(RunResult::seconds)
+                    .average()
+                    .orElse(0);
             return new Measured(
                     workers,
                     (first - start) / 1e9,
-                    total - 1,
-                    (last - first) / 1e9,
+                    counted,
+                    (last - begin) / 1e9,
                     mean,
-                    cpuLast.minus(cpuFirst).toNanos() / 1e6 / (total - 1),
-                    table.stream().map(RunResult::withoutTime).toList());
+                    cpuEnd.minus(cpuBegin).toNanos() / 1e6 / counted,
+                    kept.table().stream().map(RunResult::withoutTime).toList());
         }
     }
 
@@ -160,48 +143,57 @@ public final class ClusterRuns {
                 """
                 # Studies on a cluster: scaling and overhead
 
-                Written by the measurement of `solver/cluster`. The study `%s` with 15 seeds (%d runs of %d moves) on a standalone cluster of Apache Spark on
-                loopback, `spark.authenticate` and `spark.network.crypto.enabled` on, workers of one core each. Driver, master and workers share the
-                %d cores of one machine, so two workers and the driver take from each other. Times are between the first result and the last.
+                Written by the measurement of `solver/cluster`: %d fits of a small post (three units, %d moves each) on a standalone cluster of Apache Spark on
+                loopback, `spark.authenticate` and `spark.network.crypto.enabled` on, workers of one core each. Driver, master, workers and whatever else
+                runs share the %d cores of one machine: with two workers, the driver takes from them. Not counted are the first %.0f %% of the jobs, while all
+                warm up.
 
                 Date: %s. Java %s.
 
-                | workers | to the first result (s) | first to last (s) | jobs a minute | a job on its worker, mean (s) | beside its own work (ms) | processor time of the driver for a job (ms) |
+                | workers | to the first result (s) | counted jobs took (s) | jobs a minute | a job on its worker, mean (s) | beside its own work (ms) | processor time of the driver for a job (ms) |
                 | --- | --- | --- | --- | --- | --- | --- |
                 %s
                 %s Two workers do %.2f times as much as one.
 
                 ## On paper: %,d cores
 
-                With the figures of one worker: a job of %.2f s and %.0f ms beside it, %.1f ms of the driver. %,d cores then end %.0f jobs a second; the
-                driver needs %.1f cores for that (making, reading, checking and keeping, one thread a core). With jobs ten times as long it is %.1f. Each
-                2 000 jobs the slowest workers wait for the last job, so %,d cores are idle for up to one job in every %.0f s. A study of 100 000 runs ends after
-                some %.0f minutes.
-                """,
-                study.study().id(),
-                study.plan().count(),
+                A job costs some %.0f ms on its worker beside its own work, and %.0f ms of one core of the driver (making, sending, reading, checking from scratch,
+                keeping). For cores of workers that do nothing else:
+
+                | a job takes (s) | jobs a second | cores of the driver | 100 000 runs take (min) |
+                | --- | --- | --- | --- |
+                %s
+                Each 2 000 jobs, workers wait for the slowest of them: up to the time of one job, so jobs should be short beside 2 000 of them on all cores. A
+                driver of more than some 16 cores is a machine of its own; where the table asks for more, give runs more moves, or split the study.
+                                """,
+                study.plan().count() - study.plan().count() / 3,
                 study.study().moves(),
                 Runtime.getRuntime().availableProcessors(),
+                100 * WARM,
                 date,
                 System.getProperty("java.version"),
                 rows,
                 same,
                 two.jobsAMinute() / one.jobsAMinute(),
                 CORES,
-                one.meanSeconds,
-                one.overheadMs(),
+                Math.max(0, one.overheadMs()),
                 one.driverMs,
-                CORES,
-                jobsASecond(one, 1),
-                jobsASecond(one, 1) * one.driverMs / 1000,
-                jobsASecond(one, 10) * one.driverMs / 1000,
-                CORES,
-                2_000 / jobsASecond(one, 1),
-                100_000 / jobsASecond(one, 1) / 60);
+                plan(one));
     }
 
-    private static double jobsASecond(Measured one, double longer) {
-        return CORES / (longer * one.meanSeconds + Math.max(0, one.overheadMs()) / 1000);
+    private static String plan(Measured one) {
+        StringBuilder rows = new StringBuilder();
+        for (double seconds : new double[] {0.3, 1, 5, 25}) {
+            double rate = CORES / (seconds + Math.max(0, one.overheadMs()) / 1000);
+            rows.append(String.format(
+                    Locale.ROOT,
+                    "| %.1f | %.0f | %.1f | %.0f |%n",
+                    seconds,
+                    rate,
+                    rate * one.driverMs / 1000,
+                    100_000 / rate / 60));
+        }
+        return rows.toString();
     }
 
     private static int lines(Path file) throws IOException {
