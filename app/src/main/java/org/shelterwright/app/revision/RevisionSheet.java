@@ -187,7 +187,9 @@ final class RevisionSheet {
         int shown = lines.size() <= Math.min(most, room) ? lines.size() : Math.min(most, room) - 1;
         for (Line line : lines.subList(0, shown)) {
             double taken = widthOf(line.first());
-            double name = line.first().isEmpty() ? (line.second().isEmpty() ? width : width - SECOND - 1) : width - SECOND - 2 - taken;
+            double name = line.first().isEmpty()
+                    ? (line.second().isEmpty() ? width : width - SECOND - 1)
+                    : width - SECOND - 2 - taken;
             text(shortened(line.name(), name), new Spot(x, y), TEXT, Role.TEXT, Weight.REGULAR, Align.START);
             text(line.first(), new Spot(firstEnd, y), TEXT, Role.TEXT, Weight.REGULAR, Align.END);
             text(line.second(), new Spot(end, y), TEXT, Role.TEXT, Weight.MEDIUM, Align.END);

@@ -38,8 +38,7 @@ class RevisionSheetTest {
     private static Revision revision() {
         Item battery = BEFORE.parts().item("battery-box-24v");
         Layout larger = Grown.items(
-                BEFORE,
-                Map.of(battery.id(), new ItemChange(battery.id(), 60_000, null, null, 18.0).of(battery)));
+                BEFORE, Map.of(battery.id(), new ItemChange(battery.id(), 60_000, null, null, 18.0).of(battery)));
         Place old = larger.placements().get("winch-crate").station();
         Place there = old.with(old.pose().moved(new Point(-25_000, 0, 0)));
         return Revision.of(Checker.standard(), BEFORE, new PutUnit("winch-crate", there).apply(larger));
@@ -58,13 +57,20 @@ class RevisionSheetTest {
                 labels.add(label);
             }
         }
-        assertThat(labels).extracting(Label::text).contains("Before", "After", "Kept", "Units", "Winch crate", "−25, 0, 0");
+        assertThat(labels)
+                .extracting(Label::text)
+                .contains("Before", "After", "Kept", "Units", "Winch crate", "−25, 0, 0");
         for (Label label : labels) {
             Bounds room = typeface.bounds(label);
-            assertThat(sheet.x0() <= room.x0() && room.x1() <= sheet.x1()).as(label.text()).isTrue();
-            assertThat(sheet.y0() <= room.y0() && room.y1() <= sheet.y1()).as(label.text()).isTrue();
+            assertThat(sheet.x0() <= room.x0() && room.x1() <= sheet.x1())
+                    .as(label.text())
+                    .isTrue();
+            assertThat(sheet.y0() <= room.y0() && room.y1() <= sheet.y1())
+                    .as(label.text())
+                    .isTrue();
             assertThat(labels)
-                    .filteredOn(other -> other != label && typeface.bounds(other).overlaps(room))
+                    .filteredOn(
+                            other -> other != label && typeface.bounds(other).overlaps(room))
                     .as(label.text())
                     .isEmpty();
         }
@@ -77,12 +83,14 @@ class RevisionSheetTest {
 
     @Test
     void theTableHoldsWhatDiffers() {
-        String table = new String(
-                new RevisionDocuments("Shelterwright 1.0")
-                        .write(revision(), LocalDate.of(2026, 3, 1))
-                        .get(2)
-                        .bytes());
+        String table = new String(new RevisionDocuments("Shelterwright 1.0")
+                .write(revision(), LocalDate.of(2026, 3, 1))
+                .get(2)
+                .bytes());
 
-        assertThat(table).contains("unit,Winch crate,").contains("unit,Battery box,").contains("document,Work pack,");
+        assertThat(table)
+                .contains("unit,Winch crate,")
+                .contains("unit,Battery box,")
+                .contains("document,Work pack,");
     }
 }

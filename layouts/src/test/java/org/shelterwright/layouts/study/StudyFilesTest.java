@@ -13,8 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shelterwright.catalog.json.InputException;
-import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.catalog.json.InputFile;
+import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.samples.Samples;
 
 class StudyFilesTest {
@@ -177,8 +177,6 @@ class StudyFilesTest {
         Layout start = study.start(study.plan().run(1));
 
         assertThat(SealedStudy.refusal(start, PostStudy.RULE_SETS)).isEmpty();
-        assertThat(start.brief().listed().pieces())
-                .isNotEmpty()
-                .noneMatch(piece -> "rack-2".equals(piece.within()));
+        assertThat(start.brief().listed().pieces()).isNotEmpty().noneMatch(piece -> "rack-2".equals(piece.within()));
     }
 }

@@ -28,7 +28,8 @@ final class StudyRuns {
     private static final int RUNS = 200;
     private static final int KILLED_AFTER = 90;
     private static final String SECONDS = "seconds.txt";
-    private static final String LATER = "The time is up. Measure again: what is done is kept in target/measured-studies.";
+    private static final String LATER =
+            "The time is up. Measure again: what is done is kept in target/measured-studies.";
 
     private final Setting setting;
 

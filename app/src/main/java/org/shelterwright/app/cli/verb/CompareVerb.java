@@ -83,7 +83,7 @@ public final class CompareVerb extends Verb {
                 RevisionDocuments make =
                         new RevisionDocuments(workshop().version().line());
                 written = new Written(folder.path())
-                        .add(StudyFolding.write(make.write(revision, given == null ? LocalDate.now() : given), folder));
+                        .add(Folding.write(make.write(revision, given == null ? LocalDate.now() : given), folder));
             }
         }
         if (json()) {

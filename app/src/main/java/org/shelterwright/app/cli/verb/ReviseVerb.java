@@ -147,7 +147,7 @@ public final class ReviseVerb extends Verb {
             RevisionDocuments make = new RevisionDocuments(workshop().version().line());
             Written written = new Written(folder.path())
                     .add(folder.save("layout.json", after), "Layout of the new revision")
-                    .add(StudyFolding.write(make.write(revision, given == null ? LocalDate.now() : given), folder));
+                    .add(Folding.write(make.write(revision, given == null ? LocalDate.now() : given), folder));
             ExitStatus status = status(revision.ledgerAfter());
             if (json()) {
                 terminal().result(RevisionJson.of(head(), status.number(), revision, found, anew, written.names()));

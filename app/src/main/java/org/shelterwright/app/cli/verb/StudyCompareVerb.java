@@ -95,7 +95,7 @@ public final class StudyCompareVerb extends Verb {
         try (OutFolder target = OutFolder.open(Inputs.path(out))) {
             StudyDocuments make = new StudyDocuments(workshop().version().line());
             Written written = new Written(target.path())
-                    .add(StudyFolding.write(
+                    .add(Folding.write(
                             make.comparison(kept.study(), compared, given == null ? LocalDate.now() : given), target));
             if (json()) {
                 List<RunResult> results =

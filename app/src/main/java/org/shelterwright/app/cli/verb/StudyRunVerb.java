@@ -131,7 +131,7 @@ public final class StudyRunVerb extends Verb {
         Written written = new Written(kept.path())
                 .add(StudyFolder.SEALED, "Study with all that its runs need")
                 .add(StudyFolder.RESULTS, "Results, one a line")
-                .add(StudyFolding.write(documents.tables(kept.study(), runs), folder));
+                .add(Folding.write(documents.tables(kept.study(), runs), folder));
         boolean held = stand.done() == stand.total() && runs.stream().allMatch(RunResult::allMet);
         ExitStatus status = held ? ExitStatus.HELD : ExitStatus.OPEN;
         if (json()) {

@@ -46,7 +46,8 @@ final class RunTable {
     private void column(StudyColumn column) {
         TableColumn<RunResult, String> head = new TableColumn<>(column.head());
         head.setId(column.id());
-        head.setPrefWidth(Math.max(column.figures() ? 84 : 124, 28 + 8.2 * column.head().length()));
+        head.setPrefWidth(
+                Math.max(column.figures() ? 84 : 124, 28 + 8.2 * column.head().length()));
         head.setReorderable(false);
         head.setCellValueFactory(
                 cell -> new ReadOnlyStringWrapper(text(column.cell().apply(cell.getValue()))));

@@ -56,17 +56,20 @@ public final class ClusterRuns {
     /**
      * Runs it.
      *
-     * @param arguments date of the measurement; folder for its table
+     * @param arguments date of the measurement; folder for its table; then, if not the usual, seeds, moves and the name of the table
      */
     public static void main(String[] arguments) throws IOException, InterruptedException {
         Path folder = Files.createTempDirectory("cluster-runs");
-        SealedStudy study = SmallPost.study(folder, SEEDS, MOVES);
+        int seeds = arguments.length > 2 ? Integer.parseInt(arguments[2]) : SEEDS;
+        long moves = arguments.length > 3 ? Long.parseLong(arguments[3]) : MOVES;
+        String name = arguments.length > 4 ? arguments[4] : "studies-cluster";
+        SealedStudy study = SmallPost.study(folder, seeds, moves);
         List<Measured> measured = new ArrayList<>();
         for (int workers : new int[] {1, 2}) {
             measured.add(measured(folder, study, workers));
         }
         String text = text(arguments[0], study, measured);
-        Files.writeString(Path.of(arguments[1]).resolve("studies-cluster.md"), text, StandardCharsets.UTF_8);
+        Files.writeString(Path.of(arguments[1]).resolve(name + ".md"), text, StandardCharsets.UTF_8);
         System.out.println(text);
     }
 
