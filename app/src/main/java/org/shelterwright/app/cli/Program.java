@@ -6,16 +6,17 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.cli.terminal.Terminal;
 import org.shelterwright.app.cli.verb.BoltDownVerb;
-import org.shelterwright.app.cli.verb.CatalogVerb;
 import org.shelterwright.app.cli.verb.CheckVerb;
+import org.shelterwright.app.cli.verb.CompareVerb;
 import org.shelterwright.app.cli.verb.DeskVerb;
 import org.shelterwright.app.cli.verb.FitVerb;
 import org.shelterwright.app.cli.verb.LoadVerb;
 import org.shelterwright.app.cli.verb.ReportVerb;
+import org.shelterwright.app.cli.verb.ReviseVerb;
 import org.shelterwright.app.cli.verb.RouteVerb;
 import org.shelterwright.app.cli.verb.StowVerb;
-import org.shelterwright.app.cli.verb.StudyVerb;
 import org.shelterwright.app.cli.verb.Verb;
+import org.shelterwright.app.cli.verb.VerbGroup;
 import org.shelterwright.app.cli.verb.WeighVerb;
 import org.shelterwright.app.cli.workshop.ExitStatus;
 import org.shelterwright.app.cli.workshop.Storage;
@@ -83,9 +84,12 @@ public final class Program {
                 .addSubcommand(new WeighVerb(workshop, terminal))
                 .addSubcommand(new ReportVerb(workshop, terminal))
                 .addSubcommand(new LoadVerb(workshop, terminal))
-                .addSubcommand("study", StudyVerb.with(workshop, terminal))
+                .addSubcommand("margin", VerbGroup.margin(workshop, terminal))
+                .addSubcommand(new ReviseVerb(workshop, terminal))
+                .addSubcommand(new CompareVerb(workshop, terminal))
+                .addSubcommand("study", VerbGroup.study(workshop, terminal))
                 .addSubcommand(new DeskVerb(workshop, terminal))
-                .addSubcommand("catalog", CatalogVerb.with(workshop, terminal));
+                .addSubcommand("catalog", VerbGroup.catalog(workshop, terminal));
         root.getCommandSpec().versionProvider(main.versions());
         layOut(root);
         return root.setOut(terminal.resultWriter())

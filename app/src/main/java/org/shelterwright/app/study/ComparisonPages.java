@@ -30,6 +30,7 @@ import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.layouts.revision.UnitShift;
 import org.shelterwright.layouts.study.results.Governing;
 import org.shelterwright.layouts.study.results.Measure;
 

@@ -56,11 +56,16 @@ public final class StudyDocuments {
 
     /** Chosen runs side by side, as PDF and as a table of their ledgers. */
     public List<Document> comparison(SealedStudy study, List<Compared> runs, LocalDate date) {
-        List<Drawing> pages = new ComparisonPages(typeface, study.study().name(), runs, foot(study)).pages();
+        List<Drawing> pages = comparisonPages(study, runs);
         String title = study.study().name() + ", comparison";
         return List.of(
                 new Document("comparison.pdf", "Runs side by side", new Pdf(program).write(title, date, pages)),
                 new Document("comparison.csv", "Their ledgers as a table", Csv.write(ledgers(runs))));
+    }
+
+    /** The pages of the comparison, to be shown. */
+    public List<Drawing> comparisonPages(SealedStudy study, List<Compared> runs) {
+        return new ComparisonPages(typeface, study.study().name(), runs, foot(study)).pages();
     }
 
     private static Table ledgers(List<Compared> runs) {

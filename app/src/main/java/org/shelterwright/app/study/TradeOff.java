@@ -2,7 +2,9 @@ package org.shelterwright.app.study;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Colour;
@@ -29,18 +31,41 @@ import org.shelterwright.layouts.study.results.RunResult;
 public final class TradeOff {
     private static final double WIDTH = 297;
     private static final double HEIGHT = 190;
-    private static final Bounds PLOT = new Bounds(34, 34, 196, 158);
+    private static final double KEY_WIDTH = 101;
+    private static final double LEAST = 20;
     private static final double SIGN = 1.7;
-    private static final double KEY = 208;
     private static final double KEY_LINE = 4.4;
     private static final int MOST_IN_KEY = 22;
 
     private final Typeface typeface;
     private final Ground ground;
+    private final double width;
+    private final double height;
+    private final boolean alone;
+    private final Bounds plot;
+    private final double key;
 
+    /** A plot that stands alone, on a sheet with title and foot. */
     public TradeOff(Typeface typeface, Ground ground) {
+        this(typeface, ground, WIDTH, HEIGHT, true);
+    }
+
+    private TradeOff(Typeface typeface, Ground ground, double width, double height, boolean alone) {
         this.typeface = typeface;
         this.ground = ground;
+        this.width = width;
+        this.height = height;
+        this.alone = alone;
+        double top = alone ? 34 : 12;
+        double bottom = alone ? 32 : 16;
+        this.plot =
+                new Bounds(34, top, Math.max(34 + LEAST, width - KEY_WIDTH), Math.max(top + LEAST, height - bottom));
+        this.key = plot.x1() + 12;
+    }
+
+    /** A plot of a size (mm) that stands where title and study are told already. */
+    public static TradeOff within(Typeface typeface, double width, double height) {
+        return new TradeOff(typeface, Ground.LIGHT, width, height, false);
     }
 
     /**
@@ -51,9 +76,7 @@ public final class TradeOff {
      * @throws IllegalArgumentException with a sentence if no run has both figures
      */
     public Drawing of(String title, List<RunResult> runs, Measure across, Measure up, String foot) {
-        List<RunResult> known = runs.stream()
-                .filter(run -> across.of(run).isPresent() && up.of(run).isPresent())
-                .toList();
+        List<RunResult> known = known(runs, across, up);
         if (known.isEmpty()) {
             throw new IllegalArgumentException(
                     "No run has both \"" + across.id() + "\" and \"" + up.id() + "\". Take another measure.");
@@ -63,16 +86,38 @@ public final class TradeOff {
         Scale x = scale(known, across);
         Scale y = scale(known, up);
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(Polygon.of(new Bounds(0, 0, WIDTH, HEIGHT), colour(Role.PANEL), null));
-        head(shapes, title, known.size(), runs.size(), front.size());
+        shapes.add(Polygon.of(new Bounds(0, 0, width, height), colour(Role.PANEL), null));
+        if (alone) {
+            head(shapes, title, known.size(), runs.size(), front.size());
+        }
         axes(shapes, x, y, across, up);
         if (!front.isEmpty()) {
             shapes.add(steps(front, across, up, x, y));
         }
         signs(shapes, known, front, across, up, x, y);
         key(shapes, front);
-        shapes.add(text(foot, new Spot(PLOT.x0() - 20, HEIGHT - 6), 1.8, Role.MUTED));
-        return new Drawing(title + ": " + across.title() + " against " + up.title(), WIDTH, HEIGHT, shapes);
+        if (alone) {
+            shapes.add(text(foot, new Spot(plot.x0() - 20, height - 6), 1.8, Role.MUTED));
+        }
+        return new Drawing(title + ": " + across.title() + " against " + up.title(), width, height, shapes);
+    }
+
+    /** Where each run that has both figures lies on the plot, by its number. */
+    public Map<Integer, Spot> spots(List<RunResult> runs, Measure across, Measure up) {
+        Map<Integer, Spot> spots = new LinkedHashMap<>();
+        List<RunResult> known = known(runs, across, up);
+        if (!known.isEmpty()) {
+            Scale x = scale(known, across);
+            Scale y = scale(known, up);
+            known.forEach(run -> spots.put(run.run(), spot(run, across, up, x, y)));
+        }
+        return spots;
+    }
+
+    private static List<RunResult> known(List<RunResult> runs, Measure across, Measure up) {
+        return runs.stream()
+                .filter(run -> across.of(run).isPresent() && up.of(run).isPresent())
+                .toList();
     }
 
     private static Scale scale(List<RunResult> runs, Measure measure) {
@@ -88,7 +133,7 @@ public final class TradeOff {
     }
 
     private void head(List<Shape> shapes, String title, int shown, int all, int front) {
-        String fitting = new Wrap(typeface, Typeface.sizeOf(3.5), Label.Weight.SEMIBOLD).shortened(title, WIDTH - 28);
+        String fitting = new Wrap(typeface, Typeface.sizeOf(3.5), Label.Weight.SEMIBOLD).shortened(title, width - 28);
         shapes.add(text(fitting, new Spot(14, 15), 3.5, Role.TEXT).with(Label.Weight.SEMIBOLD));
         String counts = shown
                 + (shown == 1 ? " run" : " runs")
@@ -100,25 +145,25 @@ public final class TradeOff {
     private void axes(List<Shape> shapes, Scale x, Scale y, Measure across, Measure up) {
         Pen thin = Pen.of(0.13, colour(Role.LINE));
         for (double mark : x.marks()) {
-            double at = PLOT.x0() + x.share(mark) * PLOT.width();
-            shapes.add(Lines.of(thin, new Spot(at, PLOT.y0()), new Spot(at, PLOT.y1())));
-            shapes.add(text(figure(mark, x), new Spot(at, PLOT.y1() + 5), 2, Role.MUTED)
+            double at = plot.x0() + x.share(mark) * plot.width();
+            shapes.add(Lines.of(thin, new Spot(at, plot.y0()), new Spot(at, plot.y1())));
+            shapes.add(text(figure(mark, x), new Spot(at, plot.y1() + 5), 2, Role.MUTED)
                     .with(Align.MIDDLE));
         }
         for (double mark : y.marks()) {
-            double at = PLOT.y1() - y.share(mark) * PLOT.height();
-            shapes.add(Lines.of(thin, new Spot(PLOT.x0(), at), new Spot(PLOT.x1(), at)));
-            shapes.add(text(figure(mark, y), new Spot(PLOT.x0() - 2.5, at + 1), 2, Role.MUTED)
+            double at = plot.y1() - y.share(mark) * plot.height();
+            shapes.add(Lines.of(thin, new Spot(plot.x0(), at), new Spot(plot.x1(), at)));
+            shapes.add(text(figure(mark, y), new Spot(plot.x0() - 2.5, at + 1), 2, Role.MUTED)
                     .with(Align.END));
         }
         shapes.add(Lines.of(
                 Pen.of(0.35, colour(Role.LINES)),
-                new Spot(PLOT.x0(), PLOT.y0()),
-                new Spot(PLOT.x0(), PLOT.y1()),
-                new Spot(PLOT.x1(), PLOT.y1())));
-        shapes.add(text(words(across), new Spot(PLOT.x1(), PLOT.y1() + 11), 2.5, Role.TEXT)
+                new Spot(plot.x0(), plot.y0()),
+                new Spot(plot.x0(), plot.y1()),
+                new Spot(plot.x1(), plot.y1())));
+        shapes.add(text(words(across), new Spot(plot.x1(), plot.y1() + 11), 2.5, Role.TEXT)
                 .with(Align.END));
-        shapes.add(text(words(up), new Spot(PLOT.x0() - 20, PLOT.y0() - 5), 2.5, Role.TEXT));
+        shapes.add(text(words(up), new Spot(plot.x0() - 20, plot.y0() - 5), 2.5, Role.TEXT));
     }
 
     private static String figure(double mark, Scale scale) {
@@ -138,8 +183,8 @@ public final class TradeOff {
 
     private Spot spot(RunResult run, Measure across, Measure up, Scale x, Scale y) {
         return new Spot(
-                PLOT.x0() + x.share(across.of(run).orElseThrow()) * PLOT.width(),
-                PLOT.y1() - y.share(up.of(run).orElseThrow()) * PLOT.height());
+                plot.x0() + x.share(across.of(run).orElseThrow()) * plot.width(),
+                plot.y1() - y.share(up.of(run).orElseThrow()) * plot.height());
     }
 
     /** Between two runs of the front nothing better is known than the worse of both by each measure. */
@@ -186,29 +231,31 @@ public final class TradeOff {
     }
 
     private void key(List<Shape> shapes, List<RunResult> front) {
-        double y = PLOT.y0() - 5;
+        double y = plot.y0() - 5;
         for (Verdict verdict : Verdict.values()) {
-            shapes.addAll(VerdictSign.shapes(verdict, new Spot(KEY + 2, y - 1), SIGN, ground));
-            shapes.add(text(worst(verdict), new Spot(KEY + 6, y), 2, Role.TEXT));
+            shapes.addAll(VerdictSign.shapes(verdict, new Spot(key + 2, y - 1), SIGN, ground));
+            shapes.add(text(worst(verdict), new Spot(key + 6, y), 2, Role.TEXT));
             y += KEY_LINE;
         }
         if (front.isEmpty()) {
             return;
         }
         y += 3;
-        shapes.add(text("Runs on the line", new Spot(KEY, y), 2, Role.TEXT).with(Label.Weight.SEMIBOLD));
+        shapes.add(text("Runs on the line", new Spot(key, y), 2, Role.TEXT).with(Label.Weight.SEMIBOLD));
         y += KEY_LINE;
         Wrap wrap = new Wrap(typeface, Typeface.sizeOf(2), Label.Weight.REGULAR);
-        for (RunResult run : front.subList(0, Math.min(MOST_IN_KEY, front.size()))) {
+        int room = Math.max(1, Math.min(MOST_IN_KEY, (int) ((height - y - 4) / KEY_LINE)));
+        for (RunResult run : front.subList(0, Math.min(room, front.size()))) {
             String line = String.join(", ", run.settings().values()) + ", seed " + run.seed();
-            shapes.add(text(Integer.toString(run.run()), new Spot(KEY + 8, y), 2, Role.TEXT)
+            shapes.add(text(Integer.toString(run.run()), new Spot(key + 8, y), 2, Role.TEXT)
                     .with(Label.Weight.SEMIBOLD)
                     .with(Align.END));
-            shapes.add(text(wrap.shortened(line, WIDTH - KEY - 24), new Spot(KEY + 10, y), 2, Role.TEXT));
+            shapes.add(text(
+                    wrap.shortened(line, width - key - 12 - (alone ? 12 : 0)), new Spot(key + 10, y), 2, Role.TEXT));
             y += KEY_LINE;
         }
-        if (front.size() > MOST_IN_KEY) {
-            shapes.add(text("and " + (front.size() - MOST_IN_KEY) + " more", new Spot(KEY + 10, y), 2, Role.MUTED));
+        if (front.size() > room) {
+            shapes.add(text("and " + (front.size() - room) + " more", new Spot(key + 10, y), 2, Role.MUTED));
         }
     }
 

@@ -240,6 +240,33 @@ public record Item(
                 note);
     }
 
+    /** The same under another id, such as one that comes otherwise for one unit alone. */
+    public Item withId(String other) {
+        return new Item(
+                other,
+                name,
+                kind,
+                material,
+                size,
+                solids,
+                zones,
+                movableParts,
+                fixings,
+                mounting,
+                turns,
+                mass,
+                patches,
+                supports,
+                stackingKg,
+                ports,
+                power,
+                plant,
+                stowages,
+                tanks,
+                interior,
+                note);
+    }
+
     /** Room for rack-mounted pieces. */
     public List<RackBay> bays() {
         return interior == null ? List.of() : interior.bays();

@@ -2,12 +2,15 @@ package org.shelterwright.layouts.edit;
 
 import java.util.List;
 import org.shelterwright.layouts.brief.Brief;
+import org.shelterwright.layouts.brief.Inventory;
 import org.shelterwright.layouts.brief.Services;
+import org.shelterwright.layouts.brief.Task;
 import org.shelterwright.layouts.brief.Wish;
 import org.shelterwright.layouts.layout.Layout;
 
 /**
- * Removes a unit from the brief, with its place, its wires and feeds, its people, and the wishes that make no sense without it.
+ * Removes a unit from the brief, with its place, its wires and feeds, its people, what was to be within it, and the wishes that make no sense
+ * without it.
  * What is mounted
  * on or under it comes out.
  *
@@ -39,11 +42,27 @@ public record RemoveUnit(String unit) implements Edit {
                         .filter(wire -> !ends(wire.from()) && !ends(wire.to()))
                         .toList())
                 .withServices(services == null ? null : services.without(unit));
+        if (!old.listed().isEmpty() || !old.listed().tasks().isEmpty()) {
+            brief = brief.withInventory(without(old.listed()));
+        }
         Layout removed =
                 Units.with(cleared, brief, Units.used(brief, layout.parts().items()));
         return removed.withAcceptances(removed.acceptances().stream()
                 .filter(one -> !one.units().contains(unit))
                 .toList());
+    }
+
+    /** What was to be within it goes with it, and what was done at it is done at no place that is stated. */
+    private Inventory without(Inventory listed) {
+        return new Inventory(
+                listed.tasks().stream()
+                        .map(task -> unit.equals(task.unit())
+                                ? new Task(task.id(), task.name(), null, null, task.side())
+                                : task)
+                        .toList(),
+                listed.pieces().stream()
+                        .filter(piece -> !unit.equals(piece.within()))
+                        .toList());
     }
 
     private boolean ends(String end) {

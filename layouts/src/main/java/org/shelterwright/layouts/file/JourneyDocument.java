@@ -79,6 +79,26 @@ public record JourneyDocument(Journey journey, @Nullable Copies copies) {
      */
     public record LayoutCopy(String from, LayoutDocument layout) {}
 
+    /** The document of a journey, with copies of whatever may be used in planning it. */
+    static JourneyDocument whole(Journey journey, JourneyParts parts, @Nullable Set<String> cars) {
+        Transit transit = parts.transit();
+        List<LayoutCopy> copies = new ArrayList<>();
+        parts.layouts().forEach((from, layout) -> copies.add(new LayoutCopy(from, LayoutDocument.of(layout))));
+        return new JourneyDocument(
+                journey,
+                new Copies(
+                                "",
+                                copies,
+                                transit.cars().stream()
+                                        .filter(one -> cars == null || cars.contains(one.id()))
+                                        .toList(),
+                                transit.outlines(),
+                                transit.lashings(),
+                                transit.lineCategories(),
+                                transit.frictions())
+                        .hashed());
+    }
+
     /** The document of a journey, with copies of all that it uses. */
     static JourneyDocument of(Journey journey, JourneyParts parts) {
         Set<String> layouts = new LinkedHashSet<>();

@@ -2,11 +2,15 @@ package org.shelterwright.layouts.file;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.Catalog;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.JsonFormat;
+import org.shelterwright.catalog.json.Places;
 import org.shelterwright.catalog.json.Sourced;
+import org.shelterwright.catalog.transit.Transit;
 import org.shelterwright.layouts.rules.RuleSet;
 import org.shelterwright.layouts.transport.Journey;
 import org.shelterwright.layouts.transport.scene.JourneyParts;
@@ -45,6 +49,39 @@ public final class JourneyFiles {
         new JourneyCheck(read.value().journey(), parts, read.places().key("journey"), ruleSets, findings).check();
         findings.requireUsable();
         return new OpenedJourney(read.value().journey(), parts, Fingerprint.of(file.bytes()), findings.doubts());
+    }
+
+    /**
+     * A journey that holds copies of all it uses, checked as one in a file of its own.
+     *
+     * @throws InputException with everything that is wrong with it
+     */
+    public static OpenedJourney open(JourneyDocument document, List<RuleSet> ruleSets) {
+        Findings findings = new Findings();
+        Places places = Places.none("journey " + document.journey().id());
+        Catalog none = Catalog.of(List.of(), List.of(), List.of(), List.of(), List.of(), Transit.NONE);
+        JourneyParts parts = new JourneyAssembly(
+                        document,
+                        places,
+                        none,
+                        from -> {
+                            throw new InputException(from, "The journey holds no copy of this layout.");
+                        },
+                        findings)
+                .parts();
+        findings.requireUsable();
+        new JourneyCheck(document.journey(), parts, places.key("journey"), ruleSets, findings).check();
+        findings.requireUsable();
+        return new OpenedJourney(document.journey(), parts, Fingerprint.NONE, findings.doubts());
+    }
+
+    /**
+     * The document of a journey with copies of all outlines, lashings and tables that there are, so that it can be planned anywhere.
+     *
+     * @param cars ids of the transit cars that are copied; {@code null}: all
+     */
+    public static JourneyDocument whole(Journey journey, JourneyParts parts, @Nullable Set<String> cars) {
+        return JourneyDocument.whole(journey, parts, cars);
     }
 
     /** What stands in the file of a journey, with copies of all that it uses. Equal journeys give equal bytes. */

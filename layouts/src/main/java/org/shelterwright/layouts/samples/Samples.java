@@ -74,8 +74,10 @@ public final class Samples {
                         "There is no such study."
                                 + NearestName.hint(
                                         name,
-                                        names().stream()
-                                                .filter(one -> file(one, STUDY).isPresent())
+                                        files().stream()
+                                                .map(InputFile::name)
+                                                .filter(one -> one.endsWith(STUDY))
+                                                .map(one -> plain(one, STUDY))
                                                 .toList())));
     }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SplittableRandom;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -30,8 +31,14 @@ public final class LoadStates {
     private final boolean hasTrailer;
 
     private LoadStates(Scene scene) {
-        masses = new MassCollector(scene, new MassModel(scene.rules()));
-        hasTrailer = scene.trailer().isPresent();
+        this(
+                new MassCollector(scene, new MassModel(scene.rules())),
+                scene.trailer().isPresent());
+    }
+
+    private LoadStates(MassCollector collected, boolean trailer) {
+        masses = collected;
+        hasTrailer = trailer;
         boolean moves = !table(Holder.BODY, Situation.ON_THE_ROAD).sameAs(table(Holder.BODY, Situation.ON_STATION));
         List<Mode> found = new ArrayList<>();
         for (Situation situation : List.of(Situation.ON_THE_ROAD, Situation.ON_STATION)) {
@@ -50,6 +57,17 @@ public final class LoadStates {
     /** The load states of a scene, kept with it. */
     public static LoadStates of(Scene scene) {
         return scene.derived(LoadStates.class, LoadStates::new);
+    }
+
+    /**
+     * A scene equal to this one, but for its masses: each, and its centre, is drawn evenly from its range and certain then. Limits
+     * that ask for load states see those.
+     */
+    public static Scene drawn(Scene scene, SplittableRandom dice) {
+        LoadStates known = of(scene);
+        Scene other = scene.after(scene.layout());
+        other.derived(LoadStates.class, any -> new LoadStates(known.masses.drawn(dice), known.hasTrailer));
+        return other;
     }
 
     /**
@@ -206,6 +224,21 @@ public final class LoadStates {
             }
         }
         return Math.sqrt(sum);
+    }
+
+    /** What the uncertainty of each mass does to a quantity, up or down; without those that are certain. */
+    public double[] halfWidthsKg(Quantity quantity, Mode mode) {
+        List<Double> widths = new ArrayList<>();
+        for (Holder holder : holders(quantity, mode)) {
+            MassTable table = table(holder, mode.situation());
+            for (int i = 0; i < table.count(); i++) {
+                double one = table.uncertainty(i) * quantity.of(holder).at(table.x(i), table.y(i), table.z(i));
+                if (one != 0) {
+                    widths.add(Math.abs(one));
+                }
+            }
+        }
+        return widths.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     private static List<Holder> holders(Quantity quantity, Mode mode) {

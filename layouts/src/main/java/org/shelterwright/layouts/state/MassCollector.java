@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.carrier.Seat;
@@ -31,8 +32,8 @@ final class MassCollector {
     /** By the number of the situation. */
     final List<MassTable> body = new ArrayList<>();
 
-    final MassTable carrier = new MassTable();
-    final MassTable trailer = new MassTable();
+    final MassTable carrier;
+    final MassTable trailer;
     final List<Fill> fills = new ArrayList<>();
     final List<Gap> gaps = new ArrayList<>();
     final int firstTrailerFill;
@@ -41,6 +42,8 @@ final class MassCollector {
     MassCollector(Scene scene, MassModel model) {
         this.scene = scene;
         this.model = model;
+        this.carrier = new MassTable();
+        this.trailer = new MassTable();
         for (int i = 0; i < SITUATIONS.length; i++) {
             body.add(new MassTable());
         }
@@ -50,6 +53,24 @@ final class MassCollector {
         scene.carrier().ifPresent(this::carrier);
         firstTrailerFill = fills.size();
         scene.trailer().ifPresent(this::trailer);
+    }
+
+    /** The same with all masses that no load state sets drawn from their ranges. */
+    MassCollector drawn(SplittableRandom dice) {
+        return new MassCollector(this, dice);
+    }
+
+    private MassCollector(MassCollector known, SplittableRandom dice) {
+        this.scene = known.scene;
+        this.model = known.model;
+        this.firstTrailerFill = known.firstTrailerFill;
+        fills.addAll(known.fills);
+        gaps.addAll(known.gaps);
+        Draw ofBody =
+                new Draw(known.body.stream().mapToInt(MassTable::fixed).max().orElse(0), dice);
+        known.body.forEach(table -> body.add(table.drawn(ofBody)));
+        this.carrier = known.carrier.drawn(new Draw(known.carrier.fixed(), dice));
+        this.trailer = known.trailer.drawn(new Draw(known.trailer.fixed(), dice));
     }
 
     private void filledBody() {

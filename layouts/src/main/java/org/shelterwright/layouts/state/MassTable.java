@@ -168,6 +168,37 @@ final class MassTable {
         return off[i];
     }
 
+    /** How many masses it holds that no load state sets. */
+    int fixed() {
+        int fixed = 0;
+        for (int i = 0; i < count; i++) {
+            fixed += fill[i] < 0 ? 1 : 0;
+        }
+        return fixed;
+    }
+
+    /** The same with every mass that no load state sets, and its centre, drawn from its range: nothing is uncertain then. */
+    MassTable drawn(Draw draw) {
+        MassTable drawn = new MassTable();
+        int number = 0;
+        for (int i = 0; i < count; i++) {
+            if (fill[i] < 0) {
+                double massKg = Math.max(0, nominal[i] + draw.of(number, 0) * uncertainty(i));
+                drawn.addFixed(
+                        massKg,
+                        0,
+                        x[i] + draw.of(number, 1) * off[i],
+                        y[i] + draw.of(number, 2) * off[i],
+                        z[i] + draw.of(number, 3) * off[i],
+                        0);
+                number++;
+            } else {
+                drawn.add(least[i], nominal[i], most[i], x[i], y[i], z[i], off[i], fill[i]);
+            }
+        }
+        return drawn;
+    }
+
     /** Whether it holds the same masses at the same places. */
     boolean sameAs(MassTable other) {
         return count == other.count

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param swaps units that become ones of another item
  * @param quantities how many there are of some units
  * @param items items that come otherwise than the catalog says
+ * @param cars what loads of a journey go on, and how many of each there are
  * @param limits values of figures, over those of the brief
  * @param ruleSets ids of the rule sets that apply instead; empty: those of the brief
  * @param crew people in the cab; {@code null}: as many as the brief says
@@ -27,6 +28,7 @@ public record Setting(
         List<Swap> swaps,
         List<Quantity> quantities,
         List<ItemChange> items,
+        List<CarCount> cars,
         Map<String, Double> limits,
         List<String> ruleSets,
         @Nullable Integer crew,
@@ -35,6 +37,7 @@ public record Setting(
         swaps = List.copyOf(swaps);
         quantities = List.copyOf(quantities);
         items = List.copyOf(items);
+        cars = List.copyOf(cars);
         limits = Collections.unmodifiableMap(new LinkedHashMap<>(limits));
         ruleSets = List.copyOf(ruleSets);
         if (crew != null && (crew < 0 || crew > 100)) {
@@ -44,7 +47,7 @@ public record Setting(
 
     /** A setting that changes nothing. */
     public static Setting asAsked(String id) {
-        return new Setting(id, null, null, List.of(), List.of(), List.of(), Map.of(), List.of(), null, null);
+        return new Setting(id, null, null, List.of(), List.of(), List.of(), List.of(), Map.of(), List.of(), null, null);
     }
 
     /**
@@ -54,6 +57,24 @@ public record Setting(
      * @param item id of its new catalog entry
      */
     public record Swap(String unit, String item) {}
+
+    /**
+     * How many cars of one type there are for a load of a journey: the load becomes as many, on all its legs.
+     *
+     * @param load id of a load of the journey
+     * @param car id of a transit car; {@code null}: that of the load
+     */
+    public record CarCount(String load, @Nullable String car, int count) {
+        /** Most cars of one load. */
+        public static final int MOST = 200;
+
+        public CarCount {
+            if (count < 0 || count > MOST) {
+                throw new IllegalArgumentException("The number of cars for the load \"" + load + "\", " + count
+                        + ", must be from 0 to " + MOST + ".");
+            }
+        }
+    }
 
     /**
      * How many there are of one unit: itself and copies of it, or none at all.

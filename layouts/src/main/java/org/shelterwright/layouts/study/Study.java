@@ -4,20 +4,22 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Many fits of one brief: one for each way to take one setting from every axis, with each seed.
+ * Many fits of one brief, or many loads of one journey: one for each way to take one setting from every axis, with each seed.
  *
  * @param id unique among a person's studies
- * @param brief {@code sample:NAME}, or the name of a brief's file in the folder of the study
+ * @param brief {@code sample:NAME}, or the name of a brief's file in the folder of the study; {@code null} in a study of a journey
+ * @param journey the same for a journey; {@code null} in a study of a brief
  * @param seeds {@code null}: seed 1 alone
  * @param leaveOut which runs are left out
- * @param moves moves that each run tries
+ * @param moves moves that each run tries; of a journey, each packing of crates
  * @param keep of which runs the places are kept; {@code null}: of all
  * @param note one sentence for people; {@code null} if there is none
  */
 public record Study(
         String id,
         String name,
-        String brief,
+        @Nullable String brief,
+        @Nullable String journey,
         List<StudyAxis> axes,
         @Nullable Seeds seeds,
         List<LeftOut> leaveOut,
@@ -30,6 +32,10 @@ public record Study(
     public Study {
         axes = List.copyOf(axes);
         leaveOut = List.copyOf(leaveOut);
+        if ((brief == null) == (journey == null)) {
+            throw new IllegalArgumentException(
+                    "A study names either a brief or a journey, as \"brief\" or \"journey\".");
+        }
         if (moves < 1 || moves > MOST_MOVES) {
             throw new IllegalArgumentException(
                     "The moves of a run, " + moves + ", must be from 1 to " + MOST_MOVES + ".");

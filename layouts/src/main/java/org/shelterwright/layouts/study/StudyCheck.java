@@ -18,10 +18,13 @@ import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.json.NearestName;
 import org.shelterwright.catalog.json.Places;
 import org.shelterwright.catalog.json.Problem;
+import org.shelterwright.catalog.transit.TransitCar;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.rules.RuleSet;
+import org.shelterwright.layouts.transport.Journey;
+import org.shelterwright.layouts.transport.Load;
 
 /** Holds whatever a study names against its brief, the catalog and the rules. */
 final class StudyCheck {
@@ -29,7 +32,8 @@ final class StudyCheck {
 
     private final Study study;
     private final Places places;
-    private final Brief brief;
+    private final @Nullable Brief brief;
+    private final @Nullable Journey journey;
     private final Catalog catalog;
     private final List<RuleSet> ruleSets;
     private final List<Problem> problems = new ArrayList<>();
@@ -39,6 +43,17 @@ final class StudyCheck {
         this.study = study;
         this.places = places;
         this.brief = brief;
+        this.journey = null;
+        this.catalog = catalog;
+        this.ruleSets = ruleSets;
+    }
+
+    /** Holds the study of a journey against it. */
+    StudyCheck(Study study, Places places, Journey journey, Catalog catalog, List<RuleSet> ruleSets) {
+        this.study = study;
+        this.places = places;
+        this.brief = null;
+        this.journey = journey;
         this.catalog = catalog;
         this.ruleSets = ruleSets;
     }
@@ -93,9 +108,51 @@ final class StudyCheck {
     }
 
     private void setting(Setting setting, Places at) {
+        Set<String> figures = ids(List.of(Figure.values()), Figure::id);
+        setting.limits()
+                .keySet()
+                .forEach(id -> known(id, figures, "limit", at.key("limits").key(id)));
+        Brief ofBrief = brief;
+        Journey ofJourney = journey;
+        if (ofBrief != null) {
+            if (!setting.cars().isEmpty()) {
+                refuse(at.key("cars"), "A study of a brief has no cars. Name a journey instead, or leave them out.");
+            }
+            fitted(setting, ofBrief, at);
+        } else if (ofJourney != null) {
+            loaded(setting, ofJourney, at);
+        }
+    }
+
+    private void loaded(Setting setting, Journey ofJourney, Places at) {
+        Setting rest = new Setting(
+                setting.id(),
+                null,
+                null,
+                List.of(),
+                List.of(),
+                List.of(),
+                setting.cars(),
+                setting.limits(),
+                List.of(),
+                null,
+                setting.note());
+        if (!rest.equals(setting)) {
+            refuse(at, "A setting of a study of a journey changes \"cars\" and \"limits\" alone. Leave the rest out.");
+        }
+        Set<String> loads = ids(ofJourney.loads(), Load::id);
+        Set<String> cars = ids(catalog.transit().cars(), TransitCar::id);
+        for (int i = 0; i < setting.cars().size(); i++) {
+            Places here = at.key("cars").index(i);
+            known(setting.cars().get(i).load(), loads, "load", here.key("load"));
+            known(setting.cars().get(i).car(), cars, "car", here.key("car"));
+        }
+    }
+
+    private void fitted(Setting setting, Brief ofBrief, Places at) {
         known(setting.body(), ids(catalog.bodies(), Body::id), "body", at.key("body"));
         known(setting.carrier(), ids(catalog.carriers(), Carrier::id), "carrier", at.key("carrier"));
-        Set<String> units = ids(brief.units(), UnitSpec::id);
+        Set<String> units = ids(ofBrief.units(), UnitSpec::id);
         Set<String> items = ids(catalog.items(), Item::id);
         for (int i = 0; i < setting.swaps().size(); i++) {
             Places here = at.key("swaps").index(i);
@@ -112,10 +169,6 @@ final class StudyCheck {
         for (int i = 0; i < setting.items().size(); i++) {
             change(setting.items().get(i), items, at.key("items").index(i));
         }
-        Set<String> figures = ids(List.of(Figure.values()), Figure::id);
-        setting.limits()
-                .keySet()
-                .forEach(id -> known(id, figures, "limit", at.key("limits").key(id)));
         Set<String> sets = ids(ruleSets, RuleSet::id);
         for (int i = 0; i < setting.ruleSets().size(); i++) {
             known(
@@ -178,6 +231,7 @@ final class StudyCheck {
         setting.limits().keySet().forEach(id -> changes.add("the limit \"" + id + "\""));
         setting.swaps().forEach(swap -> changes.add("the item of unit \"" + swap.unit() + "\""));
         setting.quantities().forEach(one -> changes.add("the number of units like \"" + one.unit() + "\""));
+        setting.cars().forEach(one -> changes.add("the cars of load \"" + one.load() + "\""));
         setting.items().forEach(one -> changes.add("the item \"" + one.item() + "\""));
         return changes;
     }

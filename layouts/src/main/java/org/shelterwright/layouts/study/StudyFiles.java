@@ -21,7 +21,9 @@ import org.shelterwright.catalog.json.Sourced;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.file.BriefCheck;
 import org.shelterwright.layouts.file.Findings;
+import org.shelterwright.layouts.file.JourneyFiles;
 import org.shelterwright.layouts.file.LayoutFormats;
+import org.shelterwright.layouts.file.OpenedJourney;
 import org.shelterwright.layouts.layout.Contents;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.rules.RuleSet;
@@ -62,8 +64,12 @@ public final class StudyFiles {
      */
     public Opened open(InputFile file, @Nullable Path folder) {
         Sourced<Study> study = StudyFormats.STUDY.open(file);
-        Sourced<Brief> brief = LayoutFormats.BRIEF.open(
-                brief(study.value().brief(), study.places().key("brief"), folder));
+        String named = study.value().brief();
+        if (named == null) {
+            return ofJourney(study, folder);
+        }
+        Sourced<Brief> brief =
+                LayoutFormats.BRIEF.open(brief(named, study.places().key("brief"), folder));
         Findings findings = BriefCheck.of(brief.value(), brief.places(), catalog, ruleSets);
         findings.requireUsable();
         List<Problem> problems =
@@ -88,6 +94,40 @@ public final class StudyFiles {
             throw new InputException(read.places().key("study").text(), String.valueOf(e.getMessage()));
         }
         return read.value();
+    }
+
+    private Opened ofJourney(Sourced<Study> study, @Nullable Path folder) {
+        String named = Objects.requireNonNull(study.value().journey());
+        OpenedJourney journey =
+                new StudyJourneys(folder).open(named, study.places().key("journey"), catalog, ruleSets);
+        List<Problem> problems =
+                new StudyCheck(study.value(), study.places(), journey.journey(), catalog, ruleSets).problems();
+        if (!problems.isEmpty()) {
+            throw new InputException(problems);
+        }
+        Set<String> cars = new LinkedHashSet<>();
+        journey.journey().loads().forEach(load -> cars.add(load.car()));
+        study.value()
+                .axes()
+                .forEach(axis -> axis.settings()
+                        .forEach(setting -> setting.cars().forEach(count -> {
+                            String car = count.car();
+                            if (car != null) {
+                                cars.add(car);
+                            }
+                        })));
+        return new Opened(
+                new SealedStudy(
+                        program,
+                        study.value(),
+                        null,
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        JourneyFiles.whole(journey.journey(), journey.parts(), cars)),
+                journey.doubts());
     }
 
     private static InputFile brief(String name, Places at, @Nullable Path folder) {
@@ -131,6 +171,7 @@ public final class StudyFiles {
                 List.copyOf(carriers),
                 List.copyOf(items.values()),
                 List.copyOf(base.cables().values()),
-                List.copyOf(Contents.of(brief, catalog).kinds().values()));
+                List.copyOf(Contents.of(brief, catalog).kinds().values()),
+                null);
     }
 }

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.InputFile;
+import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.samples.Samples;
 
 class StudyFilesTest {
@@ -165,5 +166,17 @@ class StudyFilesTest {
                         () -> StudyFiles.readSealed(new InputFile("study.json", wide.getBytes(StandardCharsets.UTF_8))))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("The study asks for 6000000 runs; at most 100000 are taken.");
+    }
+
+    @Test
+    void aUnitThatIsNotAskedForTakesWhatWasToBeWithinItAlong() {
+        SealedStudy study = PostStudy.sealed(PostStudy.text(
+                "{\"id\": \"racks\", \"settings\": [{\"id\": \"one\", \"quantities\": [{\"unit\": \"rack-2\", \"count\": 0}]}]}",
+                ""));
+
+        Layout start = study.start(study.plan().run(1));
+
+        assertThat(SealedStudy.refusal(start, PostStudy.RULE_SETS)).isEmpty();
+        assertThat(start.brief().listed().pieces()).isNotEmpty().noneMatch(piece -> "rack-2".equals(piece.within()));
     }
 }

@@ -46,9 +46,16 @@ public final class LoaderPacker implements CratePacker {
     private static final long MOVES = 150_000;
 
     private final Loader loader;
+    private final long moves;
 
     public LoaderPacker(Loader loader) {
+        this(loader, MOVES);
+    }
+
+    /** @param moves budget of each packing */
+    public LoaderPacker(Loader loader, long moves) {
         this.loader = loader;
+        this.moves = moves;
     }
 
     /** What crates must share to be of one kind. */
@@ -88,7 +95,7 @@ public final class LoaderPacker implements CratePacker {
         Size room = room(car);
         LoadProblem problem = new LoadProblem(room, cargo, Support.FULL, practice(ask, room, cargo));
         LoadResult found = loader.load(
-                LoadRequest.single(problem, ask.seed(), Budget.moves(MOVES)), progress -> {}, new StopSignal());
+                LoadRequest.single(problem, ask.seed(), Budget.moves(moves)), progress -> {}, new StopSignal());
         List<Stand> stands = new ArrayList<>();
         for (Stowed one : found.load().stowed()) {
             Shape shape = shapes.get(one.kind()).removeFirst();

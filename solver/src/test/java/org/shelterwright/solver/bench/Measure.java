@@ -20,6 +20,8 @@ public final class Measure {
         RUNS.put("micro", setting -> new MicroRuns(setting).run());
         RUNS.put("wires", setting -> new WireRuns(setting).run());
         RUNS.put("order", setting -> new OrderRuns(setting).run());
+        RUNS.put("studies", setting -> new StudyRuns(setting).run());
+        RUNS.put("revision", setting -> new RevisionRuns(setting).run());
     }
 
     private Measure() {}

@@ -1,11 +1,12 @@
 package org.shelterwright.app.cli.verb;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.study.RunFilter;
 import org.shelterwright.app.study.StudyColumn;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.NearestName;
@@ -17,8 +18,6 @@ import picocli.CommandLine.Option;
 
 /** Options that choose and order runs, and columns of their table. */
 final class RunChoice {
-    private static final List<String> VERDICTS = List.of("met", "close", "not-assessed", "broken", "refused");
-
     @Option(
             names = "--where",
             paramLabel = "AXIS=SETTING",
@@ -51,19 +50,10 @@ final class RunChoice {
     /** The chosen runs, in order. */
     List<RunResult> of(List<RunResult> runs, Study study) {
         Map<String, List<String>> wanted = wanted(study);
-        verdicts.forEach(one -> known(one, VERDICTS, "verdict", "--verdict"));
-        List<RunResult> chosen = new ArrayList<>(runs.stream()
-                .filter(run -> wanted.entrySet().stream()
-                        .allMatch(one -> one.getValue().contains(run.settings().get(one.getKey()))))
-                .filter(run -> verdicts.isEmpty() || verdicts.contains(verdict(run)))
-                .toList());
+        verdicts.forEach(one -> known(one, RunFilter.VERDICTS, "verdict", "--verdict"));
         String by = sort;
-        if (by != null) {
-            chosen.sort(order(column(by, study, "--sort")));
-        } else if (descending) {
-            chosen.sort(Comparator.comparingInt(RunResult::run).reversed());
-        }
-        return chosen;
+        StudyColumn column = by == null ? null : column(by, study, "--sort");
+        return new RunFilter(wanted, Set.copyOf(verdicts), column, descending).of(runs);
     }
 
     /** The chosen columns; without a choice, what is read at a glance. */
@@ -98,23 +88,10 @@ final class RunChoice {
         return wanted;
     }
 
-    private static String verdict(RunResult run) {
-        return run.refused() != null ? "refused" : run.verdict().word().replace(' ', '-');
-    }
-
     private static StudyColumn column(String id, Study study, String option) {
         List<StudyColumn> all = StudyColumn.of(study);
         known(id, all.stream().map(StudyColumn::id).toList(), "column", option);
         return all.stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
-    }
-
-    /** Runs without a value come last either way. */
-    private Comparator<RunResult> order(StudyColumn column) {
-        Comparator<Object> values = (a, b) -> a instanceof Number x && b instanceof Number y
-                ? Double.compare(x.doubleValue(), y.doubleValue())
-                : a.toString().compareTo(b.toString());
-        Comparator<Object> ordered = descending ? values.reversed() : values;
-        return Comparator.comparing((RunResult run) -> column.cell().apply(run), Comparator.nullsLast(ordered));
     }
 
     private static void known(String id, List<String> known, String kind, String option) {

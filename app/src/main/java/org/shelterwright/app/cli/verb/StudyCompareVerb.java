@@ -72,6 +72,12 @@ public final class StudyCompareVerb extends Verb {
                     "RUN", "Name two to " + ComparisonPages.MOST + " different runs, not " + runs.size() + ".");
         }
         StudyFolder kept = StudyFolder.open(Inputs.path(folder));
+        if (kept.study().ofJourney()) {
+            throw new InputException(
+                    folder,
+                    "Runs of a journey have no layouts to compare. Compare them in the table: shelterwright study show "
+                            + folder + ".");
+        }
         Checker checker = workshop().checker().get();
         List<RunResult> table = kept.table();
         List<Compared> compared = new ArrayList<>();
@@ -89,7 +95,7 @@ public final class StudyCompareVerb extends Verb {
         try (OutFolder target = OutFolder.open(Inputs.path(out))) {
             StudyDocuments make = new StudyDocuments(workshop().version().line());
             Written written = new Written(target.path())
-                    .add(StudyFolding.write(
+                    .add(Folding.write(
                             make.comparison(kept.study(), compared, given == null ? LocalDate.now() : given), target));
             if (json()) {
                 List<RunResult> results =

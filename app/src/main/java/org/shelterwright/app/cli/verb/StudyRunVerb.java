@@ -30,7 +30,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "run",
         description = {
-            "Run a study on this machine, one fit a thread. Each result is kept as it comes; Ctrl-C ends the study and keeps"
+            "Run a study on this machine, one run a thread. Each result is kept as it comes; Ctrl-C ends the study and keeps"
                     + " what is done.",
             "Started again with the same folder, it goes on where it ended."
         },
@@ -42,12 +42,15 @@ import picocli.CommandLine.Parameters;
             "Examples:",
             "  shelterwright study run sample:river-post --count",
             "  shelterwright study run sample:river-post --out bodies",
+            "  shelterwright study run sample:forty-crates --out wagons",
             "  shelterwright study run my-study.json --catalog my-items --threads 4"
         })
 public final class StudyRunVerb extends Verb {
     private static final int MOST_THREADS = 1_024;
 
-    @Parameters(paramLabel = "FILE", description = "Study (JSON), or the study of a sample: sample:river-post.")
+    @Parameters(
+            paramLabel = "FILE",
+            description = "Study (JSON), or the study of a sample: sample:river-post, sample:forty-crates.")
     private String file = "";
 
     @Option(
@@ -128,7 +131,7 @@ public final class StudyRunVerb extends Verb {
         Written written = new Written(kept.path())
                 .add(StudyFolder.SEALED, "Study with all that its runs need")
                 .add(StudyFolder.RESULTS, "Results, one a line")
-                .add(StudyFolding.write(documents.tables(kept.study(), runs), folder));
+                .add(Folding.write(documents.tables(kept.study(), runs), folder));
         boolean held = stand.done() == stand.total() && runs.stream().allMatch(RunResult::allMet);
         ExitStatus status = held ? ExitStatus.HELD : ExitStatus.OPEN;
         if (json()) {

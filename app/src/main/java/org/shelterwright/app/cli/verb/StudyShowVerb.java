@@ -111,7 +111,7 @@ public final class StudyShowVerb extends Verb {
                     kept.study(), chosen, measures.get(0), measures.get(1), given == null ? LocalDate.now() : given));
         }
         try (OutFolder target = OutFolder.open(Inputs.path(into))) {
-            return new Written(target.path()).add(StudyFolding.write(documents, target));
+            return new Written(target.path()).add(Folding.write(documents, target));
         }
     }
 

@@ -67,6 +67,11 @@ final class DeskFrame {
         return field;
     }
 
+    /** The page that is there. */
+    Region shown() {
+        return (Region) frame.getCenter();
+    }
+
     void show(Region page) {
         frame.setCenter(page);
     }

@@ -14,6 +14,7 @@ import javafx.scene.Scene;
 import javafx.scene.layout.Region;
 import javafx.stage.Stage;
 import javafx.stage.Window;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.cli.workshop.Workshop;
 import org.shelterwright.app.desk.ask.Person;
@@ -59,6 +60,7 @@ public final class DeskWindow {
     private final Search search;
     private final MiddlePart middle;
     private final BoltPart bolt;
+    private @Nullable StudyPage studies;
 
     /**
      * @param session holds what was opened
@@ -124,6 +126,15 @@ public final class DeskWindow {
                 () -> FirstSteps.open(frame.over(), theme)));
         new ItemPage(frame.over(), session, theme, this::items).addTo(commands);
         new WhyNotHere(frame.over(), session, theme, middle).addTo(commands);
+        studies = new StudyPage(
+                frame,
+                session,
+                files,
+                questions,
+                work,
+                theme,
+                workshop.version().line());
+        studies.addTo(commands);
         KeptLook.keepColumns(fitOut.node(), preferences);
         turnPages(frame, fitOut);
         Scene scene = new Scene(frame.root());
@@ -156,6 +167,12 @@ public final class DeskWindow {
     /** The bolt-down page, for tests. */
     BoltPart bolt() {
         return bolt;
+    }
+
+    /** The page of studies, for tests; {@code null} before the window is shown. */
+    @Nullable
+    StudyPage studies() {
+        return studies;
     }
 
     /** Every command of this window, for tests. */

@@ -119,14 +119,16 @@ final class FileCommands {
                 failure -> questions.tell("This cannot be opened", sentences(failure)));
     }
 
-    private void show(Opened layout) {
+    /** Puts a layout on the desk; gives whether it could be. */
+    boolean show(Opened layout) {
         try {
             filing.open(layout);
         } catch (IllegalArgumentException e) {
             questions.tell("This cannot be opened", String.valueOf(e.getMessage()));
-            return;
+            return false;
         }
         greet(layout);
+        return true;
     }
 
     /** After a layout was opened: remembers it, says what is to be looked at, and offers unsaved work that was found. */
@@ -227,7 +229,7 @@ final class FileCommands {
         return name.contains(".") ? path : path.resolveSibling(name + ".layout.json");
     }
 
-    private static String sentences(Exception failure) {
+    static String sentences(Exception failure) {
         return failure instanceof InputException input
                 ? problems(input.problems())
                 : String.valueOf(failure.getMessage());

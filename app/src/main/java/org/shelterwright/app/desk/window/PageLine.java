@@ -21,6 +21,7 @@ import org.shelterwright.layouts.ledger.Verdict;
 final class PageLine extends HBox {
     private final ObjectProperty<Page> shown = new SimpleObjectProperty<>(Page.FIT_OUT);
     private final List<Station> stations = new ArrayList<>();
+    private Runnable again = () -> {};
 
     PageLine(Theme theme) {
         setAlignment(Pos.CENTER);
@@ -35,6 +36,9 @@ final class PageLine extends HBox {
             }
             Station station = new Station(page, theme);
             station.setOnAction(event -> {
+                if (shown.get() == page) {
+                    again.run();
+                }
                 shown.set(page);
                 station.setSelected(true);
             });
@@ -49,11 +53,22 @@ final class PageLine extends HBox {
         return shown;
     }
 
+    /** What is done when the page that is there is chosen again, as when something else is shown in its place. */
+    void onAgain(Runnable action) {
+        again = action;
+    }
+
+    /** Marks no page, since something else is shown. */
+    void markNone() {
+        stations.forEach(station -> station.setSelected(false));
+    }
+
     void show(Ledger ledger) {
         stations.forEach(station -> station.show(ledger));
     }
 
-    private void mark() {
+    /** Marks the page that is there. */
+    void mark() {
         stations.forEach(station -> station.setSelected(station.page == shown.get()));
     }
 

@@ -10,6 +10,7 @@ import org.shelterwright.layouts.study.Found;
 import org.shelterwright.layouts.study.Study;
 import org.shelterwright.layouts.study.Study.Keep;
 import org.shelterwright.layouts.study.StudyPlan;
+import org.shelterwright.layouts.transport.scene.JourneyScene;
 
 /** Answers every limit of what a run found, from scratch, and sums it up. Safe for several threads. */
 public final class Judge {
@@ -30,10 +31,18 @@ public final class Judge {
      */
     public record Effort(long wishes, long moves, double seconds) {}
 
+    /** Sums up a journey that was planned for a run. */
+    public RunResult judge(StudyPlan.Run run, JourneyScene scene, Ledger ledger, Found found, Effort effort) {
+        return summed(run, ledger, RunMeasures.of(scene), found, effort);
+    }
+
     /** Sums up a layout that a run found. */
     public RunResult judge(StudyPlan.Run run, Layout found, Effort effort) {
         Scene scene = checker.scene(found);
-        Ledger ledger = checker.check(found);
+        return summed(run, checker.check(found), RunMeasures.of(scene), Found.of(found), effort);
+    }
+
+    private RunResult summed(StudyPlan.Run run, Ledger ledger, RunMeasures measures, Found found, Effort effort) {
         long broken = ledger.count(Verdict.BROKEN);
         boolean kept = keep == Keep.ALL || (keep == Keep.UNBROKEN && broken == 0);
         Map<String, String> settings = run.ids();
@@ -48,11 +57,11 @@ public final class Judge {
                         ledger.count(Verdict.NOT_ASSESSED),
                         ledger.count(Verdict.MET)),
                 Governing.of(ledger).orElse(null),
-                RunMeasures.of(scene),
+                measures,
                 effort.wishes(),
                 effort.moves(),
                 effort.seconds(),
                 null,
-                kept ? Found.of(found) : null);
+                kept ? found : null);
     }
 }

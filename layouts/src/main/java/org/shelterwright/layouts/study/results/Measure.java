@@ -48,6 +48,24 @@ public enum Measure {
             run -> run.measures().axleReserveKg()),
     CABLE("cable", "Length of cables", "m", Better.LESS, run -> run.measures().cableM()),
     FREE("free", "Free room", "m³", Better.MORE, run -> run.measures().freeM3()),
+    CARS(
+            "cars",
+            "Cars that carry something",
+            "",
+            Better.LESS,
+            run -> run.measures().cars()),
+    CARS_LENGTH(
+            "cars-length",
+            "Length of these cars",
+            "m",
+            Better.LESS,
+            run -> run.measures().carsLengthM()),
+    LEFT(
+            "left",
+            "Pieces without a place",
+            "",
+            Better.LESS,
+            run -> run.measures().left()),
     WISHES("wishes", "Wishes missed", "", Better.LESS, run -> (double) run.wishes()),
     SECONDS("seconds", "Time", "s", Better.NEITHER, RunResult::seconds);
 

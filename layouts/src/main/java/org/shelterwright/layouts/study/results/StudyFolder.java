@@ -6,12 +6,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.layouts.file.Fingerprint;
+import org.shelterwright.layouts.file.OpenedJourney;
 import org.shelterwright.layouts.file.SafeSave;
 import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.rules.RuleSet;
 import org.shelterwright.layouts.study.Found;
 import org.shelterwright.layouts.study.SealedStudy;
 import org.shelterwright.layouts.study.StudyFiles;
@@ -105,6 +108,24 @@ public final class StudyFolder {
      */
     public Layout layout(int number) {
         StudyPlan.Run run = study.plan().run(number);
+        if (study.ofJourney()) {
+            throw new InputException(folder.toString(), "Run " + number + " is of a journey and has no layout.");
+        }
+        return study.with(run, found(number, run));
+    }
+
+    /**
+     * The journey that a run planned, with all that it uses.
+     *
+     * @param ruleSets the rule sets that there are
+     * @throws InputException if there is no result of it, it was refused, or its places were not kept
+     */
+    public OpenedJourney journey(int number, List<RuleSet> ruleSets) {
+        StudyPlan.Run run = study.plan().run(number);
+        return study.journeyWith(run, found(number, run), ruleSets);
+    }
+
+    private Found found(int number, StudyPlan.Run run) {
         @Nullable RunResult[] last = new @Nullable RunResult[1];
         if (Files.exists(folder.resolve(RESULTS))) {
             ResultsFile.read(folder.resolve(RESULTS), study, one -> last[0] = one.run() == number ? one : last[0]);
@@ -123,7 +144,7 @@ public final class StudyFolder {
                     "The places of run " + number + " were not kept. Fit it again with the seed " + run.seed() + " and "
                             + study.study().moves() + " moves, or keep them in the study.");
         }
-        return study.with(run, found);
+        return found;
     }
 
     private static String difference(SealedStudy there, SealedStudy here) {
@@ -137,7 +158,9 @@ public final class StudyFolder {
         }
         String what = !there.study().equals(here.study())
                 ? "The study"
-                : !there.brief().equals(here.brief()) ? "The brief of the study" : "A catalog entry of the study";
+                : !Objects.equals(there.brief(), here.brief())
+                        ? "The brief of the study"
+                        : "A catalog entry of the study";
         return what + " has changed since it was begun here, and results of both would not fit together. Name another"
                 + " folder.";
     }

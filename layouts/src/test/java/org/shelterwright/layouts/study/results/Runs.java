@@ -38,6 +38,6 @@ public final class Runs {
     }
 
     static RunMeasures measures(@Nullable Double massKg, @Nullable Double freeM3) {
-        return new RunMeasures(massKg, 9000.0, 2050.5, 1150.0, 880.0, 120.0, null, freeM3);
+        return new RunMeasures(massKg, 9000.0, 2050.5, 1150.0, 880.0, 120.0, null, freeM3, null, null, null);
     }
 }

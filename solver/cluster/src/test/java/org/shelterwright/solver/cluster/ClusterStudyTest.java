@@ -3,7 +3,6 @@ package org.shelterwright.solver.cluster;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,11 +11,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.shelterwright.catalog.builtin.BuiltInCatalog;
-import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.study.SealedStudy;
-import org.shelterwright.layouts.study.StudyFiles;
 import org.shelterwright.layouts.study.results.RunResult;
 import org.shelterwright.layouts.study.results.StudyFolder;
 import org.shelterwright.solver.fit.StandardFitter;
@@ -24,26 +20,6 @@ import org.shelterwright.solver.fit.StopSignal;
 import org.shelterwright.solver.study.StudyRunner;
 
 class ClusterStudyTest {
-    private static final String BRIEF = """
-            {"format": "shelterwright-brief", "version": 1, "id": "small-post", "name": "Small Post",
-             "body": "box-4200", "crew": 0,
-             "units": [
-               {"id": "rack-1", "name": "Rack 1", "item": "rack-19-34u", "group": "racks"},
-               {"id": "battery-box", "name": "Battery box", "item": "battery-box-24v", "group": "power"},
-               {"id": "first-aid", "name": "First-aid cabinet", "item": "first-aid-cabinet", "group": "safety"}]}
-            """;
-    private static final String STUDY = """
-            {"format": "shelterwright-study", "version": 1, "id": "small", "name": "Small", "brief": "brief.json",
-             "axes": [
-               {"id": "body", "settings": [
-                 {"id": "short"},
-                 {"id": "long", "body": "box-6000"}]},
-               {"id": "batteries", "settings": [
-                 {"id": "as-listed"},
-                 {"id": "deeper", "items": [{"item": "battery-box-24v", "deeper": 40, "heavierKg": 12}]},
-                 {"id": "far-too-tall", "items": [{"item": "battery-box-24v", "taller": "3 m"}]}]}],
-             "seeds": {"first": 1, "count": 5}, "moves": 2000}
-            """;
     private static final String SECRET = "of this test alone";
 
     @TempDir
@@ -54,11 +30,7 @@ class ClusterStudyTest {
 
     @BeforeAll
     static void start() throws IOException, InterruptedException {
-        Files.writeString(folder.resolve("brief.json"), BRIEF);
-        Checker checker = Checker.standard();
-        study = new StudyFiles(BuiltInCatalog.read(), checker.ruleSets(), ClusterStudy.version())
-                .open(new InputFile("study.json", STUDY.getBytes(StandardCharsets.UTF_8)), folder)
-                .study();
+        study = SmallPost.study(folder, 5, 2_000);
         cluster = new LocalCluster(Files.createDirectory(folder.resolve("spark")), SECRET, 2);
     }
 

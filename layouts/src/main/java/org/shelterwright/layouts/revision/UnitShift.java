@@ -1,4 +1,4 @@
-package org.shelterwright.app.study;
+package org.shelterwright.layouts.revision;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -17,16 +17,16 @@ import org.shelterwright.layouts.scene.Scene;
  * @param first where its low corner lies in the first; {@code null} if it is not there
  * @param second the same in the other
  * @param turned whether it is turned otherwise or mounted elsewhere
- * @param massKg mass that it has more in the other (kg); {@code null} if a mass is not known
+ * @param massKg mass that it has more in the other, contents included (kg); {@code null} if a mass is not known
  */
-record UnitShift(
+public record UnitShift(
         String name,
         @Nullable Point first,
         @Nullable Point second,
         boolean turned,
         @Nullable Double massKg) {
     /** The units that differ, in the order of the first brief, then those that only the other has. */
-    static List<UnitShift> between(Scene first, Scene second) {
+    public static List<UnitShift> between(Scene first, Scene second) {
         Set<String> ids = new LinkedHashSet<>();
         first.units().forEach(unit -> ids.add(unit.id()));
         second.units().forEach(unit -> ids.add(unit.id()));
@@ -60,8 +60,10 @@ record UnitShift(
     }
 
     private static @Nullable Double mass(@Nullable PlacedUnit a, @Nullable PlacedUnit b) {
-        Double first = a == null ? Double.valueOf(0) : a.item().mass().massKg();
-        Double second = b == null ? Double.valueOf(0) : b.item().mass().massKg();
+        Double first =
+                a == null ? Double.valueOf(0) : a.mass(Situation.ON_THE_ROAD).massKg();
+        Double second =
+                b == null ? Double.valueOf(0) : b.mass(Situation.ON_THE_ROAD).massKg();
         return first == null || second == null ? null : Double.valueOf(second - first);
     }
 

@@ -5,9 +5,9 @@ import java.util.List;
 import org.shelterwright.app.cli.workshop.OutFolder;
 import org.shelterwright.app.report.Document;
 
-/** Puts documents of a study into a folder: all of them or none. */
-final class StudyFolding {
-    private StudyFolding() {}
+/** Puts documents into a folder: all of them or none. */
+final class Folding {
+    private Folding() {}
 
     static List<Document> write(List<Document> documents, OutFolder folder) {
         folder.fill(aside -> {
