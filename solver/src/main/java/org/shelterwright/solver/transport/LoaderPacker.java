@@ -46,9 +46,22 @@ public final class LoaderPacker implements CratePacker {
     private static final long MOVES = 150_000;
 
     private final Loader loader;
+    private final StopSignal stop;
+    private boolean asked;
 
     public LoaderPacker(Loader loader) {
+        this(loader, new StopSignal());
+    }
+
+    /** @param stop asks a search to end with the best it has */
+    public LoaderPacker(Loader loader, StopSignal stop) {
         this.loader = loader;
+        this.stop = stop;
+    }
+
+    /** Whether anything was packed: then another seed may pack it otherwise. */
+    boolean asked() {
+        return asked;
     }
 
     /** What crates must share to be of one kind. */
@@ -87,8 +100,9 @@ public final class LoaderPacker implements CratePacker {
         TransitCar car = ask.car();
         Size room = room(car);
         LoadProblem problem = new LoadProblem(room, cargo, Support.FULL, practice(ask, room, cargo));
-        LoadResult found = loader.load(
-                LoadRequest.single(problem, ask.seed(), Budget.moves(MOVES)), progress -> {}, new StopSignal());
+        asked = true;
+        LoadResult found =
+                loader.load(LoadRequest.single(problem, ask.seed(), Budget.moves(MOVES)), progress -> {}, stop);
         List<Stand> stands = new ArrayList<>();
         for (Stowed one : found.load().stowed()) {
             Shape shape = shapes.get(one.kind()).removeFirst();

@@ -34,7 +34,7 @@ public record OnFile(
     }
 
     /** How many changes the history is away from what is saved; none if it leads to the same layout. */
-    public int changesSince(History history) {
+    public int changesSince(History<Layout> history) {
         if (history.current().equals(saved)) {
             return 0;
         }

@@ -15,6 +15,7 @@ import org.shelterwright.app.desk.file.OnFile;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.session.Standing;
 import org.shelterwright.layouts.edit.History;
+import org.shelterwright.layouts.layout.Layout;
 
 /** Keeps the frame true to the layout and its file, and looks now and then whether another has changed the file. */
 final class Following {
@@ -64,7 +65,7 @@ final class Following {
         frame.pages().show(now.ledger());
         StatusFacts.show(frame.status(), now);
         if (!now.tryingOut()) {
-            History history = now.history();
+            History<Layout> history = now.history();
             frame.showHistory(
                     history.canUndo(),
                     history.canUndo() ? history.undoNames().get(0) : "",

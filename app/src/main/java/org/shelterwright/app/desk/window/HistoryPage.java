@@ -9,6 +9,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Pane;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.layouts.edit.History;
+import org.shelterwright.layouts.layout.Layout;
 
 /** Every change by name, done and undone, in order of time. Choosing one goes there. */
 final class HistoryPage {
@@ -67,7 +68,7 @@ final class HistoryPage {
                 : step.distance() > 0 ? step.name() + "  (undone)" : step.name();
     }
 
-    private static List<Step> steps(History history) {
+    private static List<Step> steps(History<Layout> history) {
         List<String> done = new ArrayList<>(history.undoNames());
         Collections.reverse(done);
         List<Step> steps = new ArrayList<>();
