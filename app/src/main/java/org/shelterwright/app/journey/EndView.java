@@ -23,7 +23,7 @@ import org.shelterwright.layouts.transport.scene.PlacedLoad;
 import org.shelterwright.layouts.transport.scene.PlacedPiece;
 
 /** The end view at the section where the outline is tightest: the outline as a fence, the piece, and how far a curve throws it. */
-final class EndView {
+public final class EndView {
     private final PlacedLoad load;
     private final PlacedPiece piece;
     private final Outline outline;
@@ -33,7 +33,7 @@ final class EndView {
     private final double ground;
     private final List<Shape> shapes = new ArrayList<>();
 
-    EndView(PlacedLoad load, PlacedPiece piece, Outline outline, OutlineFit fit, Bounds paper) {
+    private EndView(PlacedLoad load, PlacedPiece piece, Outline outline, OutlineFit fit, Bounds paper) {
         this.load = load;
         this.piece = piece;
         this.outline = outline;
@@ -45,7 +45,17 @@ final class EndView {
         this.ground = paper.y1() - 7;
     }
 
-    List<Shape> shapes() {
+    /**
+     * The section where a piece is tightest.
+     *
+     * @param paper where it goes (mm)
+     */
+    public static List<Shape> shapes(
+            PlacedLoad load, PlacedPiece piece, Outline outline, OutlineFit fit, Bounds paper) {
+        return new EndView(load, piece, outline, fit, paper).shapes();
+    }
+
+    private List<Shape> shapes() {
         car();
         solids();
         fence();
@@ -83,7 +93,7 @@ final class EndView {
                             floor() + CarPaper.m(one.z0()),
                             CarPaper.m(width - one.y0()),
                             floor() + CarPaper.m(one.z1())),
-                    CarPaper.tint(piece, i).side(),
+                    PieceTint.of(piece, i).side(),
                     CarPaper.SILHOUETTE));
         }
     }

@@ -241,9 +241,8 @@ final class LoadSheetPages {
                 + " Clearance " + Numerals.of(at.clearance() / 1000.0, 0) + " mm.");
         flow.add(
                 height,
-                top -> new EndView(
-                                load, piece, outline, at, new Bounds(flow.left(), top + 1, flow.right(), top + height))
-                        .shapes());
+                top -> EndView.shapes(
+                        load, piece, outline, at, new Bounds(flow.left(), top + 1, flow.right(), top + height)));
     }
 
     private void limits() {

@@ -134,7 +134,7 @@ final class SideView {
             shapes.add(Polygon.of(
                     CarPaper.box(
                             on.x(CarPaper.m(box.x0())), on.z(box.z1()), on.x(CarPaper.m(box.x1())), on.z(box.z0())),
-                    CarPaper.tint(piece, i).side(),
+                    PieceTint.of(piece, i).side(),
                     i == solids.size() - 1 ? CarPaper.SILHOUETTE : CarPaper.EDGE));
         }
         Box box = solids.get(solids.size() - 1);

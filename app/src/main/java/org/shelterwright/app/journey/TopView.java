@@ -94,7 +94,7 @@ final class TopView {
                             on.across(box.y0()),
                             on.x(CarPaper.m(box.x1())),
                             on.across(box.y1())),
-                    CarPaper.tint(piece, i).top(),
+                    PieceTint.of(piece, i).top(),
                     i == solids.size() - 1 ? CarPaper.SILHOUETTE : CarPaper.EDGE));
         }
         Point centre = piece.centre();
