@@ -22,8 +22,10 @@ import org.shelterwright.app.desk.bolt.BoltPart;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.command.KeyMap;
+import org.shelterwright.app.desk.file.FiledLayout;
 import org.shelterwright.app.desk.file.Filing;
 import org.shelterwright.app.desk.file.OnFile;
+import org.shelterwright.app.desk.file.OpenedFile;
 import org.shelterwright.app.desk.ledger.LedgerPart;
 import org.shelterwright.app.desk.list.ListPart;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
@@ -34,6 +36,7 @@ import org.shelterwright.app.desk.style.StyleSheet;
 import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.app.desk.unit.UnitPart;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.layouts.layout.Layout;
 
 /** One window: the place where the parts of the desk are put together. For the window's thread. */
 public final class DeskWindow {
@@ -54,7 +57,7 @@ public final class DeskWindow {
     private final Questions questions;
     private final Person person;
     private final Session session;
-    private final Filing filing;
+    private final Filing<Layout> filing;
     private final FileCommands files;
     private final Search search;
     private final MiddlePart middle;
@@ -89,7 +92,7 @@ public final class DeskWindow {
                 workshop.version().number());
         middle = new MiddlePart(session, commands, theme);
         bolt = new BoltPart(session, commands, ordering, theme);
-        filing = new Filing(session, opened, work, clock, preferences.folder());
+        filing = new Filing<>(new FiledLayout(session), OpenedFile.of(opened), work, clock, preferences.folder());
         files = new FileCommands(
                 workshop,
                 session,

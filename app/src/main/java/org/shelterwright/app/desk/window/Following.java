@@ -23,11 +23,11 @@ final class Following {
 
     private final DeskFrame frame;
     private final Session session;
-    private final Filing filing;
+    private final Filing<Layout> filing;
     private final FileCommands files;
     private final Clock clock;
 
-    Following(DeskFrame frame, Session session, Filing filing, FileCommands files, Clock clock) {
+    Following(DeskFrame frame, Session session, Filing<Layout> filing, FileCommands files, Clock clock) {
         this.frame = frame;
         this.session = session;
         this.filing = filing;
@@ -89,7 +89,7 @@ final class Following {
                         SavedWords.of(filing.state().get(), filing.changesSinceSave(), Instant.now(clock)));
     }
 
-    private void tellReadOnly(OnFile file) {
+    private void tellReadOnly(OnFile<Layout> file) {
         frame.notices().hide("read-only");
         String readOnly = file.readOnly();
         if (readOnly != null) {
