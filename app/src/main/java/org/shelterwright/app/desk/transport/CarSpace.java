@@ -14,6 +14,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.SVGPath;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.paint.Worn;
 import org.shelterwright.app.desk.space.SpacePane;
 import org.shelterwright.app.desk.space.Steering;
@@ -34,6 +35,7 @@ import org.shelterwright.layouts.transport.scene.PlacedPiece;
 /** The car that is looked at with what stands on it: seen from anywhere, pointed at, changed by hand. */
 final class CarSpace {
     private static final String TICK = "M 0 4 L 3.5 8 L 10 0";
+    private static final double MARGIN = 64;
     private static final String CAR = "/car";
     private static final String OUTLINE = "/outline";
     private static final String BLOCKS = "/blocks";
@@ -77,6 +79,10 @@ final class CarSpace {
         return pane;
     }
 
+    void addTo(Commands commands) {
+        new CarViews(session, viewpoint).addTo(commands);
+    }
+
     Viewpoint viewpoint() {
         return viewpoint;
     }
@@ -113,8 +119,6 @@ final class CarSpace {
         }
         pane.redraw();
     }
-
-    private static final double MARGIN = 64;
 
     private List<Thing> things(LegScene leg, PlacedLoad load) {
         List<Thing> all = new ArrayList<>();

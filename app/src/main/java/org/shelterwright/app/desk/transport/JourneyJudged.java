@@ -11,7 +11,6 @@ import org.shelterwright.app.desk.session.Finding;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
-import org.shelterwright.layouts.ledger.transport.JourneyLedger;
 import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.transport.scene.JourneyScene;
 
@@ -20,10 +19,10 @@ final class JourneyJudged implements Judged {
     private static final Ledger NOTHING = new Ledger(List.of());
 
     private final JourneySession session;
-    private final Supplier<@Nullable JourneyLedger> saved;
+    private final Supplier<@Nullable Ledger> saved;
 
-    /** @param saved the ledger of the journey as it was last saved; {@code null} if none was */
-    JourneyJudged(JourneySession session, Supplier<@Nullable JourneyLedger> saved) {
+    /** @param saved the rows of the leg as they were last saved; {@code null} if they never were */
+    JourneyJudged(JourneySession session, Supplier<@Nullable Ledger> saved) {
         this.session = session;
         this.saved = saved;
     }
@@ -35,11 +34,8 @@ final class JourneyJudged implements Judged {
 
     @Override
     public Ledger saved() {
-        JourneyLedger before = saved.get();
-        Focus focus = session.focus().get();
-        return before == null || focus == null || focus.leg() > before.legs().size()
-                ? ledger()
-                : before.legs().get(focus.leg() - 1).ledger();
+        Ledger before = saved.get();
+        return before == null ? ledger() : before;
     }
 
     @Override

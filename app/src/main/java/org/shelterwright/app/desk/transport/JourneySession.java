@@ -11,7 +11,6 @@ import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.transport.JourneyLedger;
 import org.shelterwright.layouts.transport.Journey;
 import org.shelterwright.layouts.transport.edit.JourneyEdit;
-import org.shelterwright.layouts.transport.scene.JourneyParts;
 import org.shelterwright.layouts.transport.scene.JourneyScene;
 import org.shelterwright.layouts.transport.scene.LegScene;
 import org.shelterwright.layouts.transport.scene.PlacedLoad;
@@ -53,11 +52,11 @@ public final class JourneySession {
      *
      * @throws IllegalArgumentException with a sentence if it names what there is not
      */
-    public void open(Journey journey, JourneyParts parts) {
-        JourneyScene scene = checker.scene(journey, parts);
+    public void open(JourneyWork work) {
+        JourneyScene scene = checker.scene(work.journey(), work.parts());
         standing.set(null);
         focus.set(Focus.first(scene));
-        standing.set(new JourneyStanding(History.of(journey), scene, checker.check(scene), false));
+        standing.set(new JourneyStanding(History.of(work), scene, checker.check(scene), false));
     }
 
     /** Looks at something else. Without an effect as long as no journey is open. */
@@ -96,25 +95,33 @@ public final class JourneySession {
      * @throws IllegalArgumentException with a sentence if the change makes no sense for the journey, or none is open
      */
     public void apply(JourneyEdit edit) {
-        show(required().history().after(edit));
+        JourneyStanding now = required();
+        apply(edit.name(), edit.apply(now.history().current().journey()));
     }
 
     /** Takes over a journey that came from elsewhere, such as a search, as one step of the history. */
     public void apply(String name, Journey changed) {
+        History<JourneyWork> history = required().history();
+        show(history.after(name, history.current().with(changed)));
+    }
+
+    /** Takes over a journey with what it refers to, such as unsaved work, as one step of the history. */
+    public void apply(String name, JourneyWork changed) {
         show(required().history().after(name, changed));
     }
 
     /** Shows what the journey would be after a change, with its ledger, without keeping it. */
     public void tryOut(JourneyEdit edit) {
         JourneyStanding now = required();
-        set(now.history(), edit.apply(now.history().current()), true);
+        JourneyWork from = now.history().current();
+        set(now.history(), from.with(edit.apply(from.journey())), true);
     }
 
     /** Keeps what is being tried out as one step of the history. */
     public void keep(String name) {
         JourneyStanding now = required();
         if (now.tryingOut()) {
-            show(now.history().after(name, now.journey()));
+            show(now.history().after(name, now.history().current().with(now.journey())));
         }
     }
 
@@ -143,13 +150,15 @@ public final class JourneySession {
                 "No journey is open. Open one, or the sample Road-Rail Move."));
     }
 
-    private void show(History<Journey> history) {
+    private void show(History<JourneyWork> history) {
         set(history, history.current(), false);
     }
 
-    private void set(History<Journey> history, Journey journey, boolean tryingOut) {
+    private void set(History<JourneyWork> history, JourneyWork work, boolean tryingOut) {
         JourneyStanding before = required();
-        JourneyScene scene = before.scene().with(journey);
+        JourneyScene scene = before.scene().parts() == work.parts()
+                ? before.scene().with(work.journey())
+                : checker.scene(work.journey(), work.parts());
         JourneyLedger ledger = checker.update(before.ledger(), before.scene(), scene);
         look(now -> now.fitted(scene));
         standing.set(new JourneyStanding(history, scene, ledger, tryingOut));

@@ -14,7 +14,7 @@ import org.shelterwright.layouts.transport.scene.JourneyScene;
  * @param tryingOut whether the scene shows something that is not in the history, such as a piece being dragged
  */
 public record JourneyStanding(
-        History<Journey> history, JourneyScene scene, JourneyLedger ledger, boolean tryingOut) {
+        History<JourneyWork> history, JourneyScene scene, JourneyLedger ledger, boolean tryingOut) {
     /** The journey that is shown. */
     public Journey journey() {
         return scene.journey();

@@ -34,6 +34,7 @@ import org.shelterwright.app.desk.search.SearchPart;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.style.StyleSheet;
 import org.shelterwright.app.desk.style.Theme;
+import org.shelterwright.app.desk.transport.JourneyPart;
 import org.shelterwright.app.desk.unit.UnitPart;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.layouts.layout.Layout;
@@ -52,6 +53,7 @@ public final class DeskWindow {
     private final Stage stage = new Stage();
     private final Workshop workshop;
     private final Opened opened;
+    private final String first;
     private final PreferencesFile preferences;
     private final KeyMap keys;
     private final Questions questions;
@@ -62,13 +64,17 @@ public final class DeskWindow {
     private final Search search;
     private final MiddlePart middle;
     private final BoltPart bolt;
+    private final FxWork loading = new FxWork();
+    private final JourneyPart journey;
 
     /**
      * @param session holds what was opened
      * @param opened what it shows first
+     * @param journey name of the journey that it turns to; empty: none
      */
-    public DeskWindow(Workshop workshop, Session session, PreferencesFile preferences, Opened opened) {
-        this(workshop, session, preferences, opened, WindowQuestions::new);
+    public DeskWindow(
+            Workshop workshop, Session session, PreferencesFile preferences, Opened opened, String journey) {
+        this(workshop, session, preferences, opened, journey, WindowQuestions::new);
     }
 
     /** @param asking makes what asks, for a window and its theme */
@@ -77,9 +83,11 @@ public final class DeskWindow {
             Session session,
             PreferencesFile preferences,
             Opened opened,
+            String journey,
             BiFunction<Window, Theme, Questions> asking) {
         this.workshop = workshop;
         this.opened = opened;
+        this.first = journey;
         this.preferences = preferences;
         questions = asking.apply(stage, theme);
         person = new KeptPerson(preferences);
@@ -101,7 +109,17 @@ public final class DeskWindow {
                 preferences,
                 work,
                 person,
-                sentence -> notices.show("told", sentence, Map.of("Good", () -> {})));
+                this::told);
+        this.journey = new JourneyPart(
+                workshop,
+                commands,
+                questions,
+                person,
+                work,
+                loading,
+                preferences.folder(),
+                theme,
+                this::told);
     }
 
     /**
@@ -139,11 +157,19 @@ public final class DeskWindow {
             close(closed);
         });
         Thread.currentThread().setUncaughtExceptionHandler((thread, failure) -> tellOfFailure(frame, failure));
-        new Following(frame, session, filing, files, clock).start(stage, work.doing());
+        new Following(frame, session, filing, files, journey, clock).start(stage, work.doing());
         stage.show();
         frame.root().requestFocus();
         tellOf3d();
         files.greet(opened);
+        if (!first.isEmpty()) {
+            frame.pages().shown().set(Page.TRANSPORT);
+            journey.open(first);
+        }
+    }
+
+    private void told(String sentence) {
+        notices.show("told", sentence, Map.of("Good", () -> {}));
     }
 
     /** The stage, for tests. */
@@ -159,6 +185,11 @@ public final class DeskWindow {
     /** The bolt-down page, for tests. */
     BoltPart bolt() {
         return bolt;
+    }
+
+    /** The transport page, for tests. */
+    JourneyPart journey() {
+        return journey;
     }
 
     /** Every command of this window, for tests. */
@@ -195,10 +226,11 @@ public final class DeskWindow {
     }
 
     private void turnPages(DeskFrame frame, FitOutPage fitOut) {
-        Region transport = new ComingPage(Page.TRANSPORT);
+        Region transport = new TransportPage(journey, fitOut.node(), theme).node();
         Region boltDown = new BoltDownPage(bolt, fitOut.node(), theme).node();
         frame.pages().shown().addListener((observable, before, page) -> {
             bolt.show(page == Page.BOLT_DOWN);
+            commands.putInstead(page == Page.TRANSPORT ? JourneyPart.INSTEAD : Map.of());
             frame.show(
                     switch (page) {
                         case FIT_OUT -> fitOut.node();
@@ -233,15 +265,17 @@ public final class DeskWindow {
     }
 
     private void close(Runnable closed) {
-        files.whenSafe(() -> {
+        files.whenSafe(() -> journey.whenSafe(() -> {
             KeptLook.keepWindow(stage, preferences);
             stage.hide();
             search.stop();
+            journey.close();
+            loading.close();
             searching.close();
             ordering.close();
             work.close();
             filing.close();
             closed.run();
-        });
+        }));
     }
 }
