@@ -49,10 +49,16 @@ public final class EndView {
      * The section where a piece is tightest.
      *
      * @param paper where it goes (mm)
+     * @param explained whether a line below says from where it is seen
      */
     public static List<Shape> shapes(
-            PlacedLoad load, PlacedPiece piece, Outline outline, OutlineFit fit, Bounds paper) {
-        return new EndView(load, piece, outline, fit, paper).shapes();
+            PlacedLoad load, PlacedPiece piece, Outline outline, OutlineFit fit, Bounds paper, boolean explained) {
+        EndView view = new EndView(load, piece, outline, fit, paper);
+        List<Shape> shapes = view.shapes();
+        if (explained) {
+            view.explain();
+        }
+        return shapes;
     }
 
     private List<Shape> shapes() {
@@ -140,6 +146,9 @@ public final class EndView {
                         Lettering.bold(Lengths.rounded(fit.clearance(), 0).replace('-', Numerals.MINUS), text, 2.5),
                         pen.colour())
                 .with(fit.left() ? Align.END : Align.START));
+    }
+
+    private void explain() {
         shapes.add(Lettering.muted(
                         "seen from the rear, mm; dashed: thrown in the curve",
                         new Spot(middle, ground + 5),

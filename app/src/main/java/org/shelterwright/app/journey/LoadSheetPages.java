@@ -242,7 +242,7 @@ final class LoadSheetPages {
         flow.add(
                 height,
                 top -> EndView.shapes(
-                        load, piece, outline, at, new Bounds(flow.left(), top + 1, flow.right(), top + height)));
+                        load, piece, outline, at, new Bounds(flow.left(), top + 1, flow.right(), top + height), true));
     }
 
     private void limits() {

@@ -13,8 +13,8 @@ import org.shelterwright.layouts.ledger.Verdict;
 /** A bar with its title above and its figures beside it. */
 final class BarPane extends Pane {
     private static final double HEIGHT = 38;
-    private static final double FIGURES = 104;
-    private static final double LEAST_BAR = 60;
+    private static final double FIGURES = 96;
+    private static final double LEAST_BAR = 54;
     private static final double MOST_BAR = 150;
 
     private final Theme theme;

@@ -1,6 +1,7 @@
 package org.shelterwright.app.desk.transport;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -85,7 +86,7 @@ final class CarGlass {
         List<Shape> end = overlays.outline().get() ? end(marks, glass, leg, load) : List.of();
         marks.findings(
                 ledger.rows(),
-                session.now().map(JourneyStanding::tryingOut).orElse(false),
+                row -> session.now().map(JourneyStanding::tryingOut).orElse(false) && clash(row, load),
                 row -> where(row, load),
                 focus.finding(),
                 focus.pieces());
@@ -105,18 +106,17 @@ final class CarGlass {
                 .shapes();
     }
 
-    /** The solid on which the name stands: the one with the largest top. */
+    /** The solid on which the name stands: the highest of the large ones. */
     private static Box top(PlacedPiece piece) {
-        Box best = piece.box();
-        long most = -1;
-        for (Box solid : piece.solids()) {
-            long area = ((long) solid.x1() - solid.x0()) * ((long) solid.y1() - solid.y0());
-            if (area > most || area == most && solid.z1() > best.z1()) {
-                most = area;
-                best = solid;
-            }
-        }
-        return best;
+        long most = piece.solids().stream().mapToLong(CarGlass::area).max().orElse(0);
+        return piece.solids().stream()
+                .filter(solid -> area(solid) * 3 >= most)
+                .max(Comparator.comparingInt(Box::z1).thenComparingLong(CarGlass::area))
+                .orElse(piece.box());
+    }
+
+    private static long area(Box solid) {
+        return ((long) solid.x1() - solid.x0()) * ((long) solid.y1() - solid.y0());
     }
 
     private static boolean seen(PlacedLoad load, WayMarks.Named one, Eye eye) {
@@ -179,6 +179,14 @@ final class CarGlass {
                 || row.units().stream().anyMatch(unit -> load.piece(unit).isPresent());
     }
 
+    /** Whether the place of a row is where things clash, and not all of a piece or of the load. */
+    private static boolean clash(Row row, PlacedLoad load) {
+        Box place = row.place();
+        return place != null
+                && !load.hull().equals(Optional.of(place))
+                && load.pieces().stream().noneMatch(piece -> piece.box().equals(place));
+    }
+
     private static Optional<Box> where(Row row, PlacedLoad load) {
         if (!concerns(row, load)) {
             return Optional.empty();
@@ -215,7 +223,7 @@ final class CarGlass {
                 0,
                 Role.TEXT.colour()));
         shapes.add(new Label(
-                "at " + Lengths.rounded(tight.fit().at(), 0) + " along the car",
+                Lengths.rounded(tight.fit().at(), 0) + " along, seen from the rear",
                 new Spot(panel.x0() + 10 * px, panel.y0() + 33 * px),
                 glass.sized(11),
                 Weight.REGULAR,
@@ -223,7 +231,7 @@ final class CarGlass {
                 0,
                 Role.MUTED.colour()));
         Bounds paper = new Bounds(panel.x0() + 3, panel.y0() + 42 * px, panel.x1() - 3, panel.y1() - 3);
-        shapes.addAll(EndView.shapes(load, tight.piece(), leg.outline().orElseThrow(), tight.fit(), paper));
+        shapes.addAll(EndView.shapes(load, tight.piece(), leg.outline().orElseThrow(), tight.fit(), paper, false));
         return shapes;
     }
 }

@@ -123,7 +123,7 @@ final class CarLook {
         int half = 750_000;
         int low = ground - 30_000;
         for (int x = -over - beyond; x < length + over + beyond; x += SLEEPER) {
-            patch(x, width / 2 - 1_300_000, x + 240_000, width / 2 + 1_300_000, low, Role.TRACK);
+            patch(x, width / 2 - 1_300_000, x + 240_000, width / 2 + 1_300_000, low - 60_000, Role.LINE);
         }
         for (int side : new int[] {-1, 1}) {
             int y = width / 2 + side * half;

@@ -55,7 +55,7 @@ final class CarRows {
             box.setMaxWidth(Double.MAX_VALUE);
             HBox.setHgrow(box, Priority.ALWAYS);
         }
-        node = new VBox(6, StandPart.row("car", car), brake, gear, packed);
+        node = new VBox(6, car, brake, gear, packed);
     }
 
     Region node() {

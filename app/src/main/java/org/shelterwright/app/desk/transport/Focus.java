@@ -57,7 +57,8 @@ public record Focus(
         return new Focus(number, id, pieces, number == leg ? finding : null).fitted(scene);
     }
 
-    Focus onPieces(Set<String> chosen) {
+    /** The same with other pieces selected. */
+    public Focus onPieces(Set<String> chosen) {
         return new Focus(leg, load, chosen, finding);
     }
 

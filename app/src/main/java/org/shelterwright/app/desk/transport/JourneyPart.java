@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.value.ObservableValue;
+import javafx.geometry.Point2D;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -27,6 +28,7 @@ import org.shelterwright.app.desk.ledger.LedgerColumn;
 import org.shelterwright.app.desk.space.SpacePart;
 import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.app.desk.work.Work;
+import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.check.JourneyChecker;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.transport.scene.LegScene;
@@ -126,9 +128,9 @@ public final class JourneyPart {
         return ledger;
     }
 
-    /** The view of the car; empty where the display draws no 3D. */
-    Optional<CarSpace> space() {
-        return Optional.ofNullable(space);
+    /** Where a place of the car that is shown (µm) is seen, on the screen (px); outside of it where the display draws no 3D. */
+    public Point2D onScreen(Point place) {
+        return space == null ? new Point2D(-1, -1) : space.onScreen(place);
     }
 
     /** Every limit of the journey; empty as long as none is open. */

@@ -8,11 +8,11 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.TilePane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.command.Commands;
@@ -31,7 +31,9 @@ import org.shelterwright.solver.transport.PlanResult;
 final class LoadSearchPart {
     private static final double HEIGHT = 196;
     private static final double MOST_HEIGHT = 240;
-    private static final double CARD = 236;
+    private static final double CARD = 214;
+    private static final double BAR = 178;
+    private static final double GAP = 22;
     private static final double PICTURE = 62;
 
     private final JourneySession session;
@@ -45,7 +47,7 @@ final class LoadSearchPart {
     private final Label use = figure();
     private final Label words = new Label();
     private final Label barsOf = new Label();
-    private final FlowPane bars = new FlowPane(22, 6);
+    private final TilePane bars = new TilePane(GAP, 6);
     private final VBox card = new VBox(4);
     private final HBox node;
     private List<Bar> drawn = List.of();
@@ -79,11 +81,17 @@ final class LoadSearchPart {
         ScrollPane shelf = new ScrollPane(bars);
         shelf.setFitToWidth(true);
         shelf.setMinWidth(0);
+        shelf.viewportBoundsProperty().addListener((observable, before, room) -> {
+            double wide = room.getWidth();
+            double columns = Math.max(1, Math.min(4, Math.floor((wide + GAP) / (theme.sized(BAR) + GAP))));
+            bars.setPrefColumns((int) columns);
+            bars.setPrefTileWidth(Math.max(60, (wide - GAP * (columns - 1)) / columns - 1));
+        });
         VBox.setVgrow(shelf, Priority.ALWAYS);
         VBox left = new VBox(6, barsOf, shelf);
         left.setMinWidth(0);
         HBox.setHgrow(left, Priority.ALWAYS);
-        Label title = new Label("Search for a load");
+        Label title = new Label("Search");
         title.getStyleClass().add("title");
         order.getStyleClass().add("primary");
         order.setId("load-search-order");
@@ -104,12 +112,10 @@ final class LoadSearchPart {
         words.getStyleClass().add("second");
         words.setId("load-search-words");
         VBox right = new VBox(6, card, words);
-        right.setPrefWidth(theme.sized(CARD + 20));
-        right.setMinWidth(theme.sized(200));
         ScrollPane found = new ScrollPane(right);
         found.setFitToWidth(true);
-        found.setMinWidth(theme.sized(200));
-        found.setPrefWidth(theme.sized(CARD + 24));
+        found.setMinWidth(theme.sized(CARD) + 34);
+        found.setPrefWidth(theme.sized(CARD) + 34);
         HBox strip = new HBox(22, left, middle, found);
         strip.setPadding(new Insets(10, 18, 8, 18));
         strip.setPrefHeight(Math.min(theme.sized(HEIGHT), MOST_HEIGHT));
@@ -143,7 +149,7 @@ final class LoadSearchPart {
     }
 
     private void show(SearchStand stand) {
-        order.setText(stand.stopping() ? "Checking the best" : stand.running() ? "Stop, keep the best" : "Search");
+        order.setText(stand.stopping() ? "Checking the best" : stand.running() ? "Stop, keep the best" : "Search for a load");
         order.setGraphic((stand.running() ? Icon.STOP : Icon.START).node(16));
         order.setDisable(stand.stopping());
         PlanProgress step = stand.progress();

@@ -106,12 +106,17 @@ final class OutlineLook {
         }
     }
 
-    /** What is left of the outline after throw, along the car, at its upper corners. */
+    /** What is left of the outline after throw, along the car, at its shoulders and at its top. */
     private void along() {
         int length = load.car().deck().length();
-        List<Step> steps = outline.steps().stream()
-                .filter(step -> step.halfWidth() > 0 && step.height() > floor + 1_500_000)
-                .toList();
+        Step shoulder = outline.steps().stream()
+                .max(Comparator.comparingInt(Step::halfWidth).thenComparingInt(Step::height))
+                .orElseThrow();
+        Step top = outline.steps().stream()
+                .filter(step -> step.halfWidth() > 0)
+                .max(Comparator.comparingInt(Step::height).thenComparingInt(Step::halfWidth))
+                .orElse(shoulder);
+        List<Step> steps = shoulder.equals(top) ? List.of(top) : List.of(shoulder, top);
         for (Step step : steps) {
             for (int side : new int[] {-1, 1}) {
                 List<Point> line = new ArrayList<>();

@@ -13,7 +13,7 @@ import org.shelterwright.layouts.transport.scene.PlacedLoad;
 
 /** The lashings of a load as a thing of the scene: what lies behind solids is hidden by them. */
 final class RopeLook {
-    private static final Pen ROPE = Pen.of(0.6, Role.TEXT.colour());
+    private static final Pen ROPE = Pen.of(0.48, Role.TEXT.colour());
 
     private RopeLook() {}
 

@@ -72,18 +72,18 @@ public final class CarMarks {
      * Places of findings.
      *
      * @param rows of one leg, tightest first
-     * @param tryingOut whether something is moved
+     * @param sized whether the place of a broken row of what is selected is shown in its true size
      * @param where the place of a row; empty if it is not on this car
      * @param chosen the one that is looked at; {@code null} if none
      * @param selected ids of what is moved
      */
     public void findings(
             List<Row> rows,
-            boolean tryingOut,
+            Predicate<Row> sized,
             Function<Row, Optional<Box>> where,
             @Nullable Finding chosen,
             Set<String> selected) {
-        FindingMarks marks = new FindingMarks(glass, rows, tryingOut, where);
+        FindingMarks marks = new FindingMarks(glass, rows, sized, where);
         marks.mark(chosen, selected, typeface);
         shapes.addAll(marks.shapes());
         taken.addAll(marks.signs());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.session.Finding;
 import org.shelterwright.app.drawing.Bounds;
@@ -34,20 +35,20 @@ final class FindingMarks {
 
     private final Glass glass;
     private final List<Row> rows;
-    private final boolean tryingOut;
+    private final Predicate<Row> sized;
     private final Function<Row, Optional<Box>> where;
     private final List<Shape> shapes = new ArrayList<>();
     private final List<Bounds> signs = new ArrayList<>();
     private @Nullable Tag tag;
 
     /**
-     * @param tryingOut whether something is moved, whose clashes are shown in their true size
+     * @param sized whether the place of a broken row of what is moved is shown in its true size
      * @param where the place of a row; empty if it has none here
      */
-    FindingMarks(Glass glass, List<Row> rows, boolean tryingOut, Function<Row, Optional<Box>> where) {
+    FindingMarks(Glass glass, List<Row> rows, Predicate<Row> sized, Function<Row, Optional<Box>> where) {
         this.glass = glass;
         this.rows = rows;
-        this.tryingOut = tryingOut;
+        this.sized = sized;
         this.where = where;
     }
 
@@ -87,9 +88,8 @@ final class FindingMarks {
     }
 
     private boolean clashes(Row row, Set<String> selected) {
-        return tryingOut
-                && row.verdict() == Verdict.BROKEN
-                && row.place() != null
+        return row.verdict() == Verdict.BROKEN
+                && sized.test(row)
                 && row.units().stream().anyMatch(selected::contains);
     }
 

@@ -59,7 +59,7 @@ public final class Marks {
         FindingMarks findings = new FindingMarks(
                 glass,
                 over.standing().ledger().rows(),
-                over.standing().tryingOut(),
+                row -> over.standing().tryingOut() && row.place() != null,
                 this::place);
         findings.mark(over.finding(), over.selected(), typeface);
         shapes.addAll(findings.shapes());
