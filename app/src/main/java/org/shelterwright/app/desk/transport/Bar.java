@@ -40,7 +40,7 @@ record Bar(String title, @Nullable Double use, Verdict verdict, String figure) {
                         group.group().name() + (group.group().axles() > 1 ? ", each axle" : ""),
                         use,
                         verdict(use, closeShare),
-                        tonnes(group.axleKg()) + (rating == null ? " t" : " / " + tonnes(rating) + Numerals.GAP + "t")));
+                        tonnes(group.axleKg()) + (rating == null ? "" : " / " + tonnes(rating)) + Numerals.GAP + "t"));
             }));
         }
         for (String limit : LIMITS) {
@@ -48,9 +48,21 @@ record Bar(String title, @Nullable Double use, Verdict verdict, String figure) {
                     title(row, load),
                     row.verdict() == Verdict.NOT_ASSESSED ? null : row.use(),
                     row.verdict(),
-                    row.verdict() == Verdict.NOT_ASSESSED ? "data missing" : RowText.figures(row))));
+                    figures(row))));
         }
         return bars;
+    }
+
+    /** Great masses in tonnes, so that they have room. */
+    private static String figures(Row row) {
+        if (row.verdict() == Verdict.NOT_ASSESSED) {
+            return "data missing";
+        }
+        Double demand = row.demand();
+        Double capacity = row.capacity();
+        return row.unit().equals("kg") && demand != null && capacity != null
+                ? tonnes(demand) + " / " + tonnes(capacity) + Numerals.GAP + "t"
+                : RowText.figures(row);
     }
 
     private static Optional<Row> worst(Ledger ledger, String limit, PlacedLoad load) {
