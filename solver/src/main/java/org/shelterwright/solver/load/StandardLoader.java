@@ -32,9 +32,6 @@ public final class StandardLoader implements Loader {
     /** Share of the budget for a load of all kinds where some go together or not at all. */
     private static final double WHOLE_SHARE = 0.3;
 
-    /** Choices of groups that share the rest. */
-    private static final int MOST_CHOICES = 8;
-
     private final LongSupplier clock;
 
     /** Takes time from the clock on the wall. */
@@ -63,12 +60,12 @@ public final class StandardLoader implements Loader {
         LoadProblem problem = request.problem();
         LoadResult best = search(with(request, problem, WHOLE_SHARE), observer, stop);
         double room = problem.roomVolume();
-        for (GroupChoices.Choice choice : GroupChoices.of(problem, best.share() * room, MOST_CHOICES)) {
+        for (GroupChoices.Choice choice : GroupChoices.of(problem, best.share() * room)) {
             if (stop.stopped()) {
                 break;
             }
             LoadResult part = search(
-                    with(request, choice.problem(), (1 - WHOLE_SHARE) / MOST_CHOICES), progress -> {}, stop);
+                    with(request, choice.problem(), (1 - WHOLE_SHARE) / GroupChoices.most()), progress -> {}, stop);
             Load load = choice.whole(part.load());
             LoadResult found = new LoadResult(
                     load,

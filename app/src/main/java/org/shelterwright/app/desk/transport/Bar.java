@@ -60,8 +60,9 @@ record Bar(String title, @Nullable Double use, Verdict verdict, String figure) {
         }
         Double demand = row.demand();
         Double capacity = row.capacity();
-        return row.unit().equals("kg") && demand != null && capacity != null
-                ? tonnes(demand) + " / " + tonnes(capacity) + Numerals.GAP + "t"
+        boolean heavy = row.unit().equals("kg") || row.unit().equals("kg/m");
+        return heavy && demand != null && capacity != null
+                ? tonnes(demand) + " / " + tonnes(capacity) + Numerals.GAP + row.unit().replace("kg", "t")
                 : RowText.figures(row);
     }
 

@@ -15,6 +15,7 @@ final class BarPane extends Pane {
     private static final double HEIGHT = 38;
     private static final double FIGURES = 96;
     private static final double LEAST_BAR = 54;
+    private static final double BEYOND = 18;
     private static final double MOST_BAR = 150;
 
     private final Theme theme;
@@ -61,8 +62,8 @@ final class BarPane extends Pane {
     protected void layoutChildren() {
         double line = theme.sized(17);
         title.resizeRelocate(0, 0, getWidth(), line);
-        double wide = Math.max(theme.sized(LEAST_BAR), getWidth() - theme.sized(FIGURES) - 8);
-        figure.resizeRelocate(wide + 14, line, Math.max(20, getWidth() - wide - 14), line);
+        double wide = Math.max(theme.sized(LEAST_BAR), getWidth() - theme.sized(FIGURES) - BEYOND + 6);
+        figure.resizeRelocate(wide + BEYOND, line, Math.max(20, getWidth() - wide - BEYOND), line);
         canvas.relocate(0, line);
         canvas.setWidth(wide + 12);
         canvas.setHeight(theme.sized(20));

@@ -24,6 +24,7 @@ import org.shelterwright.app.journey.EndView;
 import org.shelterwright.app.look.Numerals;
 import org.shelterwright.app.look.Role;
 import org.shelterwright.app.type.Typeface;
+import org.shelterwright.app.type.Wrap;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Lengths;
@@ -39,7 +40,9 @@ import org.shelterwright.layouts.transport.scene.PlacedPiece;
 /** What lies over the car at this moment: names, selection, findings, wheel loads, letters of lashings, the end view. */
 final class CarGlass {
     private static final double END_WIDE = 218;
-    private static final double END_HIGH = 236;
+    private static final double END_LEAST = 150;
+    private static final double END_SHARE = 0.2;
+    private static final double END_HIGH = 1.08;
     private static final double INSET = 14;
     private static final double LEAST_WIDE = 640;
     private static final double LEAST_HIGH = 420;
@@ -205,17 +208,19 @@ final class CarGlass {
             return List.of();
         }
         double px = 1 / ScreenCanvas.PIXELS;
+        double wide = Math.max(END_LEAST, Math.min(END_WIDE, END_SHARE * eye.width()));
         Bounds panel = new Bounds(
-                (eye.width() - INSET - END_WIDE) * px,
-                (eye.high() - INSET - END_HIGH) * px,
+                (eye.width() - INSET - wide) * px,
+                (eye.high() - INSET - END_HIGH * wide) * px,
                 (eye.width() - INSET) * px,
                 (eye.high() - INSET) * px);
         marks.keepFree(panel);
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Polygon.of(panel, Role.PANEL.colour(), Pen.of(0.25, Role.LINE.colour())));
         double size = glass.sized(12);
+        String name = new Wrap(typeface, size, Weight.SEMIBOLD).shortened(tight.piece().name(), panel.width() - 18 * px);
         shapes.add(new Label(
-                tight.piece().name(),
+                name,
                 new Spot(panel.x0() + 10 * px, panel.y0() + 18 * px),
                 size,
                 Weight.SEMIBOLD,
@@ -223,7 +228,7 @@ final class CarGlass {
                 0,
                 Role.TEXT.colour()));
         shapes.add(new Label(
-                Lengths.rounded(tight.fit().at(), 0) + " along, seen from the rear",
+                Lengths.rounded(tight.fit().at(), 0) + (wide < END_WIDE ? " along the car" : " along, seen from the rear"),
                 new Spot(panel.x0() + 10 * px, panel.y0() + 33 * px),
                 glass.sized(11),
                 Weight.REGULAR,

@@ -225,6 +225,7 @@ public final class JourneyPart {
         for (String one : List.of("open", "save", "save-as", "documents")) {
             ids.put("file." + one, "journey." + one);
         }
+        ids.put("desk.history", "journey.history");
         ids.put("search.start", "journey.search");
         ids.put("search.stop", "journey.search-stop");
         ids.put("ledger.next-finding", "journey.next-finding");

@@ -31,6 +31,9 @@ import org.shelterwright.solver.transport.PlanResult;
 final class LoadSearchPart {
     private static final double HEIGHT = 196;
     private static final double MOST_HEIGHT = 240;
+    /** From this width of the strip on there is room for the bars, which the ledger has too (px). */
+    private static final double WIDE = 600;
+
     private static final double CARD = 214;
     private static final double BAR = 178;
     private static final double GAP = 22;
@@ -117,6 +120,12 @@ final class LoadSearchPart {
         found.setMinWidth(theme.sized(CARD) + 34);
         found.setPrefWidth(theme.sized(CARD) + 34);
         HBox strip = new HBox(22, left, middle, found);
+        strip.widthProperty().addListener((observable, before, now) -> {
+            boolean wide = now.doubleValue() > theme.sized(WIDE);
+            left.setVisible(wide);
+            left.setManaged(wide);
+            HBox.setHgrow(middle, wide ? Priority.NEVER : Priority.ALWAYS);
+        });
         strip.setPadding(new Insets(10, 18, 8, 18));
         strip.setPrefHeight(Math.min(theme.sized(HEIGHT), MOST_HEIGHT));
         strip.setAlignment(Pos.TOP_LEFT);

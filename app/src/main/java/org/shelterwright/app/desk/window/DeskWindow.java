@@ -134,7 +134,7 @@ public final class DeskWindow {
         LookCommands.add(commands, theme);
         commands.add(Command.of("desk.close", "Close the window", List.of("Ctrl+Q"), () -> close(closed)));
         DeskFrame frame = new DeskFrame(commands, keys, theme, notices);
-        new FrameCommands(frame, commands, keys, session, preferences).add();
+        new FrameCommands(frame, commands, keys, session, journey.session(), preferences).add();
         FitOutPage fitOut = fitOut();
         commands.add(new Command(
                 "desk.first-steps",

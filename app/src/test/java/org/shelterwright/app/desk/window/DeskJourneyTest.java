@@ -16,13 +16,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shelterwright.app.desk.ScriptedQuestions;
 import org.shelterwright.app.desk.WindowTest;
+import org.shelterwright.app.desk.transport.JourneyPart;
 import org.shelterwright.app.desk.transport.JourneySession;
 import org.shelterwright.app.desk.transport.JourneyStanding;
+import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
+import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.ledger.transport.JourneyLedger;
 import org.shelterwright.layouts.transport.Journey;
+import org.shelterwright.layouts.transport.edit.PutStand;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** The planner's page in a real window: a sample journey searched, dragged, undone, saved and opened again. */
@@ -95,13 +99,30 @@ class DeskJourneyTest extends WindowTest {
         assertThat(ledger()).isEqualTo(before);
     }
 
+    @Test
+    void ordersOfTheFrameMeanTheJourneyOnItsPageOnly() {
+        JourneyPart.INSTEAD.forEach((asked, done) -> {
+            assertThat(desk.window().commands().byId(asked)).as(asked).isPresent();
+            assertThat(desk.window().commands().byId(done)).as(done).isPresent();
+        });
+        assertThat(onDesk(() -> desk.window().commands().run("edit.undo"))).contains("Nothing was changed yet.");
+        onDesk(() -> {
+            session().apply(new PutStand("wagon-2", "water-lab", Pose.at(Point.ofMm(0, 0, 0))));
+            return null;
+        });
+        run("edit.undo");
+        assertThat(now().history().canRedo()).isTrue();
+        run("desk.page-1");
+        assertThat(onDesk(() -> desk.window().commands().run("edit.redo"))).contains("Nothing was undone.");
+    }
+
     private void drag(String load, String piece, double mm) {
         onDesk(() -> {
             session().look(focus -> focus.onPieces(Set.of()));
             return null;
         });
         var placed = now().scene().load(load).orElseThrow().piece(piece).orElseThrow();
-        Point from = placed.solids().get(placed.solids().size() - 1).face(org.shelterwright.catalog.space.Face.TOP).centre();
+        Point from = placed.solids().get(placed.solids().size() - 1).face(Face.TOP).centre();
         WaitForAsyncUtils.sleep(300, TimeUnit.MILLISECONDS);
         robot.moveTo(seen(from)).press(MouseButton.PRIMARY);
         for (int i = 1; i <= 6; i++) {
