@@ -16,8 +16,7 @@ public final class History<T> {
     private final @Nullable Step<T> undone;
 
     /** A change, with the state on its far side: before it if done, after it if undone. */
-    private record Step<T>(
-            String name, T state, @Nullable Step<T> next) {}
+    private record Step<T>(String name, T state, @Nullable Step<T> next) {}
 
     private History(T current, @Nullable Step<T> done, @Nullable Step<T> undone) {
         this.current = current;

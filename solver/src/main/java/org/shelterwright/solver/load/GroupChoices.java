@@ -92,8 +92,9 @@ final class GroupChoices {
         for (double share : SHARES) {
             double room = share * problem.roomVolume();
             Set<String> names = groups.size() <= EXACT ? fullest(groups, room) : greedy(groups, room);
-            double grouped =
-                    names.stream().mapToDouble(name -> volumes.getOrDefault(name, 0.0)).sum();
+            double grouped = names.stream()
+                    .mapToDouble(name -> volumes.getOrDefault(name, 0.0))
+                    .sum();
             double volume = Math.min(room, grouped + free);
             if (volume > above && !names.isEmpty() && tried.add(names)) {
                 choices.add(choice(problem, names, volume));

@@ -113,8 +113,8 @@ final class HoldPlan {
     }
 
     private void add(Block block) {
-        boolean there = load.blocks().stream()
-                .anyMatch(one -> one.what().equals(block.what()) && one.way() == block.way());
+        boolean there =
+                load.blocks().stream().anyMatch(one -> one.what().equals(block.what()) && one.way() == block.way());
         if (!there) {
             List<Block> blocks = new ArrayList<>(load.blocks());
             blocks.add(block);

@@ -94,7 +94,8 @@ public final class JourneyPlanner {
                 .orElseThrow(() -> new IllegalArgumentException("There is no load \"" + load + "\" in this journey."));
         List<LegScene> legs = legsOf(scene, load);
         if (legs.isEmpty()) {
-            throw new IllegalArgumentException(placed.name() + " goes on no leg, so nothing tells how it must be held.");
+            throw new IllegalArgumentException(
+                    placed.name() + " goes on no leg, so nothing tells how it must be held.");
         }
         return new HoldPlan(legs, placed).planned();
     }

@@ -49,10 +49,7 @@ class GroupChoicesTest {
                 Support.FULL);
 
         LoadResult result = new StandardLoader()
-                .load(
-                        LoadRequest.single(problem, 1, Budget.moves(20_000)),
-                        progress -> {},
-                        new StopSignal());
+                .load(LoadRequest.single(problem, 1, Budget.moves(20_000)), progress -> {}, new StopSignal());
 
         assertThat(result.share()).isCloseTo(0.95, within(1e-9));
         assertThat(result.load().stowed()).extracting(Stowed::kind).containsOnly(0, 2);

@@ -144,7 +144,11 @@ class JourneyPlannerTest {
         assertThat(result.ledger().all().of("transport.held"))
                 .filteredOn(row -> row.units().contains("river-post"))
                 .allMatch(row -> row.verdict() == Verdict.MET || row.verdict() == Verdict.CLOSE);
-        assertThat(plan(result.scene().journey()).scene().journey().load("wagon-1").orElseThrow())
+        assertThat(plan(result.scene().journey())
+                        .scene()
+                        .journey()
+                        .load("wagon-1")
+                        .orElseThrow())
                 .isEqualTo(held);
     }
 
@@ -259,7 +263,8 @@ class JourneyPlannerTest {
                 },
                 stop);
         assertThat(stopped).hasSize(1);
-        assertThat(first.ledger()).isEqualTo(CHECKER.check(CHECKER.scene(first.scene().journey(), request.parts())));
+        assertThat(first.ledger())
+                .isEqualTo(CHECKER.check(CHECKER.scene(first.scene().journey(), request.parts())));
 
         List<PlanProgress> open = new ArrayList<>();
         search.search(new PlanRequest(SAMPLE.journey(), SAMPLE.parts(), 1), 5, open::add, new StopSignal());

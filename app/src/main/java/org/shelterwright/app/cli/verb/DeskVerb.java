@@ -12,7 +12,8 @@ import picocli.CommandLine.Parameters;
 /** Opens the window. */
 @Command(
         name = "desk",
-        description = "Open the window, to look at a layout or a journey and to change it by hand with every limit answering.",
+        description =
+                "Open the window, to look at a layout or a journey and to change it by hand with every limit answering.",
         footer = {
             "",
             "The status is 0 once the window was closed. It needs a display; without one, use the other verbs.",

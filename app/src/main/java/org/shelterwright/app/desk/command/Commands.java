@@ -48,7 +48,8 @@ public final class Commands {
 
     /** Does a command, or the one in its place, unless something is in its way: then the reason comes back. */
     public Optional<String> run(String id) {
-        Command command = byId(instead.getOrDefault(id, id)).orElseThrow(() -> new IllegalArgumentException("There is no command " + id + "."));
+        Command command = byId(instead.getOrDefault(id, id))
+                .orElseThrow(() -> new IllegalArgumentException("There is no command " + id + "."));
         Optional<String> obstacle = command.obstacle().get();
         if (obstacle.isEmpty()) {
             command.action().run();

@@ -109,7 +109,8 @@ public final class Filing<T> implements AutoCloseable {
         OnFile<T> now = state.get();
         Path path = now.path();
         if (path == null || now.readOnly() != null) {
-            failed.accept(path == null ? "The " + desk.word() + " has no file yet. Save it under a name." : now.readOnly());
+            failed.accept(
+                    path == null ? "The " + desk.word() + " has no file yet. Save it under a name." : now.readOnly());
             return;
         }
         write(path, over ? null : now.fingerprint(), null, done, failed);
@@ -131,7 +132,11 @@ public final class Filing<T> implements AutoCloseable {
     }
 
     private void write(
-            Path path, @Nullable Fingerprint expected, @Nullable Home<T> fresh, Runnable done, Consumer<String> failed) {
+            Path path,
+            @Nullable Fingerprint expected,
+            @Nullable Home<T> fresh,
+            Runnable done,
+            Consumer<String> failed) {
         History<T> history = desk.history();
         Ledger ledger = desk.ledger();
         T content = history.current();
@@ -159,14 +164,7 @@ public final class Filing<T> implements AutoCloseable {
     private void saved(Path path, Fingerprint held, History<T> history, Ledger ledger) {
         T content = history.current();
         boolean further = !desk.history().current().equals(content);
-        state.set(new OnFile<>(
-                path,
-                held,
-                content,
-                ledger,
-                history.undoNames().size(),
-                clock.instant(),
-                null));
+        state.set(new OnFile<>(path, held, content, ledger, history.undoNames().size(), clock.instant(), null));
         changedOnDisk.set(false);
         if (further) {
             keepUnsaved();

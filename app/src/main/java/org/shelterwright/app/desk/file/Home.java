@@ -12,11 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param claim {@code null} if another window has it, whose unsaved work is then not touched
  * @param found what was found there when it was claimed
  */
-record Home<T>(
-        Unsaved<T> unsaved,
-        @Nullable Claim claim,
-        Optional<Unsaved.Found<T>> found)
-        implements AutoCloseable {
+record Home<T>(Unsaved<T> unsaved, @Nullable Claim claim, Optional<Unsaved.Found<T>> found) implements AutoCloseable {
 
     /** The home of a file, unless another window has it. */
     static <T> Optional<Home<T>> of(Path file, Filed<T> filed) {

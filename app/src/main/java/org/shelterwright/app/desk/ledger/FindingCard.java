@@ -78,7 +78,8 @@ final class FindingCard extends VBox {
                         .map(one -> "Accepted by " + one.by() + " on " + one.date() + ": " + one.reason())
                         .orElse(""));
         show.setDisable(row.units().isEmpty() && row.place() == null);
-        show.setText(show.isDisabled() ? acceptable ? "Concerns the whole layout" : "Concerns the whole leg" : "Show place");
+        show.setText(
+                show.isDisabled() ? acceptable ? "Concerns the whole layout" : "Concerns the whole leg" : "Show place");
         boolean taken = acceptance.isPresent();
         accept.setText(taken ? "Accept no more" : "Accept with a reason");
         accept.setOnAction(event -> run(taken ? "withdraw" : "accept"));

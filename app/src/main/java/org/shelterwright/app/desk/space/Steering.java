@@ -35,12 +35,7 @@ public final class Steering {
 
     /** @param turning whether the view can be turned; if not, what would turn it shifts it */
     public Steering(Viewpoint viewpoint, Showing showing, Session session, Region pane, boolean turning) {
-        this(
-                viewpoint,
-                ray -> showing.picker(session).unit(ray).map(Hit::place),
-                () -> middle(session),
-                pane,
-                turning);
+        this(viewpoint, ray -> showing.picker(session).unit(ray).map(Hit::place), () -> middle(session), pane, turning);
     }
 
     /**

@@ -33,22 +33,25 @@ record Bar(String title, @Nullable Double use, Verdict verdict, String figure) {
     static List<Bar> of(PlacedLoad load, Ledger ledger, double closeShare) {
         List<Bar> bars = new ArrayList<>();
         if (load.unknown().isEmpty()) {
-            CarStatics.of(load).ifPresent(statics -> statics.groups().forEach(group -> {
-                Double rating = group.group().axleRatingKg();
-                Double use = rating == null ? null : Double.valueOf(group.axleKg() / rating);
-                bars.add(new Bar(
-                        group.group().name() + (group.group().axles() > 1 ? ", each axle" : ""),
-                        use,
-                        verdict(use, closeShare),
-                        tonnes(group.axleKg()) + (rating == null ? "" : " / " + tonnes(rating)) + Numerals.GAP + "t"));
-            }));
+            CarStatics.of(load)
+                    .ifPresent(statics -> statics.groups().forEach(group -> {
+                        Double rating = group.group().axleRatingKg();
+                        Double use = rating == null ? null : Double.valueOf(group.axleKg() / rating);
+                        bars.add(new Bar(
+                                group.group().name() + (group.group().axles() > 1 ? ", each axle" : ""),
+                                use,
+                                verdict(use, closeShare),
+                                tonnes(group.axleKg()) + (rating == null ? "" : " / " + tonnes(rating)) + Numerals.GAP
+                                        + "t"));
+                    }));
         }
         for (String limit : LIMITS) {
-            worst(ledger, limit, load).ifPresent(row -> bars.add(new Bar(
-                    title(row, load),
-                    row.verdict() == Verdict.NOT_ASSESSED ? null : row.use(),
-                    row.verdict(),
-                    figures(row))));
+            worst(ledger, limit, load)
+                    .ifPresent(row -> bars.add(new Bar(
+                            title(row, load),
+                            row.verdict() == Verdict.NOT_ASSESSED ? null : row.use(),
+                            row.verdict(),
+                            figures(row))));
         }
         return bars;
     }
@@ -62,7 +65,8 @@ record Bar(String title, @Nullable Double use, Verdict verdict, String figure) {
         Double capacity = row.capacity();
         boolean heavy = row.unit().equals("kg") || row.unit().equals("kg/m");
         return heavy && demand != null && capacity != null
-                ? tonnes(demand) + " / " + tonnes(capacity) + Numerals.GAP + row.unit().replace("kg", "t")
+                ? tonnes(demand) + " / " + tonnes(capacity) + Numerals.GAP
+                        + row.unit().replace("kg", "t")
                 : RowText.figures(row);
     }
 

@@ -43,18 +43,18 @@ final class BarPane extends Pane {
         bar = shown;
         title.setText(shown.title());
         figure.setText(shown.figure());
-        String style =
-                switch (shown.verdict()) {
-                    case BROKEN -> "broken";
-                    case CLOSE -> "close";
-                    case NOT_ASSESSED -> "not-assessed";
-                    case MET -> "met";
-                };
+        String style = switch (shown.verdict()) {
+            case BROKEN -> "broken";
+            case CLOSE -> "close";
+            case NOT_ASSESSED -> "not-assessed";
+            case MET -> "met";
+        };
         figure.getStyleClass().setAll("label", "figure");
         if (shown.verdict() != Verdict.MET) {
             figure.getStyleClass().add(style);
         }
-        setAccessibleText(shown.title() + ", " + shown.figure() + ", " + shown.verdict().word());
+        setAccessibleText(
+                shown.title() + ", " + shown.figure() + ", " + shown.verdict().word());
         requestLayout();
     }
 

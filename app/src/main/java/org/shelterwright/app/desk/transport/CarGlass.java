@@ -54,8 +54,7 @@ final class CarGlass {
     private final Theme theme;
     private final Typeface typeface = new Typeface();
 
-    CarGlass(
-            JourneySession session, Viewpoint viewpoint, Overlays overlays, DeckPointing pointing, Theme theme) {
+    CarGlass(JourneySession session, Viewpoint viewpoint, Overlays overlays, DeckPointing pointing, Theme theme) {
         this.session = session;
         this.viewpoint = viewpoint;
         this.overlays = overlays;
@@ -74,8 +73,8 @@ final class CarGlass {
         Eye eye = viewpoint.now();
         Glass glass = new Glass(eye, theme.textPercent().get() / 100.0);
         List<Shape> shapes = new ArrayList<>(names(glass, load));
-        CarMarks marks = new CarMarks(
-                glass, typeface, ray -> DeckPicker.first(load, ray).isPresent());
+        CarMarks marks =
+                new CarMarks(glass, typeface, ray -> DeckPicker.first(load, ray).isPresent());
         outlines(marks, load, focus.pieces());
         if (overlays.lashings().get()) {
             letters(marks, leg, load, eye, focus.pieces());
@@ -101,8 +100,8 @@ final class CarGlass {
 
     private List<Shape> names(Glass glass, PlacedLoad load) {
         List<WayMarks.Named> names = load.pieces().stream()
-                .map(piece -> new WayMarks.Named(
-                        piece.id(), top(piece), List.of(piece.name(), Shortening.of(piece.name()))))
+                .map(piece ->
+                        new WayMarks.Named(piece.id(), top(piece), List.of(piece.name(), Shortening.of(piece.name()))))
                 .toList();
         return new WayMarks(glass, typeface)
                 .in(names, one -> seen(load, one, glass.eye()))
@@ -159,13 +158,14 @@ final class CarGlass {
         }
         boolean right = eye.towards().getY() < 0;
         Integer highest = load.car().deck().highest();
-        CarStatics.of(load).ifPresent(statics -> statics.groups()
-                .forEach(group -> marks.wheels(
-                        new Point(
-                                group.group().x(),
-                                right ? 0 : load.car().deck().width(),
-                                highest == null ? 0 : -highest),
-                        group.group().name() + ", " + Numerals.of(group.kg() / 1000, 1) + Numerals.GAP + "t")));
+        CarStatics.of(load)
+                .ifPresent(statics -> statics.groups()
+                        .forEach(group -> marks.wheels(
+                                new Point(
+                                        group.group().x(),
+                                        right ? 0 : load.car().deck().width(),
+                                        highest == null ? 0 : -highest),
+                                group.group().name() + ", " + Numerals.of(group.kg() / 1000, 1) + Numerals.GAP + "t")));
     }
 
     private static void centres(CarMarks marks, PlacedLoad load) {
@@ -194,10 +194,11 @@ final class CarGlass {
         if (!concerns(row, load)) {
             return Optional.empty();
         }
-        return Optional.ofNullable(row.place()).or(() -> row.units().stream()
-                .flatMap(unit -> load.piece(unit).stream())
-                .map(PlacedPiece::box)
-                .findFirst());
+        return Optional.ofNullable(row.place())
+                .or(() -> row.units().stream()
+                        .flatMap(unit -> load.piece(unit).stream())
+                        .map(PlacedPiece::box)
+                        .findFirst());
     }
 
     /** The section where the outline is tightest, on a panel at the lower right; left out where the view is small. */
@@ -218,7 +219,8 @@ final class CarGlass {
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Polygon.of(panel, Role.PANEL.colour(), Pen.of(0.25, Role.LINE.colour())));
         double size = glass.sized(12);
-        String name = new Wrap(typeface, size, Weight.SEMIBOLD).shortened(tight.piece().name(), panel.width() - 18 * px);
+        String name = new Wrap(typeface, size, Weight.SEMIBOLD)
+                .shortened(tight.piece().name(), panel.width() - 18 * px);
         shapes.add(new Label(
                 name,
                 new Spot(panel.x0() + 10 * px, panel.y0() + 18 * px),
@@ -228,7 +230,8 @@ final class CarGlass {
                 0,
                 Role.TEXT.colour()));
         shapes.add(new Label(
-                Lengths.rounded(tight.fit().at(), 0) + (wide < END_WIDE ? " along the car" : " along, seen from the rear"),
+                Lengths.rounded(tight.fit().at(), 0)
+                        + (wide < END_WIDE ? " along the car" : " along, seen from the rear"),
                 new Spot(panel.x0() + 10 * px, panel.y0() + 33 * px),
                 glass.sized(11),
                 Weight.REGULAR,

@@ -17,7 +17,8 @@ import org.shelterwright.layouts.transport.scene.PlacedLoad;
 
 /** Which car a load goes on, and what the method of loading says of it. */
 final class CarRows {
-    private static final List<String> BRAKES = List.of("hand brake not stated", "hand brake set", "hand brake released");
+    private static final List<String> BRAKES =
+            List.of("hand brake not stated", "hand brake set", "hand brake released");
     private static final List<String> GEARS = List.of("gear not stated", "in neutral", "gear engaged");
 
     private final JourneySession session;
@@ -68,9 +69,8 @@ final class CarRows {
             return;
         }
         showing = true;
-        List<TransitCar> cars = session.now()
-                .map(now -> now.scene().parts().transit().cars())
-                .orElse(List.of());
+        List<TransitCar> cars =
+                session.now().map(now -> now.scene().parts().transit().cars()).orElse(List.of());
         if (!car.getItems().equals(cars)) {
             car.getItems().setAll(cars);
         }
@@ -79,7 +79,8 @@ final class CarRows {
         brake.setValue(BRAKES.get(set == null ? 0 : set == Load.HandBrake.SET ? 1 : 2));
         Load.Gear engaged = load.load().gear();
         gear.setValue(GEARS.get(engaged == null ? 0 : engaged == Load.Gear.NEUTRAL ? 1 : 2));
-        boolean vehicles = load.pieces().stream().anyMatch(piece -> piece.shape().wheeled());
+        boolean vehicles =
+                load.pieces().stream().anyMatch(piece -> piece.shape().wheeled());
         StandPart.show(brake, vehicles);
         StandPart.show(gear, vehicles);
         packed.setSelected(load.load().packed());
@@ -100,18 +101,19 @@ final class CarRows {
         if (showing) {
             return;
         }
-        session.load().ifPresent(load -> session.apply(new SetMethod(
-                load.id(),
-                switch (Math.max(0, BRAKES.indexOf(brake.getValue()))) {
-                    case 1 -> Load.HandBrake.SET;
-                    case 2 -> Load.HandBrake.RELEASED;
-                    default -> null;
-                },
-                switch (Math.max(0, GEARS.indexOf(gear.getValue()))) {
-                    case 1 -> Load.Gear.NEUTRAL;
-                    case 2 -> Load.Gear.ENGAGED;
-                    default -> null;
-                },
-                packed.isSelected())));
+        session.load()
+                .ifPresent(load -> session.apply(new SetMethod(
+                        load.id(),
+                        switch (Math.max(0, BRAKES.indexOf(brake.getValue()))) {
+                            case 1 -> Load.HandBrake.SET;
+                            case 2 -> Load.HandBrake.RELEASED;
+                            default -> null;
+                        },
+                        switch (Math.max(0, GEARS.indexOf(gear.getValue()))) {
+                            case 1 -> Load.Gear.NEUTRAL;
+                            case 2 -> Load.Gear.ENGAGED;
+                            default -> null;
+                        },
+                        packed.isSelected())));
     }
 }

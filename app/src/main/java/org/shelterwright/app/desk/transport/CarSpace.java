@@ -61,7 +61,9 @@ final class CarSpace {
         glass = new CarGlass(session, viewpoint, overlays, pointing, theme);
         new Steering(
                 viewpoint,
-                ray -> session.load().flatMap(load -> DeckPicker.first(load, ray)).map(DeckPicker.Met::place),
+                ray -> session.load()
+                        .flatMap(load -> DeckPicker.first(load, ray))
+                        .map(DeckPicker.Met::place),
                 this::middle,
                 pane,
                 true);
@@ -111,7 +113,8 @@ final class CarSpace {
             return;
         }
         things.show(things(leg, load));
-        Set<String> chosen = session.focus().get() == null ? Set.of() : session.focus().get().pieces();
+        Set<String> chosen =
+                session.focus().get() == null ? Set.of() : session.focus().get().pieces();
         things.dress(id -> chosen.contains(id) ? Dress.CHOSEN : Dress.PLAIN);
         if (!load.id().equals(shown)) {
             shown = load.id();

@@ -95,8 +95,11 @@ final class CarViews {
             Eye eye = viewpoint.goal();
             viewpoint.send(eye.orbited(eye.target(), eye.azimuth() + azimuth, eye.height() + height));
         });
-        add(commands, "shift-" + way, "Shift the view of the car " + way, () -> viewpoint.send(
-                viewpoint.goal().panned(dx, dy)));
+        add(
+                commands,
+                "shift-" + way,
+                "Shift the view of the car " + way,
+                () -> viewpoint.send(viewpoint.goal().panned(dx, dy)));
     }
 
     private void zoom(double factor) {

@@ -63,8 +63,8 @@ final class DeckCatching {
             if (found.isPresent()) {
                 Stop stop = found.get();
                 at = at.with(axis, stop.at());
-                catches.add(new Catch(
-                        stop.kind(), size.moved(at).face(stop.face()).centre(), stop.words(), List.of()));
+                catches.add(
+                        new Catch(stop.kind(), size.moved(at).face(stop.face()).centre(), stop.words(), List.of()));
             } else {
                 at = at.with(axis, Math.floorDiv(wish + GRID / 2, GRID) * GRID);
             }

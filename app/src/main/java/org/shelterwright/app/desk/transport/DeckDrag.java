@@ -86,8 +86,8 @@ final class DeckDrag {
 
     private void put(Point3D place, int level) {
         Point from = piece.pose().at();
-        Point wanted = new Point(
-                from.x() + um(place.getX() - held.getX()), from.y() + um(place.getY() - held.getY()), level);
+        Point wanted =
+                new Point(from.x() + um(place.getX() - held.getX()), from.y() + um(place.getY() - held.getY()), level);
         Box size = piece.box().moved(new Point(-from.x(), -from.y(), -from.z()));
         Point at = wanted;
         catches = List.of();
@@ -99,8 +99,8 @@ final class DeckDrag {
         if (only != null) {
             at = from.with(only, at.along(only));
         }
-        session.tryOut(new PutStand(
-                load.id(), piece.id(), new Pose(at, piece.pose().yaw())));
+        session.tryOut(
+                new PutStand(load.id(), piece.id(), new Pose(at, piece.pose().yaw())));
     }
 
     /** Height of what the pointer rests on (µm): the top of another crate under it, or the floor. */

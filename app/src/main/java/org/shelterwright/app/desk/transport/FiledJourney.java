@@ -84,9 +84,7 @@ final class FiledJourney implements Filed<JourneyWork> {
                 .filter(id ->
                         !Objects.equals(one.journey().load(id), other.journey().load(id)))
                 .count();
-        boolean rest = !one.journey()
-                .withLoads(other.journey().loads())
-                .equals(other.journey());
+        boolean rest = !one.journey().withLoads(other.journey().loads()).equals(other.journey());
         return loads + (rest ? 1 : 0);
     }
 }

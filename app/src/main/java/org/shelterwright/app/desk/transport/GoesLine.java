@@ -31,12 +31,7 @@ sealed interface GoesLine {
      * @param load id of the load that it stands on; {@code null} if none
      * @param figure its mass, or that there is none
      */
-    record One(
-            String id,
-            String name,
-            @Nullable String load,
-            String figure,
-            boolean pinned) implements GoesLine {}
+    record One(String id, String name, @Nullable String load, String figure, boolean pinned) implements GoesLine {}
 
     /** Everything that goes on a leg: car by car, then on its own wheels, then what has no place yet. */
     static List<GoesLine> of(LegScene leg) {

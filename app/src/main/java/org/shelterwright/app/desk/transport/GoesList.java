@@ -57,8 +57,8 @@ final class GoesList {
                 session.look(focus -> focus.onLoad(car.id(), now.scene()).onPieces(Set.of()));
             } else if (line instanceof GoesLine.One one) {
                 String load = one.load();
-                session.look(focus -> (load == null ? focus : focus.onLoad(load, now.scene()))
-                        .onPieces(Set.of(one.id())));
+                session.look(
+                        focus -> (load == null ? focus : focus.onLoad(load, now.scene())).onPieces(Set.of(one.id())));
             }
         });
     }

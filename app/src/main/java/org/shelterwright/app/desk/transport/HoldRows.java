@@ -51,7 +51,8 @@ final class HoldRows {
             shown = List.of();
             return;
         }
-        Set<String> chosen = session.focus().get() == null ? Set.of() : session.focus().get().pieces();
+        Set<String> chosen =
+                session.focus().get() == null ? Set.of() : session.focus().get().pieces();
         List<Lashing> lashings = load.load().lashings().stream()
                 .filter(one -> chosen.isEmpty() || one.what().stream().anyMatch(chosen::contains))
                 .toList();
@@ -103,5 +104,4 @@ final class HoldRows {
         button.setOnAction(event -> commands.run(id));
         return button;
     }
-
 }

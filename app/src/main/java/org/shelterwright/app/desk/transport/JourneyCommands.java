@@ -38,11 +38,21 @@ final class JourneyCommands {
                 () -> search.stand().get().running() ? Optional.empty() : Optional.of("No search is going on."),
                 search::stop);
         add(commands, "search-take", "Take over the load found", search::nothing, () -> said(search.take()));
-        add(commands, "pin", "Pin or unpin the piece on its car", this::unchosen, () -> said(sheet.pin(!sheet.pinned())));
+        add(
+                commands,
+                "pin",
+                "Pin or unpin the piece on its car",
+                this::unchosen,
+                () -> said(sheet.pin(!sheet.pinned())));
         add(commands, "turn", "Turn the piece on its car", this::unplaced, () -> said(sheet.turn()));
         add(commands, "take-off", "Take the piece off its car", this::unchosen, () -> said(sheet.takeOff()));
         add(commands, "propose", "Propose what holds the load", this::noLoad, this::propose);
-        add(commands, "let-go", "Take off what holds the selected pieces, or all on the car", this::noLoad, this::letGo);
+        add(
+                commands,
+                "let-go",
+                "Take off what holds the selected pieces, or all on the car",
+                this::noLoad,
+                this::letGo);
         add(commands, "next-leg", "Next leg", this::none, () -> leg(1));
         add(commands, "previous-leg", "Leg before", this::none, () -> leg(-1));
         add(commands, "next-car", "Next car of the leg", this::noLoad, this::nextCar);
@@ -76,8 +86,9 @@ final class JourneyCommands {
     }
 
     private Optional<String> noLoad() {
-        return none().or(() ->
-                session.load().isPresent() ? Optional.empty() : Optional.of("No car goes on this leg. Choose another leg."));
+        return none().or(() -> session.load().isPresent()
+                ? Optional.empty()
+                : Optional.of("No car goes on this leg. Choose another leg."));
     }
 
     private Optional<String> unchosen() {
@@ -121,17 +132,20 @@ final class JourneyCommands {
     }
 
     private void leg(int by) {
-        session.now().ifPresent(now -> session.look(focus -> focus.onLeg(
-                Math.floorMod(focus.leg() - 1 + by, now.scene().legs().size()) + 1, now.scene())));
+        session.now()
+                .ifPresent(now -> session.look(focus -> focus.onLeg(
+                        Math.floorMod(focus.leg() - 1 + by, now.scene().legs().size()) + 1, now.scene())));
     }
 
     private void nextCar() {
-        session.leg().ifPresent(leg -> session.now().ifPresent(now -> session.look(focus -> {
-            List<String> ids = new ArrayList<>();
-            leg.loads().forEach(load -> ids.add(load.id()));
-            int at = ids.indexOf(String.valueOf(focus.load()));
-            return focus.onLoad(ids.get((at + 1) % ids.size()), now.scene());
-        })));
+        session.leg()
+                .ifPresent(leg -> session.now()
+                        .ifPresent(now -> session.look(focus -> {
+                            List<String> ids = new ArrayList<>();
+                            leg.loads().forEach(load -> ids.add(load.id()));
+                            int at = ids.indexOf(String.valueOf(focus.load()));
+                            return focus.onLoad(ids.get((at + 1) % ids.size()), now.scene());
+                        })));
     }
 
     private static void add(

@@ -18,16 +18,22 @@ final class JourneyFacts {
         session.now().ifPresent(now -> {
             Optional<LegScene> leg = session.leg();
             Optional<PlacedLoad> load = session.load();
-            facts.put("Leg", leg.map(one -> one.number() + " of "
-                            + now.scene().legs().size() + ", " + one.leg().mode().word())
-                    .orElse("none"));
-            facts.put("Car", load.map(one -> one.name() + ", " + one.car().name()).orElse("none"));
-            facts.put("Loaded", load.map(one -> Numerals.of(one.massKg() / 1000, 1) + Numerals.GAP + "t")
-                    .orElse(""));
+            facts.put(
+                    "Leg",
+                    leg.map(one -> one.number() + " of " + now.scene().legs().size() + ", "
+                                    + one.leg().mode().word())
+                            .orElse("none"));
+            facts.put(
+                    "Car", load.map(one -> one.name() + ", " + one.car().name()).orElse("none"));
+            facts.put(
+                    "Loaded",
+                    load.map(one -> Numerals.of(one.massKg() / 1000, 1) + Numerals.GAP + "t")
+                            .orElse(""));
             facts.put("Centre of the load", load.flatMap(JourneyFacts::centre).orElse(""));
             Double curve = leg.map(one -> one.leg().curveM()).orElse(null);
             facts.put("Least curve", curve == null ? "" : Numerals.of(curve, 0) + Numerals.GAP + "m");
-            facts.put("Limits of the journey", JourneyIssue.verdicts(now.ledger().all()));
+            facts.put(
+                    "Limits of the journey", JourneyIssue.verdicts(now.ledger().all()));
         });
         return facts;
     }

@@ -67,9 +67,12 @@ final class JourneyFileCommands {
     }
 
     void addTo(Commands commands) {
-        add(commands, "open", "Open a journey", Optional::empty, () -> questions
-                .fileToOpen("Open a journey")
-                .ifPresent(path -> open(path.toString())));
+        add(
+                commands,
+                "open",
+                "Open a journey",
+                Optional::empty,
+                () -> questions.fileToOpen("Open a journey").ifPresent(path -> open(path.toString())));
         add(commands, "sample", "Open the sample Road-Rail Move", Optional::empty, () -> open(SAMPLE));
         add(commands, "save", "Save the journey", this::none, () -> save(() -> {}));
         add(commands, "save-as", "Save the journey under another name", this::none, () -> saveAs(() -> {}));
@@ -108,8 +111,8 @@ final class JourneyFileCommands {
         String name = session.now().map(now -> now.journey().name()).orElse("The journey");
         Optional<Integer> answer = questions.choose(
                 "Save first?",
-                "The journey " + name + " has "
-                        + (changes == 1 ? "1 change that is" : changes + " changes that are") + " not saved.",
+                "The journey " + name + " has " + (changes == 1 ? "1 change that is" : changes + " changes that are")
+                        + " not saved.",
                 List.of("Save", "Drop the changes", "Stay here"));
         if (answer.equals(Optional.of(0))) {
             save(then);
@@ -214,8 +217,11 @@ final class JourneyFileCommands {
         if (now == null) {
             return;
         }
-        Path suggested = now.state().get().file().orElseGet(() -> Path.of(
-                session.now().map(one -> one.journey().id()).orElse("journey") + ".journey.json"));
+        Path suggested = now.state()
+                .get()
+                .file()
+                .orElseGet(() ->
+                        Path.of(session.now().map(one -> one.journey().id()).orElse("journey") + ".journey.json"));
         questions
                 .fileToSave("Save the journey under a name", suggested)
                 .map(JourneyFileCommands::withEnding)

@@ -83,7 +83,9 @@ final class JourneyJudged implements Judged {
             Focus focus = session.focus().get();
             List<Row> here = open(ledger());
             Finding looked = focus == null ? null : focus.finding();
-            int at = looked == null ? -1 : here.stream().map(Finding::of).toList().indexOf(looked);
+            int at = looked == null
+                    ? -1
+                    : here.stream().map(Finding::of).toList().indexOf(looked);
             int next = at < 0 ? (by > 0 ? 0 : here.size() - 1) : at + by;
             int legs = now.ledger().legs().size();
             int leg = focus == null ? 1 : focus.leg();

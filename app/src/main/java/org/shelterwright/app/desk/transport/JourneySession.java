@@ -146,8 +146,8 @@ public final class JourneySession {
     }
 
     private JourneyStanding required() {
-        return now().orElseThrow(() -> new IllegalArgumentException(
-                "No journey is open. Open one, or the sample Road-Rail Move."));
+        return now().orElseThrow(() ->
+                new IllegalArgumentException("No journey is open. Open one, or the sample Road-Rail Move."));
     }
 
     private void show(History<JourneyWork> history) {

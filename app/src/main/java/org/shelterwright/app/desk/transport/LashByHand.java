@@ -40,14 +40,17 @@ final class LashByHand {
         if (sheet.placed().isEmpty()) {
             return Optional.of("Select a piece that stands on this car first.");
         }
-        return session.load().filter(load -> load.car().anchors().isEmpty()).map(load -> "The " + load.car().name()
-                + " has no anchor points. Take a car that has, or block the piece.");
+        return session.load()
+                .filter(load -> load.car().anchors().isEmpty())
+                .map(load ->
+                        "The " + load.car().name() + " has no anchor points. Take a car that has, or block the piece.");
     }
 
     private void ask() {
         PlacedPiece piece = sheet.placed().orElseThrow();
         PlacedLoad load = session.load().orElseThrow();
-        List<LashingKind> kinds = session.now().orElseThrow().scene().parts().transit().lashings();
+        List<LashingKind> kinds =
+                session.now().orElseThrow().scene().parts().transit().lashings();
         List<String> eyes = new java.util.ArrayList<>(
                 piece.shape().eyes().stream().map(Provision::name).toList());
         eyes.add(OVER);
@@ -73,16 +76,17 @@ final class LashByHand {
     private Optional<String> anchor(PlacedLoad load, String sentence) {
         String first = load.car().anchors().get(0).name();
         String last = load.car().anchors().get(load.car().anchors().size() - 1).name();
-        return questions.text(
-                "Lash by hand",
-                sentence,
-                "Anchor point, from " + first + " to " + last,
-                "",
-                "Go on",
-                typed -> load.car().anchor(typed.strip()).isPresent()
-                        ? Optional.empty()
-                        : Optional.of("There is no anchor point \"" + typed.strip() + "\" on the "
-                                + load.car().name() + ". They go from " + first + " to " + last + "."))
+        return questions
+                .text(
+                        "Lash by hand",
+                        sentence,
+                        "Anchor point, from " + first + " to " + last,
+                        "",
+                        "Go on",
+                        typed -> load.car().anchor(typed.strip()).isPresent()
+                                ? Optional.empty()
+                                : Optional.of("There is no anchor point \"" + typed.strip() + "\" on the "
+                                        + load.car().name() + ". They go from " + first + " to " + last + "."))
                 .map(String::strip);
     }
 

@@ -19,8 +19,7 @@ import org.shelterwright.layouts.transport.Leg;
  * @param governing title of its tightest row
  * @param figure use of that row, or what it is
  */
-record LegLine(
-        int number, String title, String way, Verdict verdict, String count, String governing, String figure) {
+record LegLine(int number, String title, String way, Verdict verdict, String count, String governing, String figure) {
     static List<LegLine> of(JourneyStanding now) {
         List<LegLine> lines = new ArrayList<>();
         for (LegLedger one : now.ledger().legs()) {
@@ -37,9 +36,7 @@ record LegLine(
                     worst,
                     worst == Verdict.MET ? "all met" : one.ledger().count(worst) + " " + worst.word(),
                     row == null ? "" : row.title(),
-                    row == null
-                            ? ""
-                            : row.verdict() == Verdict.NOT_ASSESSED ? "data missing" : RowText.use(row)));
+                    row == null ? "" : row.verdict() == Verdict.NOT_ASSESSED ? "data missing" : RowText.use(row)));
         }
         return lines;
     }

@@ -55,7 +55,8 @@ final class LegList {
 
     private void show(Theme theme) {
         filling = true;
-        session.now().ifPresentOrElse(
+        session.now()
+                .ifPresentOrElse(
                         now -> {
                             var lines = LegLine.of(now);
                             if (!list.getItems().equals(lines)) {

@@ -34,15 +34,21 @@ final class LoadPicture {
     static List<Shape> shapes(JourneyScene scene, @Nullable Focus focus, double wide, double high) {
         LegScene leg = Focus.leg(focus == null ? 1 : focus.leg(), scene).orElse(null);
         List<PlacedLoad> loads = leg == null ? List.of() : leg.outerLoads();
-        double longest = loads.stream().mapToInt(load -> load.car().deck().length()).max().orElse(1);
-        double across = loads.stream().mapToInt(load -> load.car().deck().width()).sum();
+        double longest = loads.stream()
+                .mapToInt(load -> load.car().deck().length())
+                .max()
+                .orElse(1);
+        double across =
+                loads.stream().mapToInt(load -> load.car().deck().width()).sum();
         double scale = Math.min((wide - 1) / longest, (high - 1 - GAP * loads.size()) / Math.max(1, across));
         List<Shape> shapes = new ArrayList<>();
         double top = 0.5;
         for (PlacedLoad load : loads) {
             double deep = scale * load.car().deck().width();
             shapes.add(Polygon.of(
-                    new Bounds(0.5, top, 0.5 + scale * load.car().deck().length(), top + deep), Tint.TIMBER.top(), EDGE));
+                    new Bounds(0.5, top, 0.5 + scale * load.car().deck().length(), top + deep),
+                    Tint.TIMBER.top(),
+                    EDGE));
             for (PlacedPiece piece : load.pieces().stream()
                     .sorted(Comparator.comparingInt(one -> one.box().z1()))
                     .toList()) {

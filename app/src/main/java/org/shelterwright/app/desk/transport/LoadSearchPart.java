@@ -98,9 +98,9 @@ final class LoadSearchPart {
         title.getStyleClass().add("title");
         order.getStyleClass().add("primary");
         order.setId("load-search-order");
-        order.setOnAction(event -> commands.run(
-                        search.stand().get().running() ? "journey.search-stop" : "journey.search")
-                .ifPresent(words::setText));
+        order.setOnAction(
+                event -> commands.run(search.stand().get().running() ? "journey.search-stop" : "journey.search")
+                        .ifPresent(words::setText));
         progress.setMaxWidth(Double.MAX_VALUE);
         progress.setPrefHeight(8);
         GridPane facts = new GridPane();
@@ -138,9 +138,8 @@ final class LoadSearchPart {
         List<Bar> now = session.load()
                 .flatMap(load -> session.legLedger().map(ledger -> Bar.of(load, ledger, closeShare)))
                 .orElse(List.of());
-        barsOf.setText(session.load()
-                .map(load -> "What " + load.name() + " bears")
-                .orElse("No car goes on this leg"));
+        barsOf.setText(
+                session.load().map(load -> "What " + load.name() + " bears").orElse("No car goes on this leg"));
         if (now.equals(drawn)) {
             return;
         }
@@ -158,7 +157,8 @@ final class LoadSearchPart {
     }
 
     private void show(SearchStand stand) {
-        order.setText(stand.stopping() ? "Checking the best" : stand.running() ? "Stop, keep the best" : "Search for a load");
+        order.setText(
+                stand.stopping() ? "Checking the best" : stand.running() ? "Stop, keep the best" : "Search for a load");
         order.setGraphic((stand.running() ? Icon.STOP : Icon.START).node(16));
         order.setDisable(stand.stopping());
         PlanProgress step = stand.progress();
@@ -166,7 +166,12 @@ final class LoadSearchPart {
         progress.setProgress(
                 step == null ? ProgressBar.INDETERMINATE_PROGRESS : (double) step.tries() / Math.max(1, step.of()));
         tried.setText(step == null ? "–" : step.tries() + " of " + step.of());
-        broken.setText(step == null ? "–" : step.best().broken() == 0 ? "none" : String.valueOf(step.best().broken()));
+        broken.setText(
+                step == null
+                        ? "–"
+                        : step.best().broken() == 0
+                                ? "none"
+                                : String.valueOf(step.best().broken()));
         use.setText(step == null ? "–" : Numerals.of(step.best().use(), 2));
         words.setText(sentence(stand));
         if (shown != stand.result()) {
@@ -182,7 +187,10 @@ final class LoadSearchPart {
         Canvas picture = new Canvas(CARD, PICTURE);
         new ScreenCanvas(picture.getGraphicsContext2D(), new Worn(theme))
                 .draw(LoadPicture.shapes(
-                        found.scene(), session.focus().get(), CARD / ScreenCanvas.PIXELS, PICTURE / ScreenCanvas.PIXELS));
+                        found.scene(),
+                        session.focus().get(),
+                        CARD / ScreenCanvas.PIXELS,
+                        PICTURE / ScreenCanvas.PIXELS));
         Ledger all = found.ledger().all();
         Label verdict = new Label(JourneyIssue.verdicts(all));
         verdict.getStyleClass().add("figure");

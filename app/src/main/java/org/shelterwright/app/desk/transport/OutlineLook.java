@@ -52,7 +52,8 @@ final class OutlineLook {
             return Optional.empty();
         }
         return load.pieces().stream()
-                .flatMap(piece -> OutlineFit.of(leg, load.car(), piece, low, high).map(fit -> new Tight(piece, fit)).stream())
+                .flatMap(piece ->
+                        OutlineFit.of(leg, load.car(), piece, low, high).map(fit -> new Tight(piece, fit)).stream())
                 .min(Comparator.comparingInt(one -> one.fit().clearance()));
     }
 

@@ -29,7 +29,8 @@ final class PieceLook {
         List<Block> blocks = new ArrayList<>();
         List<Box> solids = piece.solids();
         for (int i = 0; i < solids.size(); i++) {
-            if (piece.shape().wheeled() && solids.get(i).z0() == piece.pose().at().z()) {
+            if (piece.shape().wheeled()
+                    && solids.get(i).z0() == piece.pose().at().z()) {
                 continue; // The room of a wheel, which is drawn round.
             }
             List<Trace> boards = piece.shape().crate() == null ? List.of() : boards(solids.get(i));

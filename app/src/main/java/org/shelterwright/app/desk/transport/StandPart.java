@@ -65,7 +65,8 @@ final class StandPart {
                         order(commands, "journey.show-piece", Icon.FIND));
         for (Axis axis : Axis.values()) {
             String letter = axis.name().toLowerCase(Locale.ROOT);
-            Entry entry = new Entry(letter + " of its rear right corner on the car", text -> sheet.setPlace(axis, text));
+            Entry entry =
+                    new Entry(letter + " of its rear right corner on the car", text -> sheet.setPlace(axis, text));
             entry.field().setId("stand-" + letter);
             places.put(axis, entry);
             rows.getChildren().addAll(row(letter, entry.field(), caption("mm")), entry.below());
@@ -86,13 +87,7 @@ final class StandPart {
         });
         on.setOnAction(event -> takeLoad());
         HBox.setHgrow(on, Priority.ALWAYS);
-        ofPiece = new VBox(
-                8,
-                orders,
-                row("on", on),
-                fault,
-                caption("Place of its rear right bottom corner"),
-                rows);
+        ofPiece = new VBox(8, orders, row("on", on), fault, caption("Place of its rear right bottom corner"), rows);
         VBox body = new VBox(10, new VBox(1, name, facts), ofPiece, car.node(), holds.node());
         body.setPadding(new Insets(10, 18, 14, 18));
         node.setContent(body);
@@ -116,8 +111,7 @@ final class StandPart {
         showing = true;
         Optional<Shape> shape = sheet.shape();
         Optional<PlacedLoad> load = session.load();
-        name.setText(shape.map(Shape::name)
-                .orElse(load.map(PlacedLoad::name).orElse("No car goes on this leg")));
+        name.setText(shape.map(Shape::name).orElse(load.map(PlacedLoad::name).orElse("No car goes on this leg")));
         facts.setText(shape.map(StandPart::facts)
                 .orElse(load.map(one -> one.car().name()).orElse("What goes on it goes on its own wheels.")));
         show(ofPiece, shape.isPresent());
@@ -144,7 +138,8 @@ final class StandPart {
     private static String facts(Shape shape) {
         Double kg = shape.massKg();
         return (kg == null ? "mass not known" : Numerals.of(kg, 0) + Numerals.GAP + "kg") + ", "
-                + Numerals.mm(shape.size().x()) + " x " + Numerals.mm(shape.size().y()) + " x "
+                + Numerals.mm(shape.size().x()) + " x "
+                + Numerals.mm(shape.size().y()) + " x "
                 + Numerals.mm(shape.size().z()) + Numerals.GAP + "mm";
     }
 

@@ -38,15 +38,17 @@ final class StandSheet {
 
     /** The shape of what is selected, wherever it is. */
     Optional<Shape> shape() {
-        return placed().map(PlacedPiece::shape).or(() -> chosen().flatMap(id -> session.now()
-                .flatMap(now -> now.scene().shape(id))));
+        return placed().map(PlacedPiece::shape)
+                .or(() -> chosen().flatMap(
+                                id -> session.now().flatMap(now -> now.scene().shape(id))));
     }
 
     /** The load of the leg that it stands on; empty if it stands on none. */
     Optional<PlacedLoad> under() {
-        return chosen().flatMap(id -> session.leg().flatMap(leg -> leg.loads().stream()
-                .filter(load -> load.piece(id).isPresent())
-                .findFirst()));
+        return chosen().flatMap(id -> session.leg()
+                .flatMap(leg -> leg.loads().stream()
+                        .filter(load -> load.piece(id).isPresent())
+                        .findFirst()));
     }
 
     /** The loads of the leg, on which it may be put. */
@@ -61,8 +63,8 @@ final class StandSheet {
 
     /** A place as it is shown. */
     String place(Axis axis) {
-        return placed().map(piece -> LengthUnit.MILLIMETRE.format(
-                        piece.pose().at().along(axis)))
+        return placed().map(
+                        piece -> LengthUnit.MILLIMETRE.format(piece.pose().at().along(axis)))
                 .orElse("");
     }
 
@@ -157,5 +159,4 @@ final class StandSheet {
     private static int whole(int micrometres) {
         return Math.floorDiv(micrometres + 500, 1000) * 1000;
     }
-
 }

@@ -47,8 +47,7 @@ public final class DeskStart {
             CompletableFuture<Void> shown = new CompletableFuture<>();
             Platform.runLater(() -> {
                 try {
-                    new DeskWindow(
-                                    workshop, start.session(), preferences, start.opened(), start.journey())
+                    new DeskWindow(workshop, start.session(), preferences, start.opened(), start.journey())
                             .show(closed::countDown);
                     shown.complete(null);
                 } catch (RuntimeException | Error e) {

@@ -72,8 +72,7 @@ public final class DeskWindow {
      * @param opened what it shows first
      * @param journey name of the journey that it turns to; empty: none
      */
-    public DeskWindow(
-            Workshop workshop, Session session, PreferencesFile preferences, Opened opened, String journey) {
+    public DeskWindow(Workshop workshop, Session session, PreferencesFile preferences, Opened opened, String journey) {
         this(workshop, session, preferences, opened, journey, WindowQuestions::new);
     }
 
@@ -101,25 +100,9 @@ public final class DeskWindow {
         middle = new MiddlePart(session, commands, theme);
         bolt = new BoltPart(session, commands, ordering, theme);
         filing = new Filing<>(new FiledLayout(session), OpenedFile.of(opened), work, clock, preferences.folder());
-        files = new FileCommands(
-                workshop,
-                session,
-                filing,
-                questions,
-                preferences,
-                work,
-                person,
-                this::told);
+        files = new FileCommands(workshop, session, filing, questions, preferences, work, person, this::told);
         this.journey = new JourneyPart(
-                workshop,
-                commands,
-                questions,
-                person,
-                work,
-                loading,
-                preferences.folder(),
-                theme,
-                this::told);
+                workshop, commands, questions, person, work, loading, preferences.folder(), theme, this::told);
     }
 
     /**

@@ -87,7 +87,10 @@ final class Following {
                 : now.tryingOut();
         if (!tryingOut) {
             History<?> history = ofJourney()
-                    ? journey.session().now().<History<?>>map(JourneyStanding::history).orElse(History.of(""))
+                    ? journey.session()
+                            .now()
+                            .<History<?>>map(JourneyStanding::history)
+                            .orElse(History.of(""))
                     : now.history();
             frame.showHistory(
                     history.canUndo(),
@@ -96,7 +99,9 @@ final class Following {
                     history.canRedo() ? history.redoNames().get(0) : "");
             showFile();
             stage.setTitle(name()
-                    + (ofJourney() ? journeyFile().flatMap(OnFile::file) : filing.state().get().file())
+                    + (ofJourney()
+                                    ? journeyFile().flatMap(OnFile::file)
+                                    : filing.state().get().file())
                             .map(path -> ", " + path.getFileName())
                             .orElse("")
                     + " - Shelterwright");
@@ -130,11 +135,10 @@ final class Following {
                         name(),
                         ofJourney()
                                 ? journeyFile()
-                                        .map(file -> SavedWords.of(
-                                                file, journey.changesSinceSave(), Instant.now(clock)))
+                                        .map(file ->
+                                                SavedWords.of(file, journey.changesSinceSave(), Instant.now(clock)))
                                         .orElse("")
-                                : SavedWords.of(
-                                        filing.state().get(), filing.changesSinceSave(), Instant.now(clock)));
+                                : SavedWords.of(filing.state().get(), filing.changesSinceSave(), Instant.now(clock)));
     }
 
     private void tellReadOnly(OnFile<Layout> file) {

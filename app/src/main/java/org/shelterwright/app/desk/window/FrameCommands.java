@@ -55,8 +55,7 @@ final class FrameCommands {
                                 || session.now().history().canRedo()
                         ? Optional.empty()
                         : Optional.of("Nothing was changed yet."),
-                () -> new HistoryPage(() -> session.now().history(), session::undo, session::redo)
-                        .open(frame.over())));
+                () -> new HistoryPage(() -> session.now().history(), session::undo, session::redo).open(frame.over())));
         commands.add(new Command(
                 "journey.history",
                 "List the changes of the journey",

@@ -319,7 +319,8 @@ class FilingTest {
     private Filing<Layout> open(String name) {
         Opened opened = INPUTS.toJudge(name);
         session = new Session(CHECKER, opened.layout());
-        Filing<Layout> made = new Filing<>(new FiledLayout(session), OpenedFile.of(opened), work, Clock.systemUTC(), folder.resolve("user"));
+        Filing<Layout> made = new Filing<>(
+                new FiledLayout(session), OpenedFile.of(opened), work, Clock.systemUTC(), folder.resolve("user"));
         open.add(made);
         return made;
     }

@@ -25,7 +25,8 @@ class DeckDragTest {
     }
 
     private static Point3D top(PlacedPiece piece) {
-        Point top = new Point(piece.box().centre().x(), piece.box().centre().y(), piece.box().z1());
+        Point top = new Point(
+                piece.box().centre().x(), piece.box().centre().y(), piece.box().z1());
         return new Point3D(top.x() / 1e3, top.y() / 1e3, top.z() / 1e3);
     }
 
@@ -81,9 +82,11 @@ class DeckDragTest {
         assertThat(box("river-post").z0()).isZero();
         truck.cancel();
 
-        session.look(focus -> focus.onLoad("wagon-2", session.now().orElseThrow().scene()));
+        session.look(
+                focus -> focus.onLoad("wagon-2", session.now().orElseThrow().scene()));
         int seat = session.load().orElseThrow().car().seats().stream()
-                .filter(one -> one.length() == box("water-lab").x1() - box("water-lab").x0())
+                .filter(one ->
+                        one.length() == box("water-lab").x1() - box("water-lab").x0())
                 .findFirst()
                 .orElseThrow()
                 .x();

@@ -72,8 +72,8 @@ class FiledJourneyTest {
         JourneySession again = new JourneySession(JourneyPost.CHECKER);
         JourneyWork content = content(file);
         again.open(content);
-        try (Filing<JourneyWork> second =
-                filing(again, new OpenedFile<>(file.toString(), content, read(file).fingerprint()))) {
+        try (Filing<JourneyWork> second = filing(
+                again, new OpenedFile<>(file.toString(), content, read(file).fingerprint()))) {
             assertThat(second.recovery()).isPresent();
             assertThat(second.recovery().orElseThrow().differences()).isEqualTo(1);
             second.takeRecovery();

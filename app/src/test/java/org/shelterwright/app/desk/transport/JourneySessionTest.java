@@ -63,7 +63,14 @@ class JourneySessionTest {
         session.undo();
         assertThat(now().ledger()).isEqualTo(before.ledger());
         session.redo();
-        assertThat(now().journey().load("wagon-1").orElseThrow().stand("river-post").orElseThrow().pose().at().x())
+        assertThat(now().journey()
+                        .load("wagon-1")
+                        .orElseThrow()
+                        .stand("river-post")
+                        .orElseThrow()
+                        .pose()
+                        .at()
+                        .x())
                 .isEqualTo(-2_000_000);
     }
 
@@ -133,7 +140,9 @@ class JourneySessionTest {
     void theLegsSayWhatGovernsThem() {
         List<LegLine> lines = LegLine.of(now());
 
-        assertThat(lines).extracting(LegLine::title).containsExactly("1  Road, 68\u2009km", "2  Rail, 214\u2009km", "3  Road, 41\u2009km");
+        assertThat(lines)
+                .extracting(LegLine::title)
+                .containsExactly("1  Road, 68\u2009km", "2  Rail, 214\u2009km", "3  Road, 41\u2009km");
         assertThat(lines.get(1).verdict()).isEqualTo(Verdict.BROKEN);
         Row row = now().ledger().legs().get(1).ledger().rows().get(0);
         assertThat(lines.get(1).governing()).isEqualTo(row.title());
@@ -144,17 +153,22 @@ class JourneySessionTest {
     void whatGoesIsListedCarByCarThenWhatHasNoPlace() {
         List<GoesLine> lines = GoesLine.of(session.leg().orElseThrow());
 
-        assertThat(lines.get(0)).isInstanceOfSatisfying(GoesLine.Car.class, car -> assertThat(car.figure())
-                .isEqualTo("10.3 of 55.5\u2009t"));
+        assertThat(lines.get(0))
+                .isInstanceOfSatisfying(
+                        GoesLine.Car.class, car -> assertThat(car.figure()).isEqualTo("10.3 of 55.5\u2009t"));
         assertThat(lines).contains(new GoesLine.Heading("On no car yet"));
-        assertThat(lines).last().isInstanceOfSatisfying(GoesLine.One.class, one -> assertThat(one.load()).isNull());
+        assertThat(lines)
+                .last()
+                .isInstanceOfSatisfying(
+                        GoesLine.One.class, one -> assertThat(one.load()).isNull());
         List<GoesLine> road = GoesLine.of(now().scene().legs().get(0));
         assertThat(road).contains(new GoesLine.Heading("On their own wheels"));
     }
 
     @Test
     void theBarsAreThoseOfTheLedger() {
-        List<Bar> bars = Bar.of(session.load().orElseThrow(), session.legLedger().orElseThrow(), 0.9);
+        List<Bar> bars =
+                Bar.of(session.load().orElseThrow(), session.legLedger().orElseThrow(), 0.9);
 
         assertThat(bars).extracting(Bar::title).startsWith("bogie 1, each axle", "bogie 2, each axle");
         Row axle = session.legLedger().orElseThrow().of("transport.axle").stream()
@@ -166,6 +180,7 @@ class JourneySessionTest {
                 .filter(row -> row.units().contains("wagon-1"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(bars).anyMatch(bar -> bar.title().equals("Load") && load.use().equals(bar.use()));
+        assertThat(bars)
+                .anyMatch(bar -> bar.title().equals("Load") && load.use().equals(bar.use()));
     }
 }

@@ -48,7 +48,11 @@ class LoadSearchTest {
         session.apply(new AddLashing("wagon-1", own));
         session.apply(new AddLashing(
                 "wagon-1", Lashing.direct("H2", "chain-8", "generator-trailer", "rear right tie-down eye", "right 9")));
-        Stand pinned = now().journey().load("wagon-1").orElseThrow().stand("river-post").orElseThrow();
+        Stand pinned = now().journey()
+                .load("wagon-1")
+                .orElseThrow()
+                .stand("river-post")
+                .orElseThrow();
 
         search.start(1);
         assertThat(search.take()).isEmpty();

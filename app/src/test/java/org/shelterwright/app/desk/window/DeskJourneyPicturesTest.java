@@ -55,7 +55,9 @@ class DeskJourneyPicturesTest extends WindowTest {
         run("desk.page-2");
         keep("transport-begin");
         run("journey.sample");
-        await("the journey is open", () -> desk.window().journey().session().now().isPresent());
+        await(
+                "the journey is open",
+                () -> desk.window().journey().session().now().isPresent());
         run("journey.search");
         await("a load is found", () -> free("journey.search-take"));
         run("journey.search-take");
@@ -77,7 +79,8 @@ class DeskJourneyPicturesTest extends WindowTest {
     private boolean inGuide(String state) {
         return state.equals("transport")
                 ? !look.endsWith("-200")
-                : state.equals("transport-clash") && List.of("light-1366x768", "dark-1920x1080").contains(look);
+                : state.equals("transport-clash")
+                        && List.of("light-1366x768", "dark-1920x1080").contains(look);
     }
 
     private void open(int width, int height, Ground ground, int text) {
@@ -97,11 +100,19 @@ class DeskJourneyPicturesTest extends WindowTest {
     }
 
     private boolean free(String command) {
-        return desk.window().commands().byId(command).orElseThrow().obstacle().get().isEmpty();
+        return desk.window()
+                .commands()
+                .byId(command)
+                .orElseThrow()
+                .obstacle()
+                .get()
+                .isEmpty();
     }
 
     private void run(String command) {
-        assertThat(onDesk(() -> desk.window().commands().run(command))).as(command).isEmpty();
+        assertThat(onDesk(() -> desk.window().commands().run(command)))
+                .as(command)
+                .isEmpty();
         WaitForAsyncUtils.waitForFxEvents();
     }
 

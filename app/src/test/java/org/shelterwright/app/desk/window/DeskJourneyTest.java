@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import javafx.geometry.Point2D;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -122,7 +121,8 @@ class DeskJourneyTest extends WindowTest {
             return null;
         });
         var placed = now().scene().load(load).orElseThrow().piece(piece).orElseThrow();
-        Point from = placed.solids().get(placed.solids().size() - 1).face(Face.TOP).centre();
+        Point from =
+                placed.solids().get(placed.solids().size() - 1).face(Face.TOP).centre();
         WaitForAsyncUtils.sleep(300, TimeUnit.MILLISECONDS);
         robot.moveTo(seen(from)).press(MouseButton.PRIMARY);
         for (int i = 1; i <= 6; i++) {
@@ -155,7 +155,13 @@ class DeskJourneyTest extends WindowTest {
     }
 
     private boolean free(String command) {
-        return desk.window().commands().byId(command).orElseThrow().obstacle().get().isEmpty();
+        return desk.window()
+                .commands()
+                .byId(command)
+                .orElseThrow()
+                .obstacle()
+                .get()
+                .isEmpty();
     }
 
     private void run(String command) {

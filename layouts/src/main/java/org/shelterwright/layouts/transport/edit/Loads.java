@@ -34,8 +34,9 @@ final class Loads {
     }
 
     private static void add(Journey journey, String id, Set<String> goes) {
-        journey.load(id).filter(load -> goes.add(id)).ifPresent(load -> load.stands()
-                .forEach(stand -> add(journey, stand.what(), goes)));
+        journey.load(id)
+                .filter(load -> goes.add(id))
+                .ifPresent(load -> load.stands().forEach(stand -> add(journey, stand.what(), goes)));
     }
 
     /** The load without something, and without what holds it alone; a lashing over several goes on holding the others. */

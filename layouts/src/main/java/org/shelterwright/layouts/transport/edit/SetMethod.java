@@ -12,11 +12,7 @@ import org.shelterwright.layouts.transport.Load;
  * @param gear {@code null} if the method does not say
  * @param packed whether what is on it is packed from wall to wall
  */
-public record SetMethod(
-        String load,
-        Load.@Nullable HandBrake handBrake,
-        Load.@Nullable Gear gear,
-        boolean packed)
+public record SetMethod(String load, Load.@Nullable HandBrake handBrake, Load.@Nullable Gear gear, boolean packed)
         implements JourneyEdit {
     @Override
     public String name() {

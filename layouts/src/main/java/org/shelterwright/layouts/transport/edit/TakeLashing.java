@@ -21,8 +21,7 @@ public record TakeLashing(String load, String key) implements JourneyEdit {
         if (target.lashings().stream().noneMatch(one -> one.key().equals(key))) {
             throw new IllegalArgumentException("There is no lashing " + key + " on " + target.name() + ".");
         }
-        return journey.with(target.withLashings(target.lashings().stream()
-                .filter(one -> !one.key().equals(key))
-                .toList()));
+        return journey.with(target.withLashings(
+                target.lashings().stream().filter(one -> !one.key().equals(key)).toList()));
     }
 }

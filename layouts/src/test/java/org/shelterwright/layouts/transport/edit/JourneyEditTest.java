@@ -73,8 +73,8 @@ class JourneyEditTest {
 
     @Test
     void whatIsTakenOffIsGoneAndWhatIsPinnedIsPinned() {
-        Journey journey = after(
-                new PinStand("wagon-1", "river-post", false), new TakeOff("wagon-1", "generator-trailer"));
+        Journey journey =
+                after(new PinStand("wagon-1", "river-post", false), new TakeOff("wagon-1", "generator-trailer"));
 
         assertThat(load(journey, "wagon-1").stands())
                 .extracting(Stand::what, Stand::pinned)

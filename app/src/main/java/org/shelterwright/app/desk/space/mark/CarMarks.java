@@ -100,7 +100,8 @@ public final class CarMarks {
         Bounds bounds = Bounds.around(spot, wide, glass.sized(15));
         if (taken.stream().noneMatch(bounds::overlaps)) {
             taken.add(bounds);
-            shapes.add(new Polygon(TagLook.rounded(bounds, 0.6), Role.PANEL.colour().with(0.85), null));
+            shapes.add(new Polygon(
+                    TagLook.rounded(bounds, 0.6), Role.PANEL.colour().with(0.85), null));
             shapes.add(text(key, spot, LETTER, Weight.SEMIBOLD, Role.TEXT));
         }
     }

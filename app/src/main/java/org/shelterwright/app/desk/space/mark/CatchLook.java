@@ -21,7 +21,8 @@ final class CatchLook {
     static List<Shape> shapes(Glass glass, Catch caught) {
         List<Shape> shapes = new ArrayList<>();
         for (Box face : caught.faces()) {
-            shapes.add(new Polygon(glass.hull(List.of(face)), Role.ACCENT.colour().with(0.1), LINE));
+            shapes.add(
+                    new Polygon(glass.hull(List.of(face)), Role.ACCENT.colour().with(0.1), LINE));
         }
         Spot at = glass.spot(caught.place());
         double r = glass.sized(7);

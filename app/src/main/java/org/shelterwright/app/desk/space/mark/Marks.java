@@ -11,7 +11,6 @@ import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Circle;
 import org.shelterwright.app.drawing.Lines;
 import org.shelterwright.app.drawing.Pen;
-import org.shelterwright.app.drawing.Polygon;
 import org.shelterwright.app.drawing.Shape;
 import org.shelterwright.app.drawing.Spot;
 import org.shelterwright.app.look.Role;
