@@ -36,7 +36,7 @@ final class PieceNames {
         List<String> lines = wrap.lines(piece.name(), face.width() - 1.6);
         int most = (int) Math.floor((face.height() - 1) / 3.2);
         if (lines.size() > most || face.width() < LEAST_NAMED) {
-            number(piece, new Spot(face.centre().x(), face.y0() + 2.5));
+            number(piece, new Spot(face.centre().x(), face.y0() + 2.5), ground);
             return;
         }
         double y = face.y0() + 3.2;
@@ -54,11 +54,18 @@ final class PieceNames {
         }
     }
 
-    /** Its number in the table of positions. */
-    void number(PlacedPiece piece, Spot at) {
-        shapes.add(Lettering.in(
+    /**
+     * Its number in the table of positions.
+     *
+     * @param ground of the face, laid under the number
+     */
+    void number(PlacedPiece piece, Spot at, Colour ground) {
+        Label label = Lettering.in(
                 Lettering.bold(Integer.toString(load.pieces().indexOf(piece) + 1), at, CarPaper.SMALL)
                         .with(Align.MIDDLE),
-                Role.ON_TOP.colour()));
+                Role.ON_TOP.colour());
+        double half = typeface.width(label) / 2 + 0.3;
+        shapes.add(Polygon.of(new Bounds(at.x() - half, at.y() - 2, at.x() + half, at.y() + 0.3), ground, null));
+        shapes.add(label);
     }
 }
