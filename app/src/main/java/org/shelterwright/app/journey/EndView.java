@@ -24,6 +24,9 @@ import org.shelterwright.layouts.transport.scene.PlacedPiece;
 
 /** The end view at the section where the outline is tightest: the outline as a fence, the piece, and how far a curve throws it. */
 public final class EndView {
+    /** Share of the width that is left for figures beside the outline. */
+    private static final double BESIDE = 0.4;
+
     private final PlacedLoad load;
     private final PlacedPiece piece;
     private final Outline outline;
@@ -40,7 +43,8 @@ public final class EndView {
         this.fit = fit;
         double high = CarPaper.m(Math.max(outline.highest(), fit.high()));
         double wide = 2 * CarPaper.m(Math.max(outline.widest(), fit.halfWidth() + fit.throwUm()));
-        this.scale = Math.min((paper.width() - 24) / wide, (paper.height() - 12) / high);
+        double beside = Math.min(24, BESIDE * paper.width());
+        this.scale = Math.min((paper.width() - beside) / wide, (paper.height() - 12) / high);
         this.middle = paper.centre().x();
         this.ground = paper.y1() - 7;
     }

@@ -111,7 +111,8 @@ public final class CarMarks {
         Spot spot = glass.spot(at);
         double wide = typeface.width(words, glass.sized(WHEELS), Weight.SEMIBOLD) + glass.sized(18);
         double high = glass.sized(24);
-        Spot middle = spot.plus(0, glass.sized(44));
+        double low = glass.bounds().y1() - high / 2 - 1;
+        Spot middle = new Spot(spot.x(), Math.min(low, spot.y() + glass.sized(44)));
         Bounds bounds = Bounds.around(middle, wide, high);
         taken.add(bounds);
         shapes.add(Lines.of(LEADER, spot, middle.plus(0, -high / 2)));
