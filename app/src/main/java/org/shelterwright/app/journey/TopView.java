@@ -102,7 +102,10 @@ final class TopView {
             shapes.addAll(CarPaper.centre(new Spot(on.x(CarPaper.m(centre.x())), on.across(centre.y()))));
         }
         Box box = solids.get(solids.size() - 1);
-        names.number(piece, new Spot(on.x(CarPaper.m(box.x0() / 2 + box.x1() / 2)), on.across(box.y1()) + 2.5), PieceTint.of(piece, solids.size() - 1).top());
+        names.number(
+                piece,
+                new Spot(on.x(CarPaper.m(box.x0() / 2 + box.x1() / 2)), on.across(box.y1()) + 2.5),
+                PieceTint.of(piece, solids.size() - 1).top());
     }
 
     private void ropeAbove(Rope rope) {
