@@ -11,9 +11,7 @@ import org.shelterwright.app.drawing.Pen;
 import org.shelterwright.app.drawing.Shape;
 import org.shelterwright.app.drawing.Spot;
 import org.shelterwright.app.look.Role;
-import org.shelterwright.app.look.Tint;
 import org.shelterwright.catalog.space.Lengths;
-import org.shelterwright.layouts.transport.scene.PlacedPiece;
 
 /** Pens, tints and signs that the views of a loaded car share. */
 final class CarPaper {
@@ -33,18 +31,6 @@ final class CarPaper {
 
     static double m(int micrometres) {
         return Lengths.metres(micrometres);
-    }
-
-    /** The tint of a solid of a piece: the body of a vehicle, its cab and frame, a crate. */
-    static Tint tint(PlacedPiece piece, int solid) {
-        if (piece.shape().crate() != null) {
-            return Tint.PLY;
-        }
-        if (!piece.shape().wheeled()) {
-            return Tint.ENAMEL;
-        }
-        boolean last = solid == piece.solids().size() - 1;
-        return last ? Tint.ENAMEL : solid == 0 ? Tint.PAINT : Tint.STEEL;
     }
 
     /** A lashing on a light ground of its own. */

@@ -23,7 +23,10 @@ import org.shelterwright.layouts.transport.scene.PlacedLoad;
 import org.shelterwright.layouts.transport.scene.PlacedPiece;
 
 /** The end view at the section where the outline is tightest: the outline as a fence, the piece, and how far a curve throws it. */
-final class EndView {
+public final class EndView {
+    /** Share of the width that is left for figures beside the outline. */
+    private static final double BESIDE = 0.4;
+
     private final PlacedLoad load;
     private final PlacedPiece piece;
     private final Outline outline;
@@ -33,19 +36,36 @@ final class EndView {
     private final double ground;
     private final List<Shape> shapes = new ArrayList<>();
 
-    EndView(PlacedLoad load, PlacedPiece piece, Outline outline, OutlineFit fit, Bounds paper) {
+    private EndView(PlacedLoad load, PlacedPiece piece, Outline outline, OutlineFit fit, Bounds paper) {
         this.load = load;
         this.piece = piece;
         this.outline = outline;
         this.fit = fit;
         double high = CarPaper.m(Math.max(outline.highest(), fit.high()));
         double wide = 2 * CarPaper.m(Math.max(outline.widest(), fit.halfWidth() + fit.throwUm()));
-        this.scale = Math.min((paper.width() - 24) / wide, (paper.height() - 12) / high);
+        double beside = Math.min(24, BESIDE * paper.width());
+        this.scale = Math.min((paper.width() - beside) / wide, (paper.height() - 12) / high);
         this.middle = paper.centre().x();
         this.ground = paper.y1() - 7;
     }
 
-    List<Shape> shapes() {
+    /**
+     * The section where a piece is tightest.
+     *
+     * @param paper where it goes (mm)
+     * @param explained whether a line below says from where it is seen
+     */
+    public static List<Shape> shapes(
+            PlacedLoad load, PlacedPiece piece, Outline outline, OutlineFit fit, Bounds paper, boolean explained) {
+        EndView view = new EndView(load, piece, outline, fit, paper);
+        List<Shape> shapes = view.shapes();
+        if (explained) {
+            view.explain();
+        }
+        return shapes;
+    }
+
+    private List<Shape> shapes() {
         car();
         solids();
         fence();
@@ -83,7 +103,7 @@ final class EndView {
                             floor() + CarPaper.m(one.z0()),
                             CarPaper.m(width - one.y0()),
                             floor() + CarPaper.m(one.z1())),
-                    CarPaper.tint(piece, i).side(),
+                    PieceTint.of(piece, i).side(),
                     CarPaper.SILHOUETTE));
         }
     }
@@ -130,6 +150,9 @@ final class EndView {
                         Lettering.bold(Lengths.rounded(fit.clearance(), 0).replace('-', Numerals.MINUS), text, 2.5),
                         pen.colour())
                 .with(fit.left() ? Align.END : Align.START));
+    }
+
+    private void explain() {
         shapes.add(Lettering.muted(
                         "seen from the rear, mm; dashed: thrown in the curve",
                         new Spot(middle, ground + 5),

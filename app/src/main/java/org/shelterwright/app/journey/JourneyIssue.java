@@ -36,7 +36,7 @@ public record JourneyIssue(JourneyScene scene, JourneyLedger ledger, Particulars
         return verdicts(ledger.all());
     }
 
-    static String verdicts(Ledger ledger) {
+    public static String verdicts(Ledger ledger) {
         List<String> words = new ArrayList<>();
         for (Verdict verdict : Verdict.values()) {
             long count = ledger.count(verdict);

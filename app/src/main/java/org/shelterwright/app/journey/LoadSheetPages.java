@@ -32,7 +32,7 @@ import org.shelterwright.layouts.transport.scene.LegScene;
 import org.shelterwright.layouts.transport.scene.PlacedLoad;
 import org.shelterwright.layouts.transport.scene.PlacedPiece;
 
-/** The load sheet of one car on one leg: drawing, positions, wheels, lashings, limits, cautions. */
+/** The load sheet of one car on one leg: drawing, positions, wheels, lashings, cautions, limits. */
 final class LoadSheetPages {
     private static final List<Column> POSITIONS = List.of(
             new Column("No.", "", 9, true),
@@ -77,8 +77,8 @@ final class LoadSheetPages {
         wheels();
         outline();
         new LashingTables(typeface, issue, leg, load).onto(flow);
-        limits();
         cautions();
+        limits();
         return flow.pages();
     }
 
@@ -241,9 +241,8 @@ final class LoadSheetPages {
                 + " Clearance " + Numerals.of(at.clearance() / 1000.0, 0) + " mm.");
         flow.add(
                 height,
-                top -> new EndView(
-                                load, piece, outline, at, new Bounds(flow.left(), top + 1, flow.right(), top + height))
-                        .shapes());
+                top -> EndView.shapes(
+                        load, piece, outline, at, new Bounds(flow.left(), top + 1, flow.right(), top + height), true));
     }
 
     private void limits() {
@@ -257,10 +256,12 @@ final class LoadSheetPages {
                 .filter(row -> row.units().contains(load.id()))
                 .toList());
         RowGroup.of(rows).forEach(group -> block.add(flow, group, "", close));
-        flow.gap(2);
-        rows.stream()
-                .filter(row -> row.verdict() != Verdict.MET)
-                .forEach(row -> flow.paragraph(row.mend() == null ? row.finding() : row.finding() + " " + row.mend()));
+        List<Row> open =
+                rows.stream().filter(row -> row.verdict() != Verdict.MET).toList();
+        if (!open.isEmpty()) {
+            flow.heading("What is not met with room to spare");
+        }
+        open.forEach(row -> flow.paragraph(row.mend() == null ? row.finding() : row.finding() + " " + row.mend()));
     }
 
     private void cautions() {

@@ -43,7 +43,7 @@ final class LongScale {
                                 + CarPaper.m(load.car().deck().width()))
                 + UNDER
                 + BETWEEN
-                + 14;
+                + 16;
     }
 
     private static double scale(PlacedLoad load, double width) {

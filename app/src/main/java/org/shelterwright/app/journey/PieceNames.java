@@ -2,8 +2,11 @@ package org.shelterwright.app.journey;
 
 import java.util.List;
 import org.shelterwright.app.drawing.Bounds;
+import org.shelterwright.app.drawing.Colour;
+import org.shelterwright.app.drawing.Label;
 import org.shelterwright.app.drawing.Label.Align;
 import org.shelterwright.app.drawing.Label.Weight;
+import org.shelterwright.app.drawing.Polygon;
 import org.shelterwright.app.drawing.Shape;
 import org.shelterwright.app.drawing.Spot;
 import org.shelterwright.app.look.Role;
@@ -27,30 +30,42 @@ final class PieceNames {
         this.shapes = shapes;
     }
 
-    void name(PlacedPiece piece, Bounds face) {
+    /** @param ground of the face, laid under the name so that lines do not cross it */
+    void name(PlacedPiece piece, Bounds face, Colour ground) {
         Wrap wrap = new Wrap(typeface, Typeface.sizeOf(CarPaper.SMALL), Weight.MEDIUM);
         List<String> lines = wrap.lines(piece.name(), face.width() - 1.6);
         int most = (int) Math.floor((face.height() - 1) / 3.2);
         if (lines.size() > most || face.width() < LEAST_NAMED) {
-            number(piece, new Spot(face.centre().x(), face.y0() + 2.5));
+            number(piece, new Spot(face.centre().x(), face.y0() + 2.5), ground);
             return;
         }
         double y = face.y0() + 3.2;
         for (String line : lines) {
-            shapes.add(Lettering.in(
+            Label label = Lettering.in(
                     Lettering.of(line, new Spot(face.centre().x(), y), CarPaper.SMALL)
                             .with(Align.MIDDLE)
                             .with(Weight.MEDIUM),
-                    Role.ON_TOP.colour()));
+                    Role.ON_TOP.colour());
+            double half = typeface.width(label) / 2 + 0.5;
+            shapes.add(Polygon.of(
+                    new Bounds(face.centre().x() - half, y - 2.3, face.centre().x() + half, y + 0.7), ground, null));
+            shapes.add(label);
             y += 3.2;
         }
     }
 
-    /** Its number in the table of positions. */
-    void number(PlacedPiece piece, Spot at) {
-        shapes.add(Lettering.in(
+    /**
+     * Its number in the table of positions.
+     *
+     * @param ground of the face, laid under the number
+     */
+    void number(PlacedPiece piece, Spot at, Colour ground) {
+        Label label = Lettering.in(
                 Lettering.bold(Integer.toString(load.pieces().indexOf(piece) + 1), at, CarPaper.SMALL)
                         .with(Align.MIDDLE),
-                Role.ON_TOP.colour()));
+                Role.ON_TOP.colour());
+        double half = typeface.width(label) / 2 + 0.3;
+        shapes.add(Polygon.of(new Bounds(at.x() - half, at.y() - 2, at.x() + half, at.y() + 0.3), ground, null));
+        shapes.add(label);
     }
 }

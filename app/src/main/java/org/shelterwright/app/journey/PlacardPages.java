@@ -146,7 +146,7 @@ final class PlacardPages {
         }
         for (int i = 0; i < solids.size(); i++) {
             Box one = solids.get(i);
-            Tint tint = CarPaper.tint(piece, i);
+            Tint tint = PieceTint.of(piece, i);
             Pen pen = i == solids.size() - 1 ? CarPaper.SILHOUETTE : CarPaper.EDGE;
             double top = ground - scale * CarPaper.m(one.z1());
             double bottom = ground - scale * CarPaper.m(one.z0());

@@ -72,6 +72,7 @@ final class SideView {
                 shapes.addAll(CarPaper.centre(on.at(centre)));
             }
         });
+        names(far);
         distances();
         wheels();
     }
@@ -134,13 +135,33 @@ final class SideView {
             shapes.add(Polygon.of(
                     CarPaper.box(
                             on.x(CarPaper.m(box.x0())), on.z(box.z1()), on.x(CarPaper.m(box.x1())), on.z(box.z0())),
-                    CarPaper.tint(piece, i).side(),
+                    PieceTint.of(piece, i).side(),
                     i == solids.size() - 1 ? CarPaper.SILHOUETTE : CarPaper.EDGE));
         }
-        Box box = solids.get(solids.size() - 1);
-        names.name(
-                piece,
-                CarPaper.box(on.x(CarPaper.m(box.x0())), on.z(box.z1()), on.x(CarPaper.m(box.x1())), on.z(box.z0())));
+    }
+
+    /** Names over all lines, of what no nearer piece hides. */
+    private void names(List<PlacedPiece> far) {
+        for (int i = 0; i < far.size(); i++) {
+            PlacedPiece piece = far.get(i);
+            List<Box> solids = piece.solids();
+            int last = solids.size() - 1;
+            Box box = solids.get(last);
+            boolean hidden = far.subList(i + 1, far.size()).stream().anyMatch(nearer -> hides(nearer.box(), box));
+            if (!hidden) {
+                names.name(
+                        piece,
+                        CarPaper.box(
+                                on.x(CarPaper.m(box.x0())), on.z(box.z1()), on.x(CarPaper.m(box.x1())), on.z(box.z0())),
+                        PieceTint.of(piece, last).side());
+            }
+        }
+    }
+
+    /** Whether the upper middle of a cuboid, where its name stands, lies behind another. */
+    private static boolean hides(Box nearer, Box box) {
+        int x = box.x0() + (box.x1() - box.x0()) / 2;
+        return nearer.x0() < x && x < nearer.x1() && nearer.z1() >= box.z1() && nearer.z0() < box.z1();
     }
 
     private void chocks() {

@@ -72,7 +72,7 @@ final class TopView {
                 CarPaper.CENTROID,
                 new Spot(on.x(on.rear()), on.middle()),
                 new Spot(on.x(length - on.rear()), on.middle())));
-        double foot = on.middle() + on.scale() * half + 4.5;
+        double foot = on.middle() + on.scale() * half + 6.5;
         shapes.add(Lettering.muted("rear", new Spot(on.x(0), foot), CarPaper.SMALL));
         shapes.add(Lettering.muted("front", new Spot(on.x(length), foot), CarPaper.SMALL)
                 .with(Align.END));
@@ -94,7 +94,7 @@ final class TopView {
                             on.across(box.y0()),
                             on.x(CarPaper.m(box.x1())),
                             on.across(box.y1())),
-                    CarPaper.tint(piece, i).top(),
+                    PieceTint.of(piece, i).top(),
                     i == solids.size() - 1 ? CarPaper.SILHOUETTE : CarPaper.EDGE));
         }
         Point centre = piece.centre();
@@ -102,7 +102,10 @@ final class TopView {
             shapes.addAll(CarPaper.centre(new Spot(on.x(CarPaper.m(centre.x())), on.across(centre.y()))));
         }
         Box box = solids.get(solids.size() - 1);
-        names.number(piece, new Spot(on.x(CarPaper.m(box.x0() / 2 + box.x1() / 2)), on.across(box.y1()) + 2.5));
+        names.number(
+                piece,
+                new Spot(on.x(CarPaper.m(box.x0() / 2 + box.x1() / 2)), on.across(box.y1()) + 2.5),
+                PieceTint.of(piece, solids.size() - 1).top());
     }
 
     private void ropeAbove(Rope rope) {

@@ -82,7 +82,7 @@ public final class RowBlock {
 
     public void add(Flow flow, RowGroup group, String mark, double closeShare) {
         Row row = group.row();
-        List<String> title = new Wrap(typeface, Typeface.sizeOf(TEXT), Weight.MEDIUM).lines(row.title(), WIDTH);
+        List<String> title = new Wrap(typeface, Typeface.sizeOf(TEXT), Weight.MEDIUM).lines(row.title(), WIDTH - 2);
         Wrap small = new Wrap(typeface, Typeface.sizeOf(SMALL), Weight.REGULAR);
         String units = names.apply(group.units());
         List<String> lines =

@@ -264,6 +264,7 @@ public record Item(
                 stowages,
                 tanks,
                 interior,
+                bringing,
                 note);
     }
 

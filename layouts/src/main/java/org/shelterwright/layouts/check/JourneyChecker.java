@@ -20,6 +20,7 @@ import org.shelterwright.layouts.transport.Journey;
 import org.shelterwright.layouts.transport.scene.JourneyParts;
 import org.shelterwright.layouts.transport.scene.JourneyScene;
 import org.shelterwright.layouts.transport.scene.LegScene;
+import org.shelterwright.layouts.transport.scene.PlacedLoad;
 
 /** Checks journeys: the one place where all limits of transport and the rule sets come together. Safe for several threads. */
 public final class JourneyChecker {
@@ -63,6 +64,37 @@ public final class JourneyChecker {
     /** Answers every limit of a resolved journey from scratch, leg by leg. */
     public JourneyLedger check(JourneyScene scene) {
         return new JourneyLedger(scene.legs().stream().map(this::check).toList());
+    }
+
+    /**
+     * Answers the limits of those legs anew on which something differs from a scene that was answered before; the others keep their
+     * rows. The same as {@link #check(JourneyScene)}, but for the time.
+     *
+     * @param ledger every limit of the scene before
+     */
+    public JourneyLedger update(JourneyLedger ledger, JourneyScene before, JourneyScene now) {
+        boolean samePieces = before.journey().pieces().equals(now.journey().pieces())
+                && before.journey().limits().equals(now.journey().limits())
+                && before.parts() == now.parts()
+                && ledger.legs().size() == now.legs().size();
+        if (!samePieces) {
+            return check(now);
+        }
+        List<LegLedger> legs = new ArrayList<>();
+        for (int i = 0; i < now.legs().size(); i++) {
+            LegScene leg = now.legs().get(i);
+            boolean same = same(before.legs().get(i), leg);
+            legs.add(same ? ledger.legs().get(i) : check(leg));
+        }
+        return new JourneyLedger(legs);
+    }
+
+    private static boolean same(LegScene a, LegScene b) {
+        return a.leg().equals(b.leg())
+                && a.loads().stream()
+                        .map(PlacedLoad::load)
+                        .toList()
+                        .equals(b.loads().stream().map(PlacedLoad::load).toList());
     }
 
     /** Answers every limit of one leg. */

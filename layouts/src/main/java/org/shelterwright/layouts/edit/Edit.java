@@ -3,7 +3,7 @@ package org.shelterwright.layouts.edit;
 import org.shelterwright.layouts.layout.Layout;
 
 /** One change that a person makes to a layout. It may break limits, which the ledger then shows, but never the layout. */
-public sealed interface Edit
+public sealed interface Edit extends Change<Layout>
         permits AcceptRow,
                 AddUnit,
                 AddWish,
@@ -37,13 +37,11 @@ public sealed interface Edit
                 TakeOutUnit,
                 TurnUnit,
                 WithdrawAcceptance {
-    /** What was done, as the list of changes shows it, such as "Put rack-1". */
-    String name();
-
     /**
      * The layout after this change. Cost: linear in the units.
      *
      * @throws IllegalArgumentException with a sentence if the change makes no sense for this layout
      */
+    @Override
     Layout apply(Layout layout);
 }

@@ -3,47 +3,47 @@ package org.shelterwright.layouts.edit;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.shelterwright.layouts.layout.Layout;
 
 /**
- * A layout with the changes that led to it, and those that were undone. Immutable; each step costs what it changed, since
- * layouts share the rest.
+ * A layout or a journey with the changes that led to it, and those that were undone. Immutable; each step costs what it changed,
+ * since its states share the rest.
+ *
+ * @param <T> what is changed; immutable
  */
-public final class History {
-    private final Layout current;
-    private final @Nullable Step done;
-    private final @Nullable Step undone;
+public final class History<T> {
+    private final T current;
+    private final @Nullable Step<T> done;
+    private final @Nullable Step<T> undone;
 
-    /** A change, with the layout on its far side: before it if done, after it if undone. */
-    private record Step(
-            String name, Layout layout, @Nullable Step next) {}
+    /** A change, with the state on its far side: before it if done, after it if undone. */
+    private record Step<T>(String name, T state, @Nullable Step<T> next) {}
 
-    private History(Layout current, @Nullable Step done, @Nullable Step undone) {
+    private History(T current, @Nullable Step<T> done, @Nullable Step<T> undone) {
         this.current = current;
         this.done = done;
         this.undone = undone;
     }
 
-    public static History of(Layout layout) {
-        return new History(layout, null, null);
+    public static <T> History<T> of(T first) {
+        return new History<>(first, null, null);
     }
 
-    public Layout current() {
+    public T current() {
         return current;
     }
 
     /**
      * The history after a change; what was undone before it is gone. A change without effect leaves no trace.
      *
-     * @throws IllegalArgumentException with a sentence if the change makes no sense for the current layout
+     * @throws IllegalArgumentException with a sentence if the change makes no sense for the current state
      */
-    public History after(Edit edit) {
-        return after(edit.name(), edit.apply(current));
+    public History<T> after(Change<T> change) {
+        return after(change.name(), change.apply(current));
     }
 
     /** The history after a change that came from elsewhere, such as a search. */
-    public History after(String name, Layout changed) {
-        return changed.equals(current) ? this : new History(changed, new Step(name, current, done), null);
+    public History<T> after(String name, T changed) {
+        return changed.equals(current) ? this : new History<>(changed, new Step<>(name, current, done), null);
     }
 
     public boolean canUndo() {
@@ -55,13 +55,13 @@ public final class History {
     }
 
     /** The history with the last change undone; this one if there is none. */
-    public History undo() {
-        return done == null ? this : new History(done.layout, done.next, new Step(done.name, current, undone));
+    public History<T> undo() {
+        return done == null ? this : new History<>(done.state, done.next, new Step<>(done.name, current, undone));
     }
 
     /** The history with the last undone change done again; this one if there is none. */
-    public History redo() {
-        return undone == null ? this : new History(undone.layout, new Step(undone.name, current, done), undone.next);
+    public History<T> redo() {
+        return undone == null ? this : new History<>(undone.state, new Step<>(undone.name, current, done), undone.next);
     }
 
     /** Names of the changes that can be undone, the latest first. */
@@ -74,9 +74,9 @@ public final class History {
         return names(undone);
     }
 
-    private static List<String> names(@Nullable Step step) {
+    private List<String> names(@Nullable Step<T> step) {
         List<String> names = new ArrayList<>();
-        for (Step at = step; at != null; at = at.next) {
+        for (Step<T> at = step; at != null; at = at.next) {
             names.add(at.name);
         }
         return names;

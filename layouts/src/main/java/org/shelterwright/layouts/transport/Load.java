@@ -90,4 +90,9 @@ public record Load(
     public Load withPacked(boolean other) {
         return new Load(id, name, car, stands, lashings, blocks, other, handBrake, gear, note);
     }
+
+    /** The same with what the method says of vehicles on it. */
+    public Load withMethod(@Nullable HandBrake brake, @Nullable Gear engaged) {
+        return new Load(id, name, car, stands, lashings, blocks, packed, brake, engaged, note);
+    }
 }

@@ -25,7 +25,7 @@ import org.shelterwright.layouts.rules.Figure;
 class HistoryTest {
     @Test
     void namesWhatCanBeUndoneAndDoneAgain() {
-        History history = History.of(SmallPost.layout())
+        History<Layout> history = History.of(SmallPost.layout())
                 .after(new PinUnit("rack-1", Pin.ALL))
                 .after(new TakeOutUnit("printer-1"));
 
@@ -37,9 +37,9 @@ class HistoryTest {
 
     @Test
     void aNewChangeForgetsWhatWasUndone() {
-        History history = History.of(SmallPost.layout()).after(new PinUnit("rack-1", Pin.ALL));
+        History<Layout> history = History.of(SmallPost.layout()).after(new PinUnit("rack-1", Pin.ALL));
 
-        History other = history.undo().after(new PinUnit("table-1", Pin.ALL));
+        History<Layout> other = history.undo().after(new PinUnit("table-1", Pin.ALL));
 
         assertThat(other.canRedo()).isFalse();
         assertThat(other.undoNames()).containsExactly("Pin table-1");
@@ -47,7 +47,7 @@ class HistoryTest {
 
     @Test
     void aChangeWithoutEffectLeavesNoTrace() {
-        History history = History.of(SmallPost.layout());
+        History<Layout> history = History.of(SmallPost.layout());
 
         assertThat(history.after(new RenameUnit("rack-1", "Rack 1")).canUndo()).isFalse();
         assertThat(history.undo()).isSameAs(history);
@@ -58,12 +58,12 @@ class HistoryTest {
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void undoGivesBackEveryLayoutAndEveryLayoutCanBeSaved(long seed) {
         Random random = new Random(seed);
-        History history = History.of(SmallPost.layout());
+        History<Layout> history = History.of(SmallPost.layout());
         List<Layout> seen = new ArrayList<>(List.of(history.current()));
         int refused = 0;
         for (int i = 0; i < 300; i++) {
             try {
-                History next = history.after(randomEdit(random, history.current(), i));
+                History<Layout> next = history.after(randomEdit(random, history.current(), i));
                 if (next != history) {
                     seen.add(next.current());
                 }

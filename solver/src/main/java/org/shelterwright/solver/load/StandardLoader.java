@@ -29,6 +29,9 @@ public final class StandardLoader implements Loader {
     /** Share of the time after which no more blocks are made. */
     private static final double BLOCK_SHARE = 0.1;
 
+    /** Share of the budget for a load of all kinds where some go together or not at all. */
+    private static final double WHOLE_SHARE = 0.3;
+
     private final LongSupplier clock;
 
     /** Takes time from the clock on the wall. */
@@ -47,6 +50,54 @@ public final class StandardLoader implements Loader {
 
     @Override
     public LoadResult load(LoadRequest request, LoadObserver observer, StopSignal stop) {
+        return GroupChoices.asked(request.problem())
+                ? byGroups(request, observer, stop)
+                : search(request, observer, stop);
+    }
+
+    /** Looks for a load of all kinds first, then of groups that could go as a whole and would be more. */
+    private LoadResult byGroups(LoadRequest request, LoadObserver observer, StopSignal stop) {
+        LoadProblem problem = request.problem();
+        LoadResult best = search(with(request, problem, WHOLE_SHARE), observer, stop);
+        double room = problem.roomVolume();
+        for (GroupChoices.Choice choice : GroupChoices.of(problem, best.share() * room)) {
+            if (stop.stopped()) {
+                break;
+            }
+            LoadResult part = search(
+                    with(request, choice.problem(), (1 - WHOLE_SHARE) / GroupChoices.most()), progress -> {}, stop);
+            Load load = choice.whole(part.load());
+            LoadResult found = new LoadResult(
+                    load,
+                    load.volume() / room,
+                    LoadAudit.of(problem, load),
+                    best.moves() + part.moves(),
+                    best.elapsed().plus(part.elapsed()));
+            boolean better = found.faults().size() < best.faults().size()
+                    || found.faults().size() == best.faults().size() && found.share() > best.share();
+            best = better
+                    ? found
+                    : new LoadResult(best.load(), best.share(), best.faults(), found.moves(), found.elapsed());
+            if (better) {
+                observer.progress(new LoadProgress(best.share(), best.elapsed()));
+            }
+            if (choice.complete(part.load())) {
+                break;
+            }
+        }
+        return best;
+    }
+
+    private static LoadRequest with(LoadRequest request, LoadProblem problem, double share) {
+        Long moves = request.budget().moves();
+        Duration time = request.budget().time();
+        Budget budget = new Budget(
+                moves == null ? null : Long.valueOf(Math.max(1, (long) (moves * share))),
+                time == null ? null : Duration.ofNanos(Math.max(1, (long) (time.toNanos() * share))));
+        return new LoadRequest(problem, request.seed(), budget, request.lanes(), request.threads());
+    }
+
+    private LoadResult search(LoadRequest request, LoadObserver observer, StopSignal stop) {
         long start = clock.getAsLong();
         LoadProblem problem = request.problem();
         Long moves = request.budget().moves();

@@ -19,7 +19,8 @@ import org.shelterwright.layouts.transport.scene.PlacedPiece;
 
 /**
  * Proposes how everything on a car is held on all legs that it goes: chocks and direct lashings for vehicles, spigots for containers on
- * their places, tie-downs over rows of crates. What already has a lashing or a block is left as it is.
+ * their places, tie-downs over rows of crates. What has a lashing or a block already is left as it is where that is enough; where it is not,
+ * more is proposed beside it.
  */
 final class HoldPlan {
     private static final double WANTED_USE = 0.9;
@@ -43,7 +44,7 @@ final class HoldPlan {
                 .collect(Collectors.toSet());
         load.blocks().forEach(block -> held.add(block.what()));
         List<PlacedPiece> open = start.pieces().stream()
-                .filter(piece -> !held.contains(piece.id()))
+                .filter(piece -> !held.contains(piece.id()) || lacks(piece.id()))
                 .sorted(Comparator.comparingInt(
                                 (PlacedPiece piece) -> piece.box().x0())
                         .thenComparing(PlacedPiece::id))
@@ -70,6 +71,12 @@ final class HoldPlan {
             load = new TieDowns(this, row, letter++).proposed();
         }
         return load;
+    }
+
+    /** Whether what holds a piece is not enough, as far as that can be told. */
+    private boolean lacks(String piece) {
+        double use = use(load, piece);
+        return use > 1 && Double.isFinite(use);
     }
 
     private char held(PlacedPiece piece, boolean wheeled, char letter) {
@@ -106,9 +113,13 @@ final class HoldPlan {
     }
 
     private void add(Block block) {
-        List<Block> blocks = new ArrayList<>(load.blocks());
-        blocks.add(block);
-        load = load.withBlocks(blocks);
+        boolean there =
+                load.blocks().stream().anyMatch(one -> one.what().equals(block.what()) && one.way() == block.way());
+        if (!there) {
+            List<Block> blocks = new ArrayList<>(load.blocks());
+            blocks.add(block);
+            load = load.withBlocks(blocks);
+        }
     }
 
     /** How many letters are taken by lashings that are there. */

@@ -84,6 +84,22 @@ public final class JourneyPlanner {
         return null;
     }
 
+    /**
+     * A load with what is proposed to hold it, on all legs that it goes on; what has a lashing or a block already is left as it is.
+     *
+     * @throws IllegalArgumentException if there is no such load, or it goes on no leg
+     */
+    public static Load held(JourneyScene scene, String load) {
+        PlacedLoad placed = scene.load(load)
+                .orElseThrow(() -> new IllegalArgumentException("There is no load \"" + load + "\" in this journey."));
+        List<LegScene> legs = legsOf(scene, load);
+        if (legs.isEmpty()) {
+            throw new IllegalArgumentException(
+                    placed.name() + " goes on no leg, so nothing tells how it must be held.");
+        }
+        return new HoldPlan(legs, placed).planned();
+    }
+
     /** Each load with what holds it, under all legs that it goes on. */
     private static Journey held(JourneyScene scene) {
         Journey journey = scene.journey();

@@ -47,15 +47,32 @@ public final class LoaderPacker implements CratePacker {
 
     private final Loader loader;
     private final long moves;
+    private final StopSignal stop;
+    private boolean asked;
 
     public LoaderPacker(Loader loader) {
-        this(loader, MOVES);
+        this(loader, MOVES, new StopSignal());
+    }
+
+    /** @param stop asks a search to end with the best it has */
+    public LoaderPacker(Loader loader, StopSignal stop) {
+        this(loader, MOVES, stop);
     }
 
     /** @param moves budget of each packing */
     public LoaderPacker(Loader loader, long moves) {
+        this(loader, moves, new StopSignal());
+    }
+
+    private LoaderPacker(Loader loader, long moves, StopSignal stop) {
         this.loader = loader;
         this.moves = moves;
+        this.stop = stop;
+    }
+
+    /** Whether anything was packed: then another seed may pack it otherwise. */
+    boolean asked() {
+        return asked;
     }
 
     /** What crates must share to be of one kind. */
@@ -94,8 +111,9 @@ public final class LoaderPacker implements CratePacker {
         TransitCar car = ask.car();
         Size room = room(car);
         LoadProblem problem = new LoadProblem(room, cargo, Support.FULL, practice(ask, room, cargo));
-        LoadResult found = loader.load(
-                LoadRequest.single(problem, ask.seed(), Budget.moves(moves)), progress -> {}, new StopSignal());
+        asked = true;
+        LoadResult found =
+                loader.load(LoadRequest.single(problem, ask.seed(), Budget.moves(moves)), progress -> {}, stop);
         List<Stand> stands = new ArrayList<>();
         for (Stowed one : found.load().stowed()) {
             Shape shape = shapes.get(one.kind()).removeFirst();

@@ -12,7 +12,8 @@ import picocli.CommandLine.Parameters;
 /** Opens the window. */
 @Command(
         name = "desk",
-        description = "Open the window, to look at a layout and to change it by hand with every limit answering.",
+        description =
+                "Open the window, to look at a layout or a journey and to change it by hand with every limit answering.",
         footer = {
             "",
             "The status is 0 once the window was closed. It needs a display; without one, use the other verbs.",
@@ -26,8 +27,8 @@ public final class DeskVerb extends Verb {
             arity = "0..1",
             paramLabel = "FILE",
             description = {
-                "Layout or brief (JSON), or one of the samples",
-                "sample:river-post, sample:water-lab, sample:too-much.",
+                "Layout, brief or journey (JSON), or one of the samples sample:river-post,",
+                "sample:water-lab, sample:too-much, sample:road-rail-move.",
                 "Without it, what was open last opens again."
             })
     private @Nullable String file;

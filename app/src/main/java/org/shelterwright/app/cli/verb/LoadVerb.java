@@ -23,8 +23,9 @@ import picocli.CommandLine.Parameters;
         },
         footer = {
             "",
-            "What is pinned or lashed in the journey stays as it is. The status is 0 if every limit is met,",
-            "1 if one is broken or not assessed. The same seed gives the same journey.",
+            "What is pinned or lashed in the journey stays; where that does not hold enough, more is proposed beside",
+            "it. The status is 0 if every limit is met, 1 if one is broken or not assessed. The same seed gives the",
+            "same journey.",
             "One problem of a set is searched on one thread; with --moves, the same seed gives the same load.",
             "",
             "Examples:",

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import org.shelterwright.catalog.Catalog;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.InputFile;
+import org.shelterwright.catalog.json.JsonFormat;
 import org.shelterwright.layouts.file.JourneyFiles;
 import org.shelterwright.layouts.file.OpenedJourney;
 import org.shelterwright.layouts.rules.RuleSet;
@@ -43,6 +44,17 @@ public final class Journeys {
                 catalog.get(),
                 from -> from.startsWith(SAMPLE) ? sample(from) : beside(folder, from),
                 ruleSets);
+    }
+
+    /**
+     * Whether a name is that of a journey, by the format that its file states.
+     *
+     * @throws InputException if it is a file that cannot be read
+     */
+    public static boolean named(String name) {
+        return name.startsWith(SAMPLE)
+                ? Samples.journeys().contains(name.substring(SAMPLE.length()))
+                : JsonFormat.nameIn(InputFile.read(Inputs.path(name))).equals(JourneyFiles.FORMAT.name());
     }
 
     private static InputFile sample(String from) {

@@ -11,6 +11,7 @@ import java.util.Optional;
 /** All commands, by id, in the order in which they were added. */
 public final class Commands {
     private final Map<String, Command> commands = new LinkedHashMap<>();
+    private Map<String, String> instead = Map.of();
 
     /**
      * Adds a command.
@@ -35,9 +36,20 @@ public final class Commands {
         return Optional.ofNullable(commands.get(id));
     }
 
-    /** Does a command, unless something is in its way: then the reason comes back. */
+    /**
+     * Sets which commands are done in place of others, such as undoing in the journey in place of undoing in the layout while a page of
+     * the journey is shown.
+     *
+     * @param others ids of what is done, by the ids of what is asked for
+     */
+    public void putInstead(Map<String, String> others) {
+        instead = Map.copyOf(others);
+    }
+
+    /** Does a command, or the one in its place, unless something is in its way: then the reason comes back. */
     public Optional<String> run(String id) {
-        Command command = byId(id).orElseThrow(() -> new IllegalArgumentException("There is no command " + id + "."));
+        Command command = byId(instead.getOrDefault(id, id))
+                .orElseThrow(() -> new IllegalArgumentException("There is no command " + id + "."));
         Optional<String> obstacle = command.obstacle().get();
         if (obstacle.isEmpty()) {
             command.action().run();

@@ -10,48 +10,47 @@ import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
-import org.shelterwright.app.cli.workshop.Opened;
-import org.shelterwright.app.desk.session.Session;
-import org.shelterwright.app.desk.session.Standing;
 import org.shelterwright.app.desk.work.Work;
 import org.shelterwright.catalog.json.InputException;
+import org.shelterwright.layouts.edit.History;
 import org.shelterwright.layouts.file.Fingerprint;
-import org.shelterwright.layouts.file.LayoutFiles;
-import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.file.SafeSave;
 import org.shelterwright.layouts.ledger.Ledger;
 
 /**
- * Keeps the layout on the desk in its file. Every change is kept at once beside the file until it is saved, so that a
+ * Keeps what is on the desk in its file. Every change is kept at once beside the file until it is saved, so that a
  * process that is killed loses at most the change in hand. For the thread of the session; long work goes through {@link
  * Work}.
+ *
+ * @param <T> what stands in the file
  */
-public final class Filing implements AutoCloseable {
-    private final Session session;
+public final class Filing<T> implements AutoCloseable {
+    private final Filed<T> desk;
     private final Work work;
     private final Clock clock;
     private final Path userFolder;
-    private final ReadOnlyObjectWrapper<OnFile> state = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<OnFile<T>> state = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper changedOnDisk = new ReadOnlyBooleanWrapper();
-    private Home home;
-    private @Nullable Layout kept;
+    private Home<T> home;
+    private @Nullable T kept;
     private boolean keeping;
     private Fingerprint lastSeen = Fingerprint.NONE;
     private @Nullable Fingerprint ignored;
 
     /**
-     * @param opened what the session shows; it is taken over as what stands in the file
-     * @param userFolder where unsaved work of layouts without a file is kept
+     * @param opened what the desk shows; it is taken over as what stands in the file
+     * @param userFolder where unsaved work without a file is kept
      */
-    public Filing(Session session, Opened opened, Work work, Clock clock, Path userFolder) {
-        this.session = session;
+    public Filing(Filed<T> desk, OpenedFile<T> opened, Work work, Clock clock, Path userFolder) {
+        this.desk = desk;
         this.work = work;
         this.clock = clock;
         this.userFolder = userFolder;
         home = settle(opened);
-        session.standing().addListener((observable, before, now) -> keepUnsaved(now));
+        desk.onChange(this::keepUnsaved);
     }
 
-    public ReadOnlyObjectProperty<OnFile> state() {
+    public ReadOnlyObjectProperty<OnFile<T>> state() {
         return state.getReadOnlyProperty();
     }
 
@@ -61,23 +60,23 @@ public final class Filing implements AutoCloseable {
     }
 
     public int changesSinceSave() {
-        return state.get().changesSince(session.now().history());
+        return state.get().changesSince(desk.history());
     }
 
     /** Unsaved work that was found when the layout was opened. */
-    public Optional<Recovery> recovery() {
+    public Optional<Recovery<T>> recovery() {
         return home.found()
-                .map(found -> new Recovery(
-                        found.layout(),
+                .map(found -> new Recovery<>(
+                        found.content(),
                         found.at(),
-                        Differences.count(state.get().saved(), found.layout())));
+                        desk.differences(state.get().saved(), found.content())));
     }
 
     /** Takes the unsaved work that was found onto the desk, as one change that can be undone. */
     public void takeRecovery() {
-        Optional<Recovery> found = recovery();
+        Optional<Recovery<T>> found = recovery();
         home = home.withoutFound();
-        found.ifPresent(recovery -> session.apply("Take unsaved work", recovery.layout()));
+        found.ifPresent(recovery -> desk.take("Take unsaved work", recovery.content()));
     }
 
     /** Lets the unsaved work that was found go. */
@@ -87,15 +86,15 @@ public final class Filing implements AutoCloseable {
     }
 
     /**
-     * Puts another layout on the desk; what is unsaved of this one is dropped, so ask before.
+     * Puts something else on the desk; what is unsaved of this one is dropped, so ask before.
      *
-     * @throws IllegalArgumentException with a sentence if its brief names a rule set or limit that there is not
+     * @throws IllegalArgumentException with a sentence if it names what there is not
      */
-    public void open(Opened opened) {
-        session.checker().scene(opened.layout());
+    public void open(OpenedFile<T> opened) {
+        desk.require(opened.content());
         leave();
-        kept = opened.layout();
-        session.open(opened.layout());
+        kept = opened.content();
+        desk.open(opened.content());
         home = settle(opened);
     }
 
@@ -107,10 +106,11 @@ public final class Filing implements AutoCloseable {
      * @param failed called with a sentence if it could not be saved; nothing is lost then
      */
     public void save(boolean over, Runnable done, Consumer<String> failed) {
-        OnFile now = state.get();
+        OnFile<T> now = state.get();
         Path path = now.path();
         if (path == null || now.readOnly() != null) {
-            failed.accept(path == null ? "The layout has no file yet. Save it under a name." : now.readOnly());
+            failed.accept(
+                    path == null ? "The " + desk.word() + " has no file yet. Save it under a name." : now.readOnly());
             return;
         }
         write(path, over ? null : now.fingerprint(), null, done, failed);
@@ -122,7 +122,7 @@ public final class Filing implements AutoCloseable {
             write(path, null, null, done, failed);
             return;
         }
-        Optional<Home> fresh = Home.of(path);
+        Optional<Home<T>> fresh = Home.of(path, desk);
         if (fresh.isEmpty()) {
             failed.accept(path.getFileName() + " is open in another window (" + Claim.holder(path)
                     + "). Save under another name.");
@@ -132,19 +132,25 @@ public final class Filing implements AutoCloseable {
     }
 
     private void write(
-            Path path, @Nullable Fingerprint expected, @Nullable Home fresh, Runnable done, Consumer<String> failed) {
-        Standing standing = session.now();
-        Layout layout = standing.history().current();
+            Path path,
+            @Nullable Fingerprint expected,
+            @Nullable Home<T> fresh,
+            Runnable done,
+            Consumer<String> failed) {
+        History<T> history = desk.history();
+        Ledger ledger = desk.ledger();
+        T content = history.current();
         work.start(
                 "Saving",
-                () -> LayoutFiles.write(layout, path, expected == null ? Fingerprint.of(path) : expected),
+                () -> new SafeSave()
+                        .save(path, desk.bytes(content), expected == null ? Fingerprint.of(path) : expected),
                 held -> {
                     if (fresh != null) {
                         home.unsaved().end();
                         home.close();
                         home = fresh;
                     }
-                    saved(path, held, standing);
+                    saved(path, held, history, ledger);
                     done.run();
                 },
                 failure -> {
@@ -155,29 +161,22 @@ public final class Filing implements AutoCloseable {
                 });
     }
 
-    private void saved(Path path, Fingerprint held, Standing standing) {
-        Layout layout = standing.history().current();
-        boolean further = !session.now().history().current().equals(layout);
-        state.set(new OnFile(
-                path,
-                held,
-                layout,
-                standing.ledger(),
-                standing.history().undoNames().size(),
-                clock.instant(),
-                null));
+    private void saved(Path path, Fingerprint held, History<T> history, Ledger ledger) {
+        T content = history.current();
+        boolean further = !desk.history().current().equals(content);
+        state.set(new OnFile<>(path, held, content, ledger, history.undoNames().size(), clock.instant(), null));
         changedOnDisk.set(false);
         if (further) {
-            keepUnsaved(session.now());
+            keepUnsaved();
         } else {
-            kept = layout;
+            kept = content;
             home.unsaved().drop();
         }
     }
 
     /** Looks whether another has changed the file; to be called every few seconds. */
     public void look() {
-        OnFile now = state.get();
+        OnFile<T> now = state.get();
         Path path = now.path();
         if (path != null && !changedOnDisk.get()) {
             work.start(
@@ -213,22 +212,21 @@ public final class Filing implements AutoCloseable {
         home.close();
     }
 
-    private Home settle(Opened opened) {
+    private Home<T> settle(OpenedFile<T> opened) {
         boolean ownFile = !opened.fingerprint().equals(Fingerprint.NONE);
         Path path = ownFile ? Path.of(opened.name()) : null;
-        Home settled = path == null
-                ? Home.without(
-                        userFolder.resolve("unsaved"), opened.layout().brief().id())
-                : Home.of(path).orElseGet(() -> Home.ofAnother(path));
-        Ledger ledger = session.now().ledger();
-        kept = opened.layout();
+        Home<T> settled = path == null
+                ? Home.without(userFolder.resolve("unsaved"), desk.id(opened.content()), desk)
+                : Home.of(path, desk).orElseGet(() -> Home.ofAnother(path, desk));
+        Ledger ledger = desk.ledger();
+        kept = opened.content();
         changedOnDisk.set(false);
-        state.set(new OnFile(
-                path, opened.fingerprint(), opened.layout(), ledger, 0, clock.instant(), readOnly(path, settled)));
+        state.set(new OnFile<>(
+                path, opened.fingerprint(), opened.content(), ledger, 0, clock.instant(), readOnly(path, settled)));
         return settled;
     }
 
-    private static @Nullable String readOnly(@Nullable Path path, Home home) {
+    private static @Nullable String readOnly(@Nullable Path path, Home<?> home) {
         if (path == null) {
             return null;
         }
@@ -243,15 +241,15 @@ public final class Filing implements AutoCloseable {
         return null;
     }
 
-    private void keepUnsaved(Standing now) {
-        Layout layout = now.history().current();
-        if (keeping || layout.equals(kept) || !home.claimed()) {
+    private void keepUnsaved() {
+        T content = desk.history().current();
+        if (keeping || content.equals(kept) || !home.claimed()) {
             return;
         }
-        Unsaved unsaved = home.unsaved();
+        Unsaved<T> unsaved = home.unsaved();
         boolean same = changesSinceSave() == 0;
         keeping = true;
-        kept = layout;
+        kept = content;
         home = home.withoutFound();
         work.start(
                 "",
@@ -259,9 +257,9 @@ public final class Filing implements AutoCloseable {
                     if (same) {
                         unsaved.drop();
                     } else {
-                        unsaved.keep(layout);
+                        unsaved.keep(content);
                     }
-                    return layout;
+                    return content;
                 },
                 done -> keptOne(),
                 failure -> keptOne());
@@ -269,7 +267,7 @@ public final class Filing implements AutoCloseable {
 
     private void keptOne() {
         keeping = false;
-        keepUnsaved(session.now());
+        keepUnsaved();
     }
 
     private static String sentence(Exception failure) {

@@ -7,25 +7,25 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where a layout lives: the place beside which its unsaved work is kept, and the claim on it.
+ * Where a layout or journey lives: the place beside which its unsaved work is kept, and the claim on it.
  *
  * @param claim {@code null} if another window has it, whose unsaved work is then not touched
  * @param found what was found there when it was claimed
  */
-record Home(Unsaved unsaved, @Nullable Claim claim, Optional<Unsaved.Found> found) implements AutoCloseable {
+record Home<T>(Unsaved<T> unsaved, @Nullable Claim claim, Optional<Unsaved.Found<T>> found) implements AutoCloseable {
 
     /** The home of a file, unless another window has it. */
-    static Optional<Home> of(Path file) {
-        Unsaved unsaved = new Unsaved(file);
-        return Claim.on(file).map(claim -> new Home(unsaved, claim, unsaved.find()));
+    static <T> Optional<Home<T>> of(Path file, Filed<T> filed) {
+        Unsaved<T> unsaved = new Unsaved<>(file, filed);
+        return Claim.on(file).map(claim -> new Home<>(unsaved, claim, unsaved.find()));
     }
 
-    static Home ofAnother(Path file) {
-        return new Home(new Unsaved(file), null, Optional.empty());
+    static <T> Home<T> ofAnother(Path file, Filed<T> filed) {
+        return new Home<>(new Unsaved<>(file, filed), null, Optional.empty());
     }
 
-    /** The first free home of a layout that has no file yet. */
-    static Home without(Path folder, String id) {
+    /** The first free home of something that has no file yet. */
+    static <T> Home<T> without(Path folder, String id, Filed<T> filed) {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
@@ -33,20 +33,20 @@ record Home(Unsaved unsaved, @Nullable Claim claim, Optional<Unsaved.Found> foun
         }
         Path first = folder.resolve(id + ".json");
         for (int i = 1; i < 100; i++) {
-            Optional<Home> home = of(i == 1 ? first : folder.resolve(id + "-" + i + ".json"));
+            Optional<Home<T>> home = of(i == 1 ? first : folder.resolve(id + "-" + i + ".json"), filed);
             if (home.isPresent()) {
                 return home.get();
             }
         }
-        return ofAnother(first);
+        return ofAnother(first, filed);
     }
 
     boolean claimed() {
         return claim != null;
     }
 
-    Home withoutFound() {
-        return found.isEmpty() ? this : new Home(unsaved, claim, Optional.empty());
+    Home<T> withoutFound() {
+        return found.isEmpty() ? this : new Home<>(unsaved, claim, Optional.empty());
     }
 
     @Override

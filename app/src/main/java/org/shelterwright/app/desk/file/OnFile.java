@@ -6,24 +6,23 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.layouts.edit.History;
 import org.shelterwright.layouts.file.Fingerprint;
-import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
 
 /**
- * What stands in the file of the layout on the desk.
+ * What stands in the file of what is on the desk.
  *
- * @param path the file; {@code null} if the layout was never saved
+ * @param path the file; {@code null} if it was never saved
  * @param fingerprint what the file held when it was last read or written
- * @param saved the layout in it, or the one that was begun with
- * @param ledger the ledger of that layout
+ * @param saved the content of it, or the one that was begun with
+ * @param ledger the ledger of that content
  * @param steps changes that the history held then
  * @param at when it was read or written
  * @param readOnly why nothing may be saved under its name; {@code null} if it may
  */
-public record OnFile(
+public record OnFile<T>(
         @Nullable Path path,
         Fingerprint fingerprint,
-        Layout saved,
+        T saved,
         Ledger ledger,
         int steps,
         Instant at,
@@ -33,8 +32,8 @@ public record OnFile(
         return Optional.ofNullable(path);
     }
 
-    /** How many changes the history is away from what is saved; none if it leads to the same layout. */
-    public int changesSince(History history) {
+    /** How many changes the history is away from what is saved; none if it leads to the same content. */
+    public int changesSince(History<T> history) {
         if (history.current().equals(saved)) {
             return 0;
         }

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
-import org.shelterwright.layouts.layout.Layout;
 
 /**
  * Unsaved work of a window that ended without saving or asking.
@@ -13,7 +12,7 @@ import org.shelterwright.layouts.layout.Layout;
  * @param at when it was kept
  * @param differences in how many things it differs from the file
  */
-public record Recovery(Layout layout, Instant at, int differences) {
+public record Recovery<T>(T content, Instant at, int differences) {
     /** What is offered. */
     public String sentence(ZoneId zone, LocalDate today) {
         LocalDateTime time = LocalDateTime.ofInstant(at, zone);

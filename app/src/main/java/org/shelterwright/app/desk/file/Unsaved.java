@@ -6,29 +6,29 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
 import org.shelterwright.catalog.json.InputException;
-import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.file.SafeSave;
-import org.shelterwright.layouts.layout.Layout;
 
 /** Work that is not saved yet, kept beside its file as {@code NAME.unsaved.json} in case the program ends. */
-final class Unsaved {
+final class Unsaved<T> {
     private static final String JSON = ".json";
 
     private final Path file;
+    private final Filed<T> filed;
     private boolean ended;
 
-    /** @param home the file of the layout */
-    Unsaved(Path home) {
+    /** @param home the file of what is on the desk */
+    Unsaved(Path home, Filed<T> filed) {
+        this.filed = filed;
         String name = home.getFileName().toString();
         String stem = name.endsWith(JSON) ? name.substring(0, name.length() - JSON.length()) : name;
         file = home.resolveSibling(stem + ".unsaved.json");
     }
 
     /** What was found after a crash. */
-    record Found(Layout layout, Instant at) {}
+    record Found<T>(T content, Instant at) {}
 
     /** @throws InputException if it cannot be written */
-    synchronized void keep(Layout layout) {
+    synchronized void keep(T content) {
         if (ended) {
             return;
         }
@@ -38,17 +38,17 @@ final class Unsaved {
         } catch (IOException e) {
             throw new InputException(file.toString(), "There is no folder " + folder + " to keep unsaved work in.");
         }
-        new SafeSave().replace(file, LayoutFiles.bytes(layout));
+        new SafeSave().replace(file, filed.bytes(content));
     }
 
     /** What is there, if it can be read: a file that was never written whole has another name. */
-    Optional<Found> find() {
+    Optional<Found<T>> find() {
         if (!Files.exists(file)) {
             return Optional.empty();
         }
         try {
             Instant at = Files.getLastModifiedTime(file).toInstant();
-            return Optional.of(new Found(LayoutFiles.read(file).layout(), at));
+            return Optional.of(new Found<>(filed.read(file), at));
         } catch (IOException | InputException e) {
             return Optional.empty();
         }

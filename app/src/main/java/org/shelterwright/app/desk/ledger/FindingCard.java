@@ -19,6 +19,8 @@ import org.shelterwright.layouts.ledger.Verdict;
 /** The finding that is looked at: what, where, by how much, what would mend it, and where the limit comes from. */
 final class FindingCard extends VBox {
     private final Commands commands;
+    private final String orders;
+    private final boolean acceptable;
     private final Sign sign;
     private final Label head = new Label();
     private final Label finding = text("");
@@ -29,18 +31,24 @@ final class FindingCard extends VBox {
     private final Button show;
     private final Button accept;
 
-    FindingCard(Commands commands, Theme theme) {
+    /**
+     * @param orders how the ids of its commands begin
+     * @param acceptable whether rows can be accepted with a reason
+     */
+    FindingCard(Commands commands, Theme theme, String orders, boolean acceptable) {
         super(5);
         this.commands = commands;
+        this.orders = orders;
+        this.acceptable = acceptable;
         sign = new Sign(theme, Verdict.MET);
-        show = order("ledger.show-place", "Show place");
-        accept = order("ledger.accept", "Accept with a reason");
-        Button next = order("ledger.next-finding", "Next, F8");
+        show = order("show-place", "Show place");
+        accept = order("accept", "Accept with a reason");
+        Button next = order("next-finding", "Next, F8");
         HBox title = new HBox(8, sign, head);
         title.setAlignment(Pos.CENTER_LEFT);
-        FlowPane orders = new FlowPane(2, 2, show, accept, next);
+        FlowPane row = new FlowPane(2, 2, show, accept, next);
         getStyleClass().add("card");
-        getChildren().addAll(title, finding, mend, state, source, accepted, orders);
+        getChildren().addAll(title, finding, mend, state, source, accepted, row);
         setMinHeight(Region.USE_PREF_SIZE);
         setVisible(false);
         setManaged(false);
@@ -70,11 +78,12 @@ final class FindingCard extends VBox {
                         .map(one -> "Accepted by " + one.by() + " on " + one.date() + ": " + one.reason())
                         .orElse(""));
         show.setDisable(row.units().isEmpty() && row.place() == null);
-        show.setText(show.isDisabled() ? "Concerns the whole layout" : "Show place");
+        show.setText(
+                show.isDisabled() ? acceptable ? "Concerns the whole layout" : "Concerns the whole leg" : "Show place");
         boolean taken = acceptance.isPresent();
         accept.setText(taken ? "Accept no more" : "Accept with a reason");
-        accept.setOnAction(event -> run(taken ? "ledger.withdraw" : "ledger.accept"));
-        accept.setVisible(row.verdict() == Verdict.BROKEN || row.verdict() == Verdict.NOT_ASSESSED);
+        accept.setOnAction(event -> run(taken ? "withdraw" : "accept"));
+        accept.setVisible(acceptable && (row.verdict() == Verdict.BROKEN || row.verdict() == Verdict.NOT_ASSESSED));
         accept.setManaged(accept.isVisible());
     }
 
@@ -86,7 +95,7 @@ final class FindingCard extends VBox {
     }
 
     private void run(String command) {
-        commands.byId(command).map(Command::id).ifPresent(commands::run);
+        commands.byId(orders + command).map(Command::id).ifPresent(commands::run);
     }
 
     private static Label text(String style) {

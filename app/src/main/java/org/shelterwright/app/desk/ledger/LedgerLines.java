@@ -6,11 +6,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.shelterwright.app.desk.session.Finding;
 import org.shelterwright.app.report.RowGroup;
 import org.shelterwright.app.report.RowMarks;
 import org.shelterwright.app.report.RowText;
-import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Subject;
@@ -25,7 +25,8 @@ final class LedgerLines {
         saved.rows().forEach(row -> this.saved.putIfAbsent(Finding.of(row), row));
     }
 
-    List<Line> lines(Ledger ledger, Layout layout, Shown shown) {
+    /** @param accepted whether somebody has accepted a row with a reason */
+    List<Line> lines(Ledger ledger, Predicate<Row> accepted, Shown shown) {
         RowMarks marks = new RowMarks(ledger);
         List<Row> rows = new ArrayList<>();
         Set<String> metLimits = new HashSet<>();
@@ -48,11 +49,11 @@ final class LedgerLines {
                         rows.stream().filter(row -> row.subject() == subject).toList();
                 if (!of.isEmpty()) {
                     lines.add(new Line.Heading(subject, counts(ledger, subject)));
-                    addEntries(lines, of, marks, layout);
+                    addEntries(lines, of, marks, accepted);
                 }
             }
         } else {
-            addEntries(lines, rows, marks, layout);
+            addEntries(lines, rows, marks, accepted);
         }
         if (left > 0) {
             lines.add(new Line.More(left));
@@ -60,11 +61,10 @@ final class LedgerLines {
         return lines;
     }
 
-    private void addEntries(List<Line> lines, List<Row> rows, RowMarks marks, Layout layout) {
+    private void addEntries(List<Line> lines, List<Row> rows, RowMarks marks, Predicate<Row> accepted) {
         for (RowGroup group : RowGroup.of(rows)) {
-            boolean accepted = group.rows().stream()
-                    .allMatch(row -> layout.acceptance(row.limit(), row.units()).isPresent());
-            lines.add(new Line.Entry(group, marks.of(group), before(group.row()), accepted));
+            boolean all = group.rows().stream().allMatch(accepted);
+            lines.add(new Line.Entry(group, marks.of(group), before(group.row()), all));
         }
     }
 

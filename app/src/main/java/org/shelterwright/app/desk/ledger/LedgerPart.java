@@ -55,7 +55,7 @@ public final class LedgerPart {
         acceptances = new Acceptances(session, questions, person, Clock.system(ZoneId.systemDefault()));
         lines = new LedgerLines(saved.getValue());
         chips = new VerdictChips(theme, verdict -> show(shown.toggled(verdict)));
-        card = new FindingCard(commands, theme);
+        card = new FindingCard(commands, theme, "ledger.", true);
         new LedgerCommands(this, steps, acceptances).addTo(commands);
         node = build(theme);
         session.standing().addListener((observable, before, now) -> refresh());
@@ -135,9 +135,13 @@ public final class LedgerPart {
         return session.now().scene().rules().valueOr(Figure.CLOSE_SHARE, 0.9);
     }
 
+    private boolean accepted(Row row) {
+        return session.now().layout().acceptance(row.limit(), row.units()).isPresent();
+    }
+
     private void refresh() {
         Ledger ledger = session.now().ledger();
-        List<Line> fresh = lines.lines(ledger, session.now().layout(), shown);
+        List<Line> fresh = lines.lines(ledger, this::accepted, shown);
         chips.show(ledger, shown.only());
         order.setText(shown.bySubject() ? "by subject" : "tightest first");
         order.setAccessibleText(shown.bySubject() ? "Put the tightest rows first" : "Put rows together by subject");

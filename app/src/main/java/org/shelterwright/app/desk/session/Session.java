@@ -122,11 +122,11 @@ public final class Session {
         standing.set(new Standing(now().history(), scene, builder.update(scene), now().tryingOut()));
     }
 
-    private void show(History history) {
+    private void show(History<Layout> history) {
         set(history, history.current(), false);
     }
 
-    private void set(History history, Layout layout, boolean tryingOut) {
+    private void set(History<Layout> history, Layout layout, boolean tryingOut) {
         Scene before = now().scene();
         boolean sameAsk = layout.brief() == before.brief()
                 && layout.parts() == before.layout().parts();

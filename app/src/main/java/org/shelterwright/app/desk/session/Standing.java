@@ -13,7 +13,7 @@ import org.shelterwright.layouts.scene.Scene;
  * @param ledger every limit of the scene, answered
  * @param tryingOut whether the scene shows something that is not in the history, such as a unit being dragged
  */
-public record Standing(History history, Scene scene, Ledger ledger, boolean tryingOut) {
+public record Standing(History<Layout> history, Scene scene, Ledger ledger, boolean tryingOut) {
     /** The layout that is shown. */
     public Layout layout() {
         return scene.layout();

@@ -6,7 +6,7 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.layout.Region;
 import org.shelterwright.app.desk.paint.ScreenCanvas;
 import org.shelterwright.app.desk.paint.Worn;
-import org.shelterwright.app.desk.space.solid.World;
+import org.shelterwright.app.desk.space.solid.Aimed;
 import org.shelterwright.app.drawing.Shape;
 
 /**
@@ -16,7 +16,7 @@ import org.shelterwright.app.drawing.Shape;
 public final class SpacePane extends Region {
     private static final double INSET = 16;
 
-    private final World world;
+    private final Aimed world;
     private final Viewpoint viewpoint;
     private final Region controls;
     private final Canvas glass = new Canvas();
@@ -26,7 +26,7 @@ public final class SpacePane extends Region {
     private boolean drawn;
 
     /** @param over what lies over the scene, asked once a frame at most */
-    public SpacePane(World world, Viewpoint viewpoint, Region controls, Worn worn, Supplier<List<Shape>> over) {
+    public SpacePane(Aimed world, Viewpoint viewpoint, Region controls, Worn worn, Supplier<List<Shape>> over) {
         this.world = world;
         this.viewpoint = viewpoint;
         this.controls = controls;

@@ -1,5 +1,8 @@
 package org.shelterwright.app.desk.space;
 
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import javafx.geometry.Point2D;
 import javafx.geometry.Point3D;
 import javafx.scene.input.MouseButton;
@@ -9,8 +12,10 @@ import javafx.scene.input.ScrollEvent;
 import javafx.scene.input.ZoomEvent;
 import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.desk.hand.Ray;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.space.eye.Eye;
+import org.shelterwright.app.desk.space.pick.Hit;
 import org.shelterwright.catalog.space.Box;
 
 /**
@@ -22,17 +27,30 @@ public final class Steering {
     private static final double WHEEL = 1.0016;
 
     private final Viewpoint viewpoint;
-    private final Showing showing;
-    private final Session session;
+    private final Function<Ray, Optional<Point3D>> met;
+    private final Supplier<Point3D> middle;
     private final boolean turning;
     private @Nullable Point2D last;
     private @Nullable Point3D pivot;
 
     /** @param turning whether the view can be turned; if not, what would turn it shifts it */
     public Steering(Viewpoint viewpoint, Showing showing, Session session, Region pane, boolean turning) {
+        this(viewpoint, ray -> showing.picker(session).unit(ray).map(Hit::place), () -> middle(session), pane, turning);
+    }
+
+    /**
+     * @param met where a line of sight first meets something (mm): what the view turns about
+     * @param middle what it turns about otherwise (mm)
+     */
+    public Steering(
+            Viewpoint viewpoint,
+            Function<Ray, Optional<Point3D>> met,
+            Supplier<Point3D> middle,
+            Region pane,
+            boolean turning) {
         this.viewpoint = viewpoint;
-        this.showing = showing;
-        this.session = session;
+        this.met = met;
+        this.middle = middle;
         this.turning = turning;
         pane.addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
         pane.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
@@ -46,10 +64,7 @@ public final class Steering {
         if (turns(event) || shifts(event)) {
             last = new Point2D(event.getX(), event.getY());
             Eye eye = viewpoint.now();
-            pivot = showing.picker(session)
-                    .unit(eye.ray(event.getX(), event.getY()))
-                    .map(hit -> hit.place())
-                    .orElseGet(this::middle);
+            pivot = met.apply(eye.ray(event.getX(), event.getY())).orElseGet(middle);
         }
     }
 
@@ -87,10 +102,10 @@ public final class Steering {
             return;
         }
         Eye eye = viewpoint.now();
-        viewpoint.set(eye.orbited(middle(), eye.azimuth() - event.getAngle(), eye.height()));
+        viewpoint.set(eye.orbited(middle.get(), eye.azimuth() - event.getAngle(), eye.height()));
     }
 
-    private Point3D middle() {
+    private static Point3D middle(Session session) {
         Box in = session.now().scene().body().inside().box();
         return new Point3D(in.x1() / 2e3, in.y1() / 2e3, in.z1() / 4e3);
     }

@@ -2,6 +2,7 @@ package org.shelterwright.app.desk.space;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.animation.AnimationTimer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -23,7 +24,7 @@ public final class Viewpoint {
     private static final double MARGIN = 56;
     private static final double NANOS = 1e6;
 
-    private final Session session;
+    private final Supplier<List<Point3D>> places;
     private final FixedView first;
     private final ReadOnlyObjectWrapper<Eye> eye =
             new ReadOnlyObjectWrapper<>(new Eye(33, 37, Point3D.ZERO, 0.2, false, 800, 600));
@@ -40,8 +41,14 @@ public final class Viewpoint {
         }
     };
 
+    /** A view of the body of a layout. */
     public Viewpoint(Session session, FixedView first) {
-        this.session = session;
+        this(() -> places(session), first);
+    }
+
+    /** @param places what is to be seen if all is shown (mm), at least one */
+    public Viewpoint(Supplier<List<Point3D>> places, FixedView first) {
+        this.places = places;
         this.first = first;
     }
 
@@ -76,12 +83,12 @@ public final class Viewpoint {
     }
 
     public void send(FixedView view) {
-        send(view.of(goal(), places(), MARGIN));
+        send(view.of(goal(), places.get(), MARGIN));
     }
 
     /** Shows the whole body from the same side. */
     public void showAll() {
-        send(FixedView.fitted(goal(), places(), MARGIN));
+        send(FixedView.fitted(goal(), places.get(), MARGIN));
     }
 
     /** Brings cuboids into the middle, nearer if they are small. */
@@ -108,7 +115,7 @@ public final class Viewpoint {
             wanted = chosen;
         } else if (width > 1 && high > 1) {
             placed = true;
-            set(first.of(now().sized(width, high), places(), MARGIN));
+            set(first.of(now().sized(width, high), places.get(), MARGIN));
         }
     }
 
@@ -137,7 +144,7 @@ public final class Viewpoint {
         timer.stop();
     }
 
-    private List<Point3D> places() {
+    private static List<Point3D> places(Session session) {
         Box outside = session.now().scene().body().outside();
         Box in = session.now().scene().body().inside().box();
         Box shown = new Box(outside.x0(), outside.y0(), in.z0(), outside.x1(), outside.y1(), in.z1());

@@ -11,6 +11,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
 import org.shelterwright.app.cli.workshop.Inputs;
+import org.shelterwright.app.cli.workshop.Journeys;
 import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.cli.workshop.Workshop;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
@@ -32,7 +33,7 @@ public final class DeskStart {
     /**
      * Opens a window and waits until it is closed.
      *
-     * @param name a file or {@code sample:NAME}; empty for what was open last, or else the first sample
+     * @param name a layout, brief or journey: a file or {@code sample:NAME}; empty for what was open last, or else the first sample
      * @throws InputException if there is no display, or the file cannot be opened
      */
     public static void run(Workshop workshop, Optional<String> name) {
@@ -46,7 +47,8 @@ public final class DeskStart {
             CompletableFuture<Void> shown = new CompletableFuture<>();
             Platform.runLater(() -> {
                 try {
-                    new DeskWindow(workshop, start.session(), preferences, start.opened()).show(closed::countDown);
+                    new DeskWindow(workshop, start.session(), preferences, start.opened(), start.journey())
+                            .show(closed::countDown);
                     shown.complete(null);
                 } catch (RuntimeException | Error e) {
                     shown.completeExceptionally(e);
@@ -64,13 +66,14 @@ public final class DeskStart {
     }
 
     /** The session is made, and its ledger answered, while the toolkit starts; then it belongs to the window's thread. */
-    private record Start(Session session, Opened opened) {}
+    private record Start(Session session, Opened opened, String journey) {}
 
     private static Start read(Workshop workshop, Optional<String> name, PreferencesFile preferences) {
         Checker checker = workshop.checker().get();
         Inputs inputs = new Inputs(() -> workshop.entries().get().catalog(), checker.ruleSets());
-        Opened opened = name.isPresent() ? inputs.toJudge(name.get()) : last(inputs, preferences);
-        return new Start(new Session(checker, opened.layout()), opened);
+        Optional<String> journey = name.filter(Journeys::named);
+        Opened opened = name.isPresent() && journey.isEmpty() ? inputs.toJudge(name.get()) : last(inputs, preferences);
+        return new Start(new Session(checker, opened.layout()), opened, journey.orElse(""));
     }
 
     /** What was open last, if it can still be opened: nobody asked for it by name, so nobody is troubled if not. */

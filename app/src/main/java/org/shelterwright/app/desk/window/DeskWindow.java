@@ -23,8 +23,10 @@ import org.shelterwright.app.desk.bolt.BoltPart;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.command.KeyMap;
+import org.shelterwright.app.desk.file.FiledLayout;
 import org.shelterwright.app.desk.file.Filing;
 import org.shelterwright.app.desk.file.OnFile;
+import org.shelterwright.app.desk.file.OpenedFile;
 import org.shelterwright.app.desk.ledger.LedgerPart;
 import org.shelterwright.app.desk.list.ListPart;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
@@ -33,8 +35,10 @@ import org.shelterwright.app.desk.search.SearchPart;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.style.StyleSheet;
 import org.shelterwright.app.desk.style.Theme;
+import org.shelterwright.app.desk.transport.JourneyPart;
 import org.shelterwright.app.desk.unit.UnitPart;
 import org.shelterwright.catalog.item.Item;
+import org.shelterwright.layouts.layout.Layout;
 
 /** One window: the place where the parts of the desk are put together. For the window's thread. */
 public final class DeskWindow {
@@ -50,24 +54,28 @@ public final class DeskWindow {
     private final Stage stage = new Stage();
     private final Workshop workshop;
     private final Opened opened;
+    private final String first;
     private final PreferencesFile preferences;
     private final KeyMap keys;
     private final Questions questions;
     private final Person person;
     private final Session session;
-    private final Filing filing;
+    private final Filing<Layout> filing;
     private final FileCommands files;
     private final Search search;
     private final MiddlePart middle;
     private final BoltPart bolt;
     private @Nullable StudyPage studies;
+    private final FxWork loading = new FxWork();
+    private final JourneyPart journey;
 
     /**
      * @param session holds what was opened
      * @param opened what it shows first
+     * @param journey name of the journey that it turns to; empty: none
      */
-    public DeskWindow(Workshop workshop, Session session, PreferencesFile preferences, Opened opened) {
-        this(workshop, session, preferences, opened, WindowQuestions::new);
+    public DeskWindow(Workshop workshop, Session session, PreferencesFile preferences, Opened opened, String journey) {
+        this(workshop, session, preferences, opened, journey, WindowQuestions::new);
     }
 
     /** @param asking makes what asks, for a window and its theme */
@@ -76,9 +84,11 @@ public final class DeskWindow {
             Session session,
             PreferencesFile preferences,
             Opened opened,
+            String journey,
             BiFunction<Window, Theme, Questions> asking) {
         this.workshop = workshop;
         this.opened = opened;
+        this.first = journey;
         this.preferences = preferences;
         questions = asking.apply(stage, theme);
         person = new KeptPerson(preferences);
@@ -91,16 +101,10 @@ public final class DeskWindow {
                 workshop.version().number());
         middle = new MiddlePart(session, commands, theme);
         bolt = new BoltPart(session, commands, ordering, theme);
-        filing = new Filing(session, opened, work, clock, preferences.folder());
-        files = new FileCommands(
-                workshop,
-                session,
-                filing,
-                questions,
-                preferences,
-                work,
-                person,
-                sentence -> notices.show("told", sentence, Map.of("Good", () -> {})));
+        filing = new Filing<>(new FiledLayout(session), OpenedFile.of(opened), work, clock, preferences.folder());
+        files = new FileCommands(workshop, session, filing, questions, preferences, work, person, this::told);
+        this.journey = new JourneyPart(
+                workshop, commands, questions, person, work, loading, preferences.folder(), theme, this::told);
     }
 
     /**
@@ -115,7 +119,7 @@ public final class DeskWindow {
         LookCommands.add(commands, theme);
         commands.add(Command.of("desk.close", "Close the window", List.of("Ctrl+Q"), () -> close(closed)));
         DeskFrame frame = new DeskFrame(commands, keys, theme, notices);
-        new FrameCommands(frame, commands, keys, session, preferences).add();
+        new FrameCommands(frame, commands, keys, session, journey.session(), preferences).add();
         FitOutPage fitOut = fitOut();
         commands.add(new Command(
                 "desk.first-steps",
@@ -147,11 +151,19 @@ public final class DeskWindow {
             close(closed);
         });
         Thread.currentThread().setUncaughtExceptionHandler((thread, failure) -> tellOfFailure(frame, failure));
-        new Following(frame, session, filing, files, clock).start(stage, work.doing());
+        new Following(frame, session, filing, files, journey, clock).start(stage, work.doing());
         stage.show();
         frame.root().requestFocus();
         tellOf3d();
         files.greet(opened);
+        if (!first.isEmpty()) {
+            frame.pages().shown().set(Page.TRANSPORT);
+            journey.open(first);
+        }
+    }
+
+    private void told(String sentence) {
+        notices.show("told", sentence, Map.of("Good", () -> {}));
     }
 
     /** The stage, for tests. */
@@ -173,6 +185,11 @@ public final class DeskWindow {
     @Nullable
     StudyPage studies() {
         return studies;
+    }
+
+    /** The transport page, for tests. */
+    JourneyPart journey() {
+        return journey;
     }
 
     /** Every command of this window, for tests. */
@@ -209,10 +226,11 @@ public final class DeskWindow {
     }
 
     private void turnPages(DeskFrame frame, FitOutPage fitOut) {
-        Region transport = new ComingPage(Page.TRANSPORT);
+        Region transport = new TransportPage(journey, fitOut.node(), theme).node();
         Region boltDown = new BoltDownPage(bolt, fitOut.node(), theme).node();
         frame.pages().shown().addListener((observable, before, page) -> {
             bolt.show(page == Page.BOLT_DOWN);
+            commands.putInstead(page == Page.TRANSPORT ? JourneyPart.INSTEAD : Map.of());
             frame.show(
                     switch (page) {
                         case FIT_OUT -> fitOut.node();
@@ -247,15 +265,17 @@ public final class DeskWindow {
     }
 
     private void close(Runnable closed) {
-        files.whenSafe(() -> {
+        files.whenSafe(() -> journey.whenSafe(() -> {
             KeptLook.keepWindow(stage, preferences);
             stage.hide();
             search.stop();
+            journey.close();
+            loading.close();
             searching.close();
             ordering.close();
             work.close();
             filing.close();
             closed.run();
-        });
+        }));
     }
 }

@@ -16,6 +16,7 @@ import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.file.Filing;
+import org.shelterwright.app.desk.file.OpenedFile;
 import org.shelterwright.app.desk.file.Recovery;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
 import org.shelterwright.app.desk.session.Session;
@@ -24,6 +25,7 @@ import org.shelterwright.app.desk.work.Work;
 import org.shelterwright.app.sheet.Particulars;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.Problem;
+import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.samples.Samples;
 
 /** New, open, save, save under a name, recent files, documents. Asks before anything unsaved is dropped. */
@@ -32,7 +34,7 @@ final class FileCommands {
 
     private final Workshop workshop;
     private final Session session;
-    private final Filing filing;
+    private final Filing<Layout> filing;
     private final Questions questions;
     private final PreferencesFile preferences;
     private final Work work;
@@ -43,7 +45,7 @@ final class FileCommands {
     FileCommands(
             Workshop workshop,
             Session session,
-            Filing filing,
+            Filing<Layout> filing,
             Questions questions,
             PreferencesFile preferences,
             Work work,
@@ -122,7 +124,7 @@ final class FileCommands {
     /** Puts a layout on the desk; gives whether it could be. */
     boolean show(Opened layout) {
         try {
-            filing.open(layout);
+            filing.open(OpenedFile.of(layout));
         } catch (IllegalArgumentException e) {
             questions.tell("This cannot be opened", String.valueOf(e.getMessage()));
             return false;
@@ -140,7 +142,7 @@ final class FileCommands {
         filing.recovery().ifPresent(this::offer);
     }
 
-    private void offer(Recovery found) {
+    private void offer(Recovery<Layout> found) {
         Optional<Integer> answer = questions.choose(
                 "Unsaved work was found",
                 found.sentence(ZoneId.systemDefault(), LocalDate.now(ZoneId.systemDefault())),

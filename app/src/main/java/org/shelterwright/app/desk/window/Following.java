@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
@@ -14,7 +15,11 @@ import org.shelterwright.app.desk.file.Filing;
 import org.shelterwright.app.desk.file.OnFile;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.session.Standing;
+import org.shelterwright.app.desk.transport.JourneyPart;
+import org.shelterwright.app.desk.transport.JourneyStanding;
+import org.shelterwright.app.desk.transport.JourneyWork;
 import org.shelterwright.layouts.edit.History;
+import org.shelterwright.layouts.layout.Layout;
 
 /** Keeps the frame true to the layout and its file, and looks now and then whether another has changed the file. */
 final class Following {
@@ -22,15 +27,23 @@ final class Following {
 
     private final DeskFrame frame;
     private final Session session;
-    private final Filing filing;
+    private final Filing<Layout> filing;
     private final FileCommands files;
+    private final JourneyPart journey;
     private final Clock clock;
 
-    Following(DeskFrame frame, Session session, Filing filing, FileCommands files, Clock clock) {
+    Following(
+            DeskFrame frame,
+            Session session,
+            Filing<Layout> filing,
+            FileCommands files,
+            JourneyPart journey,
+            Clock clock) {
         this.frame = frame;
         this.session = session;
         this.filing = filing;
         this.files = files;
+        this.journey = journey;
         this.clock = clock;
     }
 
@@ -47,8 +60,13 @@ final class Following {
                 .units()
                 .addListener((observable, before, units) -> frame.status()
                         .show("Selected", StatusFacts.names(units, session.now().layout())));
+        journey.session().standing().addListener((observable, before, now) -> follow(stage));
+        journey.session().focus().addListener((observable, before, now) -> showJourney());
+        journey.file().addListener((observable, before, now) -> follow(stage));
+        frame.pages().shown().addListener((observable, before, now) -> follow(stage));
         Timeline heartbeat = new Timeline(new KeyFrame(Duration.seconds(HEARTBEAT_S), event -> {
             filing.look();
+            journey.look();
             showFile();
         }));
         heartbeat.setCycleCount(Animation.INDEFINITE);
@@ -61,34 +79,69 @@ final class Following {
     private void follow(Stage stage) {
         Standing now = session.now();
         frame.refuse("");
-        frame.pages().show(now.ledger());
-        StatusFacts.show(frame.status(), now);
-        if (!now.tryingOut()) {
-            History history = now.history();
+        frame.pages().show(now.ledger(), journey.rows());
+        StatusFacts.show(frame.status(), now, !ofJourney());
+        showJourney();
+        boolean tryingOut = ofJourney()
+                ? journey.session().now().map(JourneyStanding::tryingOut).orElse(false)
+                : now.tryingOut();
+        if (!tryingOut) {
+            History<?> history = ofJourney()
+                    ? journey.session()
+                            .now()
+                            .<History<?>>map(JourneyStanding::history)
+                            .orElse(History.of(""))
+                    : now.history();
             frame.showHistory(
                     history.canUndo(),
                     history.canUndo() ? history.undoNames().get(0) : "",
                     history.canRedo(),
                     history.canRedo() ? history.redoNames().get(0) : "");
             showFile();
-            stage.setTitle(now.layout().brief().name()
-                    + filing.state()
-                            .get()
-                            .file()
+            stage.setTitle(name()
+                    + (ofJourney()
+                                    ? journeyFile().flatMap(OnFile::file)
+                                    : filing.state().get().file())
                             .map(path -> ", " + path.getFileName())
                             .orElse("")
                     + " - Shelterwright");
         }
     }
 
+    /** Whether the frame speaks of the journey: its page is shown, and one is open. */
+    private boolean ofJourney() {
+        return frame.pages().shown().get() == Page.TRANSPORT
+                && journey.session().now().isPresent();
+    }
+
+    private Optional<OnFile<JourneyWork>> journeyFile() {
+        return Optional.ofNullable(journey.file().getValue());
+    }
+
+    private String name() {
+        return ofJourney()
+                ? journey.session().now().orElseThrow().journey().name()
+                : session.now().layout().brief().name();
+    }
+
+    private void showJourney() {
+        boolean shown = ofJourney();
+        journey.facts().forEach((fact, value) -> frame.status().show(fact, shown ? value : ""));
+    }
+
     private void showFile() {
         frame.band()
                 .show(
-                        session.now().layout().brief().name(),
-                        SavedWords.of(filing.state().get(), filing.changesSinceSave(), Instant.now(clock)));
+                        name(),
+                        ofJourney()
+                                ? journeyFile()
+                                        .map(file ->
+                                                SavedWords.of(file, journey.changesSinceSave(), Instant.now(clock)))
+                                        .orElse("")
+                                : SavedWords.of(filing.state().get(), filing.changesSinceSave(), Instant.now(clock)));
     }
 
-    private void tellReadOnly(OnFile file) {
+    private void tellReadOnly(OnFile<Layout> file) {
         frame.notices().hide("read-only");
         String readOnly = file.readOnly();
         if (readOnly != null) {

@@ -7,6 +7,7 @@ import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.command.KeyMap;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
 import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.transport.JourneySession;
 
 /** What can be done with the frame: finding commands, turning pages, the lists of changes and of keys. */
 final class FrameCommands {
@@ -14,13 +15,21 @@ final class FrameCommands {
     private final Commands commands;
     private final KeyMap keys;
     private final Session session;
+    private final JourneySession journey;
     private final PreferencesFile preferences;
 
-    FrameCommands(DeskFrame frame, Commands commands, KeyMap keys, Session session, PreferencesFile preferences) {
+    FrameCommands(
+            DeskFrame frame,
+            Commands commands,
+            KeyMap keys,
+            Session session,
+            JourneySession journey,
+            PreferencesFile preferences) {
         this.frame = frame;
         this.commands = commands;
         this.keys = keys;
         this.session = session;
+        this.journey = journey;
         this.preferences = preferences;
     }
 
@@ -46,7 +55,18 @@ final class FrameCommands {
                                 || session.now().history().canRedo()
                         ? Optional.empty()
                         : Optional.of("Nothing was changed yet."),
-                () -> new HistoryPage(session).open(frame.over())));
+                () -> new HistoryPage(() -> session.now().history(), session::undo, session::redo).open(frame.over())));
+        commands.add(new Command(
+                "journey.history",
+                "List the changes of the journey",
+                List.of("history", "undo"),
+                List.of(),
+                () -> journey.now()
+                        .filter(now -> now.history().canUndo() || now.history().canRedo())
+                        .map(now -> Optional.<String>empty())
+                        .orElse(Optional.of("Nothing was changed yet.")),
+                () -> new HistoryPage(() -> journey.now().orElseThrow().history(), journey::undo, journey::redo)
+                        .open(frame.over())));
         commands.add(new Command(
                 "desk.keys",
                 "List the keys",

@@ -3,23 +3,27 @@ package org.shelterwright.app.desk.window;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Pane;
-import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.layouts.edit.History;
 
 /** Every change by name, done and undone, in order of time. Choosing one goes there. */
 final class HistoryPage {
-    private final Session session;
+    private final Supplier<History<?>> history;
+    private final Runnable undo;
+    private final Runnable redo;
     private final ListView<Step> list = new ListView<>();
 
     /** @param distance steps to undo (below zero) or to do again */
     private record Step(String name, int distance) {}
 
-    HistoryPage(Session session) {
-        this.session = session;
+    HistoryPage(Supplier<History<?>> history, Runnable undo, Runnable redo) {
+        this.history = history;
+        this.undo = undo;
+        this.redo = redo;
         list.setId("history-list");
         list.setCellFactory(view -> new ListCell<>() {
             @Override
@@ -31,7 +35,7 @@ final class HistoryPage {
     }
 
     void open(Pane over) {
-        list.getItems().setAll(steps(session.now().history()));
+        list.getItems().setAll(steps(history.get()));
         SheetOver sheet =
                 new SheetOver(over, "Changes", "Enter or a click goes to how it was after a change.", list, 360);
         list.setOnMouseClicked(event -> go(sheet));
@@ -42,7 +46,7 @@ final class HistoryPage {
             }
         });
         sheet.open(list);
-        int now = session.now().history().undoNames().size();
+        int now = history.get().undoNames().size();
         list.getSelectionModel().select(now);
         list.scrollTo(Math.max(0, now - 5));
     }
@@ -53,9 +57,9 @@ final class HistoryPage {
         if (chosen != null) {
             for (int i = 0; i < Math.abs(chosen.distance()); i++) {
                 if (chosen.distance() < 0) {
-                    session.undo();
+                    undo.run();
                 } else {
-                    session.redo();
+                    redo.run();
                 }
             }
         }
@@ -67,7 +71,7 @@ final class HistoryPage {
                 : step.distance() > 0 ? step.name() + "  (undone)" : step.name();
     }
 
-    private static List<Step> steps(History history) {
+    private static List<Step> steps(History<?> history) {
         List<String> done = new ArrayList<>(history.undoNames());
         Collections.reverse(done);
         List<Step> steps = new ArrayList<>();

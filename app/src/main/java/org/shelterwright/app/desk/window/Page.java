@@ -1,5 +1,6 @@
 package org.shelterwright.app.desk.window;
 
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Row;
@@ -8,22 +9,16 @@ import org.shelterwright.layouts.ledger.Verdict;
 
 /** The pages, along the job. */
 enum Page {
-    FIT_OUT("Fit-out", 1, ""),
-    TRANSPORT(
-            "Transport",
-            2,
-            "Here will be the legs of a journey, what goes on which wagon, and how it is held. There is nothing yet: no"
-                    + " limit of transport is checked, and none is claimed to be met."),
-    BOLT_DOWN("Bolt-down", 3, "");
+    FIT_OUT("Fit-out", 1),
+    TRANSPORT("Transport", 2),
+    BOLT_DOWN("Bolt-down", 3);
 
     private final String title;
     private final int number;
-    private final String coming;
 
-    Page(String title, int number, String coming) {
+    Page(String title, int number) {
         this.title = title;
         this.number = number;
-        this.coming = coming;
     }
 
     /** The page on which the limits of a subject count. */
@@ -47,16 +42,20 @@ enum Page {
         return title;
     }
 
-    /** What will be here; empty if it is. */
-    String coming() {
-        return coming;
+    Standing standing(Ledger ledger) {
+        return standing(ledger, row -> of(row.subject()) == this);
     }
 
-    Standing standing(Ledger ledger) {
+    /** The standing of a page that has a ledger of its own. */
+    static Standing ofAll(Ledger ledger) {
+        return standing(ledger, row -> true);
+    }
+
+    private static Standing standing(Ledger ledger, Predicate<Row> counted) {
         Verdict worst = null;
         int count = 0;
         for (Row row : ledger.rows()) {
-            if (of(row.subject()) == this) {
+            if (counted.test(row)) {
                 boolean worse = worst == null || row.verdict().compareTo(worst) < 0;
                 count = worse ? 1 : count + (row.verdict() == worst ? 1 : 0);
                 worst = worse ? row.verdict() : worst;

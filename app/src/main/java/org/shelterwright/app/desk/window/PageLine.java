@@ -3,6 +3,7 @@ package org.shelterwright.app.desk.window;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.geometry.Pos;
@@ -63,8 +64,16 @@ final class PageLine extends HBox {
         stations.forEach(station -> station.setSelected(false));
     }
 
-    void show(Ledger ledger) {
-        stations.forEach(station -> station.show(ledger));
+    /**
+     * Shows how every page stands.
+     *
+     * @param journey the rows of the journey on the desk, in place of those of the layout; empty if there is none
+     */
+    void show(Ledger ledger, Optional<Ledger> journey) {
+        stations.forEach(station -> station.show(
+                station.page == Page.TRANSPORT && journey.isPresent()
+                        ? Page.ofAll(journey.get())
+                        : station.page.standing(ledger)));
     }
 
     /** Marks the page that is there. */
@@ -93,8 +102,7 @@ final class PageLine extends HBox {
             setMinWidth(140);
         }
 
-        void show(Ledger ledger) {
-            Page.Standing standing = page.standing(ledger);
+        void show(Page.Standing standing) {
             Verdict verdict = standing.verdict();
             sign.setVisible(verdict != null);
             sign.setManaged(verdict != null);

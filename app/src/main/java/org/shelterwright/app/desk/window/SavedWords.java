@@ -8,7 +8,7 @@ import org.shelterwright.app.desk.file.OnFile;
 final class SavedWords {
     private SavedWords() {}
 
-    static String of(OnFile file, int changes, Instant now) {
+    static String of(OnFile<?> file, int changes, Instant now) {
         String since = changes == 0 ? "" : changes == 1 ? ", 1 change since" : ", " + changes + " changes since";
         if (file.readOnly() != null) {
             return "read only" + since;

@@ -18,13 +18,20 @@ final class StatusFacts {
 
     private StatusFacts() {}
 
-    static void show(StatusLine line, Standing now) {
+    /** @param shown whether a page is shown that speaks of the layout; if not, its facts take no place */
+    static void show(StatusLine line, Standing now, boolean shown) {
         Layout layout = now.layout();
         line.show(
                 "Placed",
-                layout.placements().size() + " of " + layout.brief().units().size());
-        line.show("Limits", counts(now.ledger()));
-        if (!now.tryingOut()) {
+                shown
+                        ? layout.placements().size() + " of "
+                                + layout.brief().units().size()
+                        : "");
+        line.show("Limits", shown ? counts(now.ledger()) : "");
+        if (!shown) {
+            line.show("Filled body, on the road", "");
+            line.show("Centre of mass", "");
+        } else if (!now.tryingOut()) {
             Optional<StateTotal> body = body(MassStatement.of(now.scene()));
             line.show("Filled body, on the road", body.map(StatusFacts::mass).orElse("not assessed"));
             line.show("Centre of mass", body.map(StatusFacts::centre).orElse("not assessed"));

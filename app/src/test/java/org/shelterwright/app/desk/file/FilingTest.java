@@ -45,11 +45,11 @@ class FilingTest {
 
     private final WorkAtOnce work = new WorkAtOnce();
     private final List<String> told = new ArrayList<>();
-    private final List<Filing> open = new ArrayList<>();
+    private final List<Filing<Layout>> open = new ArrayList<>();
     private Path file;
     private Path unsaved;
     private Session session;
-    private Filing filing;
+    private Filing<Layout> filing;
 
     @BeforeEach
     void openOne() {
@@ -140,7 +140,7 @@ class FilingTest {
         Files.setLastModifiedTime(
                 unsaved, java.nio.file.attribute.FileTime.from(Instant.parse("2026-03-01T14:02:00Z")));
 
-        Filing again = open(file.toString());
+        Filing<Layout> again = open(file.toString());
 
         Recovery found = again.recovery().orElseThrow();
         assertThat(found.differences())
@@ -162,7 +162,7 @@ class FilingTest {
     void unsavedWorkThatIsLetGoIsGone() throws IOException {
         filing.close();
         Files.write(unsaved, LayoutFiles.bytes(new TakeOutUnit(UNIT).apply(LAYOUT)));
-        Filing again = open(file.toString());
+        Filing<Layout> again = open(file.toString());
 
         again.dropRecovery();
 
@@ -192,7 +192,7 @@ class FilingTest {
 
     @Test
     void aSecondWindowMayLookButNotSave() {
-        Filing second = open(file.toString());
+        Filing<Layout> second = open(file.toString());
 
         assertThat(second.state().get().readOnly())
                 .startsWith("post.layout.json is open in another window (")
@@ -262,7 +262,7 @@ class FilingTest {
 
     @Test
     void aSampleHasNoFileButItsUnsavedWorkIsKept() {
-        Filing sample = open("sample:river-post");
+        Filing<Layout> sample = open("sample:river-post");
         assertThat(sample.state().get().file()).isEmpty();
         turn();
         Path kept = folder.resolve("user/unsaved/river-post.unsaved.json");
@@ -278,7 +278,7 @@ class FilingTest {
 
     @Test
     void withoutAFileSavingAsksForAName() {
-        Filing sample = open("sample:river-post");
+        Filing<Layout> sample = open("sample:river-post");
 
         sample.save(false, () -> told.add("saved"), told::add);
 
@@ -289,7 +289,7 @@ class FilingTest {
     void openingAnotherLayoutLetsGoOfTheFirst() {
         Opened water = INPUTS.toJudge("sample:water-lab");
 
-        filing.open(water);
+        filing.open(OpenedFile.of(water));
 
         assertThat(session.now().layout()).isEqualTo(water.layout());
         assertThat(filing.state().get().file()).isEmpty();
@@ -316,10 +316,11 @@ class FilingTest {
         assertThat(Differences.count(without, LAYOUT)).isEqualTo(Differences.count(LAYOUT, without));
     }
 
-    private Filing open(String name) {
+    private Filing<Layout> open(String name) {
         Opened opened = INPUTS.toJudge(name);
         session = new Session(CHECKER, opened.layout());
-        Filing made = new Filing(session, opened, work, Clock.systemUTC(), folder.resolve("user"));
+        Filing<Layout> made = new Filing<>(
+                new FiledLayout(session), OpenedFile.of(opened), work, Clock.systemUTC(), folder.resolve("user"));
         open.add(made);
         return made;
     }

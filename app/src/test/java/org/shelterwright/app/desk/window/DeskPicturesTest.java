@@ -68,8 +68,6 @@ class DeskPicturesTest extends WindowTest {
         open(width, height, ground, text);
         run("ledger.worst-finding");
         keep("fit-out");
-        run("desk.page-2");
-        keep("transport");
         run("desk.page-3");
         await("the steps are there", () -> free("bolt.next"));
         for (int i = 0; i < 7; i++) {
@@ -115,7 +113,7 @@ class DeskPicturesTest extends WindowTest {
 
     /** Of the pages the guide has every look and size; of other states one light and one dark. */
     private boolean inGuide(String state) {
-        return List.of("fit-out", "transport", "bolt-down").contains(state)
+        return List.of("fit-out", "bolt-down").contains(state)
                 ? !look.endsWith("-200")
                 : List.of("light-1366x768", "dark-1920x1080").contains(look);
     }

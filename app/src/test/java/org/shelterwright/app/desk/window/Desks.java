@@ -42,6 +42,7 @@ final class Desks {
                 new Session(CHECKER, opened.layout()),
                 new PreferencesFile(userFolder),
                 opened,
+                "",
                 (stage, theme) -> questions);
         CompletableFuture<Void> closed = new CompletableFuture<>();
         window.show(() -> closed.complete(null));

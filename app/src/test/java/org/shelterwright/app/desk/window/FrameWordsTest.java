@@ -78,9 +78,9 @@ class FrameWordsTest {
         DeskStart.requireDisplay("Mac OS X", Map.of());
     }
 
-    private static OnFile onFile(String name, String readOnly) {
+    private static OnFile<Layout> onFile(String name, String readOnly) {
         Layout layout = TestLayout.riverPost();
-        return new OnFile(
+        return new OnFile<>(
                 name == null ? null : Path.of(name), Fingerprint.NONE, layout, new Ledger(List.of()), 0, AT, readOnly);
     }
 }

@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.session.Finding;
-import org.shelterwright.app.desk.session.Standing;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Circle;
 import org.shelterwright.app.drawing.Colour;
@@ -20,7 +21,6 @@ import org.shelterwright.app.look.VerdictSign;
 import org.shelterwright.app.type.Typeface;
 import org.shelterwright.app.type.Wrap;
 import org.shelterwright.app.view.Block;
-import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
@@ -34,16 +34,22 @@ final class FindingMarks {
     private static final int MOST_LINES = 3;
 
     private final Glass glass;
-    private final Standing standing;
-    private final Situation situation;
+    private final List<Row> rows;
+    private final Predicate<Row> sized;
+    private final Function<Row, Optional<Box>> where;
     private final List<Shape> shapes = new ArrayList<>();
     private final List<Bounds> signs = new ArrayList<>();
     private @Nullable Tag tag;
 
-    FindingMarks(Glass glass, Standing standing, Situation situation) {
+    /**
+     * @param sized whether the place of a broken row of what is moved is shown in its true size
+     * @param where the place of a row; empty if it has none here
+     */
+    FindingMarks(Glass glass, List<Row> rows, Predicate<Row> sized, Function<Row, Optional<Box>> where) {
         this.glass = glass;
-        this.standing = standing;
-        this.situation = situation;
+        this.rows = rows;
+        this.sized = sized;
+        this.where = where;
     }
 
     List<Shape> shapes() {
@@ -63,7 +69,6 @@ final class FindingMarks {
 
     /** @param selected units whose clashes are shown in their true size while something is tried out */
     void mark(@Nullable Finding chosen, Set<String> selected, Typeface typeface) {
-        List<Row> rows = standing.ledger().rows();
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
             boolean isChosen = chosen != null && Finding.of(row).equals(chosen);
@@ -83,20 +88,13 @@ final class FindingMarks {
     }
 
     private boolean clashes(Row row, Set<String> selected) {
-        return standing.tryingOut()
-                && row.verdict() == Verdict.BROKEN
-                && row.place() != null
+        return row.verdict() == Verdict.BROKEN
+                && sized.test(row)
                 && row.units().stream().anyMatch(selected::contains);
     }
 
     private Optional<Box> place(Row row) {
-        if (row.place() != null) {
-            return Optional.of(row.place());
-        }
-        return row.units().stream()
-                .flatMap(id -> standing.scene().unit(id).stream())
-                .map(unit -> unit.outline(situation))
-                .findFirst();
+        return where.apply(row);
     }
 
     /** The middle of a place; of a high one, the lower part, where people look for the foot of a clash. */

@@ -2,6 +2,7 @@ package org.shelterwright.app.desk.space.mark;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.shelterwright.app.desk.hand.Catch;
 import org.shelterwright.app.desk.hand.Clearance;
 import org.shelterwright.app.desk.paint.ScreenCanvas;
@@ -10,13 +11,13 @@ import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Circle;
 import org.shelterwright.app.drawing.Lines;
 import org.shelterwright.app.drawing.Pen;
-import org.shelterwright.app.drawing.Polygon;
 import org.shelterwright.app.drawing.Shape;
 import org.shelterwright.app.drawing.Spot;
 import org.shelterwright.app.look.Role;
 import org.shelterwright.app.type.Typeface;
 import org.shelterwright.app.view.AxesFigure;
 import org.shelterwright.catalog.space.Box;
+import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.scene.PlacedUnit;
 
 /** Draws what lies over the space, in one order: overlays, names, outlines, findings, distances, tags. */
@@ -54,8 +55,11 @@ public final class Marks {
                 unit -> over.picker().shown().test(unit) && over.solid().test(unit));
         shapes.addAll(names.shapes());
         outlines();
-        FindingMarks findings =
-                new FindingMarks(glass, over.standing(), over.picker().situation());
+        FindingMarks findings = new FindingMarks(
+                glass,
+                over.standing().ledger().rows(),
+                row -> over.standing().tryingOut() && row.place() != null,
+                this::place);
         findings.mark(over.finding(), over.selected(), typeface);
         shapes.addAll(findings.shapes());
         shapes.addAll(new AxesFigure(glass.eye().axonometry()).shapes(axes()));
@@ -72,6 +76,15 @@ public final class Marks {
             shapes.add(SelectionMark.frame(over.frame()));
         }
         naming();
+    }
+
+    private Optional<Box> place(Row row) {
+        return row.place() != null
+                ? Optional.of(row.place())
+                : row.units().stream()
+                        .flatMap(id -> over.standing().scene().unit(id).stream())
+                        .map(unit -> unit.outline(over.picker().situation()))
+                        .findFirst();
     }
 
     private void outlines() {
@@ -106,23 +119,8 @@ public final class Marks {
     }
 
     private void caught(Catch caught) {
-        for (Box face : caught.faces()) {
-            shapes.add(
-                    new Polygon(glass.hull(List.of(face)), Role.ACCENT.colour().with(0.1), DISTANCE));
-        }
-        Spot at = glass.spot(caught.place());
-        double r = glass.sized(7);
-        if (caught.kind() == Catch.Kind.GRID) {
-            shapes.add(Lines.of(DISTANCE, at.plus(-r, 0), at.plus(r, 0)));
-            shapes.add(Lines.of(DISTANCE, at.plus(0, -r), at.plus(0, r)));
-        } else {
-            shapes.add(new Polygon(
-                    List.of(at.plus(-r, 0), at.plus(0, -r), at.plus(r, 0), at.plus(0, r)),
-                    Role.RAISED.colour(),
-                    Pen.of(0.45, Role.ACCENT.colour())));
-            shapes.add(new Circle(at, 0.6, Role.ACCENT.colour(), null));
-        }
-        tags.add(Tag.caught(at, caught.words()));
+        shapes.addAll(CatchLook.shapes(glass, caught));
+        tags.add(Tag.caught(glass.spot(caught.place()), caught.words()));
     }
 
     private void distance(Distance distance) {

@@ -8,12 +8,8 @@ import java.util.Set;
 import java.util.function.Function;
 import javafx.scene.AmbientLight;
 import javafx.scene.Group;
-import javafx.scene.ParallelCamera;
-import javafx.scene.PerspectiveCamera;
-import javafx.scene.SceneAntialiasing;
 import javafx.scene.SubScene;
 import javafx.scene.paint.Color;
-import javafx.scene.transform.Affine;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.space.cut.Section;
 import org.shelterwright.app.desk.space.eye.Eye;
@@ -26,20 +22,12 @@ import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 
 /**
- * The scene of solids. Shows one resolved layout after the other and touches only what changed. The camera stays where the
- * toolkit has it; the scene is brought before it by the same figures with which the eye projects.
+ * The scene of solids. Shows one resolved layout after the other and touches only what changed.
  */
-public final class World {
-    /** Depth that is kept apart in a parallel view, before and behind the target (mm). */
-    private static final double DEPTH = 60_000;
-
-    /** The same in perspective (mm): less, since nearness costs fineness there. */
-    private static final double AROUND = 16_000;
-
+public final class World implements Aimed {
     private final Palette palette = new Palette();
     private final Function<Colour, Color> worn;
     private final Coats coats;
-    private final Affine frame = new Affine();
     private final Group solids = new Group();
     private final Group zones = new Group();
     private final Group swings = new Group();
@@ -47,9 +35,7 @@ public final class World {
     private final Skin patches;
     private final Ink patchLines;
     private final Map<String, UnitBody> units = new LinkedHashMap<>();
-    private final PerspectiveCamera perspective = new PerspectiveCamera(true);
-    private final ParallelCamera parallel = new ParallelCamera();
-    private final SubScene view;
+    private final Lens lens;
     private Eye eye;
     private @Nullable Scene shown;
     private @Nullable Situation situation;
@@ -64,15 +50,13 @@ public final class World {
         patchLines = new Ink(palette, coats.plain());
         Group root = new Group(
                 room.group(), patches.view(), patchLines.view(), solids, zones, swings, new AmbientLight(Color.WHITE));
-        root.getTransforms().add(frame);
-        view = new SubScene(root, eye.width(), eye.high(), true, SceneAntialiasing.BALANCED);
-        view.setMouseTransparent(true);
-        perspective.setFieldOfView(Eye.ANGLE);
+        lens = new Lens(root, eye);
         paint();
     }
 
+    @Override
     public SubScene view() {
-        return view;
+        return lens.view();
     }
 
     public Group zones() {
@@ -118,33 +102,10 @@ public final class World {
         });
     }
 
-    /** Looks from another place. Cost: linear in all lines. */
+    @Override
     public void aim(Eye from) {
         eye = from;
-        view.setWidth(from.width());
-        view.setHeight(from.high());
-        var r = from.right();
-        var u = from.up().multiply(-1);
-        var f = from.towards().multiply(-1);
-        var t = from.target();
-        if (from.perspective()) {
-            double away = from.distance();
-            perspective.setNearClip(Math.max(away * 0.05, away - AROUND));
-            perspective.setFarClip(away + AROUND);
-            set(r, u, f, t, 0, 0, away);
-            view.setCamera(perspective);
-        } else {
-            double flat = 0.45 * Math.max(from.width(), from.high()) / DEPTH;
-            set(
-                    r.multiply(from.scale()),
-                    u.multiply(from.scale()),
-                    f.multiply(flat),
-                    t,
-                    from.width() / 2,
-                    from.high() / 2,
-                    0);
-            view.setCamera(parallel);
-        }
+        lens.aim(from);
         room.aim(from);
         patchLines.aim(from);
         units.values().forEach(body -> body.aim(from));
@@ -153,30 +114,7 @@ public final class World {
     /** Paints all colours again, after a change of the theme. */
     public void paint() {
         palette.paint();
-        view.setFill(worn.apply(Role.VIEW.colour()));
-    }
-
-    private void set(
-            javafx.geometry.Point3D x,
-            javafx.geometry.Point3D y,
-            javafx.geometry.Point3D z,
-            javafx.geometry.Point3D target,
-            double dx,
-            double dy,
-            double dz) {
-        frame.setToTransform(
-                x.getX(),
-                x.getY(),
-                x.getZ(),
-                dx - x.dotProduct(target),
-                y.getX(),
-                y.getY(),
-                y.getZ(),
-                dy - y.dotProduct(target),
-                z.getX(),
-                z.getY(),
-                z.getZ(),
-                dz - z.dotProduct(target));
+        lens.view().setFill(worn.apply(Role.VIEW.colour()));
     }
 
     private UnitBody body(PlacedUnit unit) {

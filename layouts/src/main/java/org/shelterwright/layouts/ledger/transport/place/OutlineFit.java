@@ -77,17 +77,22 @@ public record OutlineFit(
         int left = solid.y1() - middle;
         int right = middle - solid.y0();
         int half = Math.max(left, right);
-        Double radius = leg.leg().curveM();
-        int off = 0;
-        if (radius != null && car.wheels().size() == 2 && outline.curveM() != null) {
-            double metres = CurveThrow.metres(car.wheels(), x, radius);
-            off = Math.max(0, (int) Math.ceil(metres * Lengths.M) - outline.allowedThrow());
-        }
+        int off = thrown(leg, car, outline, x);
         if (high > outline.highest()) {
             return new OutlineFit(
                     outline.highest() - high, off, true, left >= right, x, half, outline.highest(), low, high, solid);
         }
         int allowed = Math.max(0, outline.halfWidth(Math.max(low, outline.lowest()), high));
         return new OutlineFit(allowed - half - off, off, false, left >= right, x, half, allowed, low, high, solid);
+    }
+
+    /** How far a section is thrown off the track's middle in the least curve of a leg, beyond what the outline allows (µm). */
+    public static int thrown(LegScene leg, TransitCar car, Outline outline, int x) {
+        Double radius = leg.leg().curveM();
+        if (radius == null || car.wheels().size() != 2 || outline.curveM() == null) {
+            return 0;
+        }
+        double metres = CurveThrow.metres(car.wheels(), x, radius);
+        return Math.max(0, (int) Math.ceil(metres * Lengths.M) - outline.allowedThrow());
     }
 }

@@ -44,6 +44,21 @@ class HoldTest {
         return Hold.of(bundle, push, friction, 0.75);
     }
 
+    /** Ice under it: neither its weight nor a strap over it holds anything, and that is said, not divided by. */
+    @Test
+    void withoutFrictionATieDownHoldsNothing() {
+        TransportRig rig = tenTonnes()
+                .against(TransportRig.push(0, 0, 0.5, 1.25, 1.1))
+                .lash(Lashing.over("A1", "strap-50", List.of("a"), "right 4", "left 4"));
+
+        Hold hold = hold(rig, 0, Face.LEFT);
+
+        assertThat(hold.holdsN()).isZero();
+        assertThat(hold.needN()).isPositive();
+        assertThat(hold.use()).isGreaterThan(1).isNotNaN();
+        assertThat(Held.parts(hold)).isEqualTo("nothing holds it");
+    }
+
     /**
      * Number of upright straps with 4 kN tension for 10 t: computed from {@code n = (c − µ) m g f_s / (2 µ F_T)}; formula and f_s as
      * quoted from EN 12195-1:2010. The values were computed with g = 9.81.

@@ -1,0 +1,280 @@
+package org.shelterwright.app.desk.transport;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.cli.workshop.Journeys;
+import org.shelterwright.app.cli.workshop.Workshop;
+import org.shelterwright.app.desk.ask.Person;
+import org.shelterwright.app.desk.ask.Questions;
+import org.shelterwright.app.desk.command.Command;
+import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.file.Filing;
+import org.shelterwright.app.desk.file.OnFile;
+import org.shelterwright.app.desk.file.OpenedFile;
+import org.shelterwright.app.desk.file.Recovery;
+import org.shelterwright.app.desk.work.Work;
+import org.shelterwright.app.journey.JourneyReport;
+import org.shelterwright.app.sheet.Particulars;
+import org.shelterwright.catalog.json.InputException;
+import org.shelterwright.catalog.json.Problem;
+import org.shelterwright.layouts.file.Fingerprint;
+import org.shelterwright.layouts.file.OpenedJourney;
+
+/** Opens, saves and documents the journey. Asks before anything unsaved is dropped. */
+final class JourneyFileCommands {
+    static final String SAMPLE = "sample:road-rail-move";
+    private static final int SHOWN = 3;
+
+    private final Workshop workshop;
+    private final JourneySession session;
+    private final Questions questions;
+    private final Work work;
+    private final Path userFolder;
+    private final Person person;
+    private final Consumer<String> told;
+    private final ReadOnlyObjectWrapper<@Nullable OnFile<JourneyWork>> state = new ReadOnlyObjectWrapper<>(null);
+    private @Nullable Filing<JourneyWork> filing;
+
+    /**
+     * @param userFolder where unsaved work without a file is kept
+     * @param told is given sentences that need no answer
+     */
+    JourneyFileCommands(
+            Workshop workshop,
+            JourneySession session,
+            Questions questions,
+            Work work,
+            Path userFolder,
+            Person person,
+            Consumer<String> told) {
+        this.workshop = workshop;
+        this.session = session;
+        this.questions = questions;
+        this.work = work;
+        this.userFolder = userFolder;
+        this.person = person;
+        this.told = told;
+    }
+
+    void addTo(Commands commands) {
+        add(
+                commands,
+                "open",
+                "Open a journey",
+                Optional::empty,
+                () -> questions.fileToOpen("Open a journey").ifPresent(path -> open(path.toString())));
+        add(commands, "sample", "Open the sample Road-Rail Move", Optional::empty, () -> open(SAMPLE));
+        add(commands, "save", "Save the journey", this::none, () -> save(() -> {}));
+        add(commands, "save-as", "Save the journey under another name", this::none, () -> saveAs(() -> {}));
+        add(commands, "documents", "Write the documents of the journey", this::none, this::documents);
+    }
+
+    /** What stands in the file; {@code null} as long as no journey is open. */
+    ReadOnlyObjectProperty<@Nullable OnFile<JourneyWork>> state() {
+        return state.getReadOnlyProperty();
+    }
+
+    int changesSinceSave() {
+        return filing == null ? 0 : filing.changesSinceSave();
+    }
+
+    /** Looks whether another has changed the file, and says so once. */
+    void look() {
+        if (filing != null) {
+            filing.look();
+        }
+    }
+
+    void close() {
+        if (filing != null) {
+            filing.close();
+        }
+    }
+
+    /** Goes on once nothing unsaved is left that the person wants to keep. */
+    void whenSafe(Runnable then) {
+        int changes = changesSinceSave();
+        if (changes == 0) {
+            then.run();
+            return;
+        }
+        String name = session.now().map(now -> now.journey().name()).orElse("The journey");
+        Optional<Integer> answer = questions.choose(
+                "Save first?",
+                "The journey " + name + " has " + (changes == 1 ? "1 change that is" : changes + " changes that are")
+                        + " not saved.",
+                List.of("Save", "Drop the changes", "Stay here"));
+        if (answer.equals(Optional.of(0))) {
+            save(then);
+        } else if (answer.equals(Optional.of(1))) {
+            then.run();
+        }
+    }
+
+    /** Opens a file or sample, after asking about what is unsaved. */
+    void open(String name) {
+        whenSafe(() -> work.start(
+                "Opening",
+                () -> journeys().open(name),
+                opened -> show(name, opened),
+                failure -> questions.tell("This cannot be opened", sentences(failure))));
+    }
+
+    private Journeys journeys() {
+        return new Journeys(
+                () -> workshop.entries().get().catalog(), session.checker().ruleSets());
+    }
+
+    private void show(String name, OpenedJourney opened) {
+        JourneyWork content = new JourneyWork(opened.journey(), opened.parts());
+        boolean sample = name.startsWith("sample:");
+        OpenedFile<JourneyWork> file =
+                new OpenedFile<>(name, content, sample ? Fingerprint.NONE : opened.fingerprint());
+        try {
+            Filing<JourneyWork> before = filing;
+            if (before == null) {
+                session.open(content);
+                Filing<JourneyWork> made = new Filing<>(
+                        new FiledJourney(session, this::read), file, work, Clock.systemDefaultZone(), userFolder);
+                made.state().addListener((observable, was, now) -> state.set(now));
+                made.changedOnDisk().addListener((observable, was, changed) -> {
+                    if (changed) {
+                        told.accept("The file of the journey was changed by another since it was read. Saving asks"
+                                + " before it writes over it.");
+                    }
+                });
+                filing = made;
+                state.set(made.state().get());
+            } else {
+                before.open(file);
+            }
+        } catch (IllegalArgumentException e) {
+            questions.tell("This cannot be opened", String.valueOf(e.getMessage()));
+            return;
+        }
+        if (!opened.doubts().isEmpty()) {
+            told.accept(problems(opened.doubts()));
+        }
+        Filing<JourneyWork> now = filing;
+        if (now != null) {
+            now.recovery().ifPresent(found -> offer(now, found));
+        }
+    }
+
+    private JourneyWork read(Path path) {
+        OpenedJourney opened = journeys().open(path.toString());
+        return new JourneyWork(opened.journey(), opened.parts());
+    }
+
+    private void offer(Filing<JourneyWork> now, Recovery<JourneyWork> found) {
+        Optional<Integer> answer = questions.choose(
+                "Unsaved work was found",
+                found.sentence(ZoneId.systemDefault(), LocalDate.now(ZoneId.systemDefault())),
+                List.of("Take the unsaved work", "Drop it"));
+        if (answer.equals(Optional.of(0))) {
+            now.takeRecovery();
+        } else if (answer.equals(Optional.of(1))) {
+            now.dropRecovery();
+        }
+    }
+
+    private void save(Runnable then) {
+        Filing<JourneyWork> now = filing;
+        if (now == null) {
+            return;
+        }
+        if (now.state().get().file().isEmpty() || now.state().get().readOnly() != null) {
+            saveAs(then);
+        } else {
+            now.save(false, then, sentence -> notSaved(now, sentence));
+        }
+    }
+
+    private void notSaved(Filing<JourneyWork> now, String sentence) {
+        Optional<Integer> answer = questions.choose(
+                "Not saved",
+                sentence + " Nothing is lost.",
+                List.of("Save under another name", "Write over the file", "Leave it"));
+        if (answer.equals(Optional.of(0))) {
+            saveAs(() -> {});
+        } else if (answer.equals(Optional.of(1))) {
+            now.save(true, () -> {}, why -> questions.tell("Not saved", why));
+        }
+    }
+
+    private void saveAs(Runnable then) {
+        Filing<JourneyWork> now = filing;
+        if (now == null) {
+            return;
+        }
+        Path suggested = now.state()
+                .get()
+                .file()
+                .orElseGet(() ->
+                        Path.of(session.now().map(one -> one.journey().id()).orElse("journey") + ".journey.json"));
+        questions
+                .fileToSave("Save the journey under a name", suggested)
+                .map(JourneyFileCommands::withEnding)
+                .ifPresent(path -> now.saveAs(path, then, why -> questions.tell("Not saved", why)));
+    }
+
+    private void documents() {
+        JourneyStanding now = session.now().orElseThrow();
+        questions.folder("Folder for the documents of the journey").ifPresent(folder -> {
+            Particulars draft = Particulars.draft(LocalDate.now(ZoneId.systemDefault()));
+            Particulars particulars = new Particulars(
+                    draft.owner(),
+                    person.name().orElse(draft.createdBy()),
+                    draft.approvedBy(),
+                    draft.revision(),
+                    draft.date());
+            work.start(
+                    "Writing documents",
+                    () -> new JourneyReport(workshop.version().line())
+                            .write(now.scene(), now.ledger(), List.of(), particulars, folder),
+                    written -> told.accept(written.size() + " documents were written to " + folder + "."),
+                    failure -> questions.tell("The documents were not written", sentences(failure)));
+        });
+    }
+
+    private Optional<String> none() {
+        return session.now().isPresent()
+                ? Optional.empty()
+                : Optional.of("No journey is open. Open one, or the sample Road-Rail Move.");
+    }
+
+    private static Path withEnding(Path path) {
+        String name = String.valueOf(path.getFileName());
+        return name.contains(".") ? path : path.resolveSibling(name + ".journey.json");
+    }
+
+    private static String sentences(Exception failure) {
+        return failure instanceof InputException input
+                ? problems(input.problems())
+                : String.valueOf(failure.getMessage());
+    }
+
+    private static String problems(List<Problem> problems) {
+        List<String> lines = new ArrayList<>();
+        problems.stream().limit(SHOWN).forEach(problem -> lines.add(problem.text()));
+        if (problems.size() > SHOWN) {
+            lines.add("... and " + (problems.size() - SHOWN) + " more.");
+        }
+        return String.join("\n", lines);
+    }
+
+    private static void add(
+            Commands commands, String id, String name, Supplier<Optional<String>> obstacle, Runnable action) {
+        commands.add(new Command("journey." + id, name, List.of("journey", "file"), List.of(), obstacle, action));
+    }
+}
