@@ -28,12 +28,12 @@ final class Pass {
     private long cost;
     private long bound;
 
-    Pass(Scene scene, Map<String, Route> kept, Drops drops, List<Ask> asks) {
+    Pass(Scene scene, Map<String, Route> kept, Drops drops, List<Ask> asks, boolean sparing) {
         this.scene = scene;
         this.asks = asks;
         this.kept = kept;
         WebBuilder builder = new WebBuilder(scene, drops);
-        asks.forEach(ask -> nodes.add(builder.add(ask)));
+        asks.forEach(ask -> nodes.add(builder.add(ask, sparing)));
         this.web = builder.web();
     }
 

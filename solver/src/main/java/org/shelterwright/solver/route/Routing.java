@@ -52,7 +52,7 @@ final class Routing {
 
     RoutePlan plan() {
         List<Ask> asks = asks();
-        Laid laid = new Pass(scene, kept, drops, asks).lay();
+        Laid laid = lay(asks);
         Set<Ask> seen = new HashSet<>(asks);
         for (int pass = 1; pass < PASSES; pass++) {
             List<Ask> again = new ArrayList<>();
@@ -65,9 +65,15 @@ final class Routing {
             }
             seen.addAll(again);
             asks = again;
-            laid = new Pass(scene, kept, drops, asks).lay();
+            laid = lay(asks);
         }
         return plan(asks, laid);
+    }
+
+    /** Over the runs that cheapest ways need, and over all if trays have no room for that. */
+    private Laid lay(List<Ask> asks) {
+        Laid laid = new Pass(scene, kept, drops, asks, true).lay();
+        return laid.rounds() == 0 && laid.within() ? laid : new Pass(scene, kept, drops, asks, false).lay();
     }
 
     private RoutePlan plan(List<Ask> asks, Laid laid) {
@@ -150,8 +156,7 @@ final class Routing {
         double most = 1000 * scene.rules().valueOr(Figure.CABLE_PARALLEL, Double.MAX_VALUE / 1e6);
         Map<String, Route> all = new LinkedHashMap<>(kept);
         all.putAll(laid.routes());
-        Scene judged = scene.after(scene.layout().withRoutes(all));
-        return CableNet.of(judged).sheet().besides().stream()
+        return net.besides(all.values(), laid.routes().keySet()).stream()
                 .filter(beside -> beside.length() > most)
                 .toList();
     }

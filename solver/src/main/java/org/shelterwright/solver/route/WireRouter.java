@@ -60,7 +60,7 @@ public final class WireRouter {
                 .filter(wire -> wire.bus() != null && torn.contains(wire.bus()))
                 .forEach(wire -> kept.computeIfPresent(wire.id(), (id, route) -> route.pinned() ? route : null));
         RoutePlan plan = new Routing(scene, kept).plan();
-        return plan.within() && plan.unrouted().isEmpty() ? plan : route(scene);
+        return plan.within() ? plan : route(scene);
     }
 
     /**
