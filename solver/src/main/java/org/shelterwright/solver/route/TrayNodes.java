@@ -3,6 +3,7 @@ package org.shelterwright.solver.route;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.IntSupplier;
 import org.shelterwright.catalog.body.Compartment;
@@ -42,8 +43,12 @@ final class TrayNodes {
         return stations.get(tray).get(part).computeIfAbsent(station, at -> newNode.getAsInt());
     }
 
-    /** Takes the links between all nodes so far. */
-    void link(Fill fill, LinkList links) {
+    /**
+     * Takes the links between all nodes so far.
+     *
+     * @param only names of the trays to use; empty: all
+     */
+    void link(Fill fill, Set<String> only, LinkList links) {
         for (RouteMemory.Meeting meeting : memory.meetings()) {
             List<Compartment> ofA = trays.get(meeting.a()).tray().parts();
             List<Compartment> ofB = trays.get(meeting.b()).tray().parts();
@@ -59,7 +64,8 @@ final class TrayNodes {
             }
         }
         for (int tray = 0; tray < trays.size(); tray++) {
-            for (int part = 0; part < stations.get(tray).size(); part++) {
+            boolean open = only.isEmpty() || only.contains(trays.get(tray).tray().name());
+            for (int part = 0; open && part < stations.get(tray).size(); part++) {
                 link(trays.get(tray), part, stations.get(tray).get(part), fill, links);
             }
         }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.shelterwright.catalog.body.EntryPanel;
 import org.shelterwright.catalog.item.CableClass;
 import org.shelterwright.catalog.space.Lengths;
@@ -37,13 +38,16 @@ final class WebBuilder {
     private final Drops drops;
     private final TrayNodes trays;
     private final RouteMemory memory;
+    private final Set<String> only;
     private final LinkList links = new LinkList();
     private final List<Integer> ends = new ArrayList<>();
     private final Map<String, Integer> terminals = new LinkedHashMap<>();
     private final Map<String, int[]> panels = new LinkedHashMap<>();
     private int nodes;
 
-    WebBuilder(Scene scene, Drops drops) {
+    /** @param only names of the trays to use; empty: all */
+    WebBuilder(Scene scene, Drops drops, Set<String> only) {
+        this.only = only;
         this.scene = scene;
         this.drops = drops;
         this.memory = RouteMemory.of(scene);
@@ -84,7 +88,7 @@ final class WebBuilder {
     }
 
     Web web() {
-        trays.link(CableLimits.fill(scene), links);
+        trays.link(CableLimits.fill(scene), only, links);
         return new Web(nodes, links, ends);
     }
 
@@ -152,6 +156,9 @@ final class WebBuilder {
             return List.of();
         }
         TrayPath path = table.trays().get(i);
+        if (!only.isEmpty() && !only.contains(path.tray().name())) {
+            return List.of();
+        }
         List<Target> targets = path.tray().closed()
                 ? List.of(Target.place(path.at(0)), Target.place(path.at(path.length())))
                 : List.of(new Target(path.tray().path(), true));
@@ -221,7 +228,7 @@ final class WebBuilder {
 
     /** A run from port to port, if they are near; its cost, or {@link DropSearch#ANY_COST} if there is none within a limit. */
     long lead(Ask ask, Point a, int from, Point b, int to, long limit) {
-        if (!ask.far() && Bends.distance(a, b) > LEAD || (long) Bends.distance(a, b) * Laying.SURFACE > limit) {
+        if (!only.isEmpty() || !ask.far() && Bends.distance(a, b) > LEAD || (long) Bends.distance(a, b) * Laying.SURFACE > limit) {
             return DropSearch.ANY_COST;
         }
         Drop drop = drops.find(ask, a, Target.port(b), limit).orElse(null);

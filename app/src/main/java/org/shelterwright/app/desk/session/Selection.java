@@ -14,9 +14,10 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.layout.Layout;
 
-/** The one selection that list, view and ledger share: some units, the last chosen one leading, and one finding. */
+/** The one selection that list, view and ledger share: some units, the last chosen one leading, some wires, and one finding. */
 public final class Selection {
     private final ReadOnlyObjectWrapper<Set<String>> units = new ReadOnlyObjectWrapper<>(Set.of());
+    private final ReadOnlyObjectWrapper<Set<String>> wires = new ReadOnlyObjectWrapper<>(Set.of());
     private final ObjectProperty<@Nullable Finding> finding = new SimpleObjectProperty<>(null);
 
     /** Ids of the selected units, placed or still to be placed, in the order of choosing. */
@@ -27,6 +28,17 @@ public final class Selection {
     /** The finding that is looked at; {@code null} if none. */
     public ObjectProperty<@Nullable Finding> finding() {
         return finding;
+    }
+
+    /** Ids of the wires that are looked at. */
+    public ReadOnlyObjectProperty<Set<String>> wires() {
+        return wires.getReadOnlyProperty();
+    }
+
+    public void wires(Set<String> chosen) {
+        if (!chosen.equals(wires.get())) {
+            wires.set(Set.copyOf(chosen));
+        }
     }
 
     /** The unit chosen last. */
@@ -64,6 +76,7 @@ public final class Selection {
 
     public void clear() {
         set(Set.of());
+        wires(Set.of());
         finding.set(null);
     }
 

@@ -33,6 +33,7 @@ import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.style.StyleSheet;
 import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.app.desk.unit.UnitPart;
+import org.shelterwright.app.desk.wires.WiresPart;
 import org.shelterwright.catalog.item.Item;
 
 /** One window: the place where the parts of the desk are put together. For the window's thread. */
@@ -124,6 +125,10 @@ public final class DeskWindow {
                 () -> FirstSteps.open(frame.over(), theme)));
         new ItemPage(frame.over(), session, theme, this::items).addTo(commands);
         new WhyNotHere(frame.over(), session, theme, middle).addTo(commands);
+        WiresPart wires = new WiresPart(session, commands, work, () -> List.copyOf(
+                workshop.entries().get().cables()));
+        commands.add(Command.of(
+                "view.wires", "Show or hide the wires", List.of("F10"), () -> middle.turnBelow(wires.node())));
         KeptLook.keepColumns(fitOut.node(), preferences);
         turnPages(frame, fitOut);
         Scene scene = new Scene(frame.root());
