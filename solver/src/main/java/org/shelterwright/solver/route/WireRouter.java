@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.shelterwright.catalog.cable.Cable;
+import org.shelterwright.layouts.cable.Bends;
 import org.shelterwright.layouts.cable.Beside;
 import org.shelterwright.layouts.cable.CableNet;
 import org.shelterwright.layouts.cable.LaidWire;
+import org.shelterwright.layouts.cable.RouteShape;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Route;
 import org.shelterwright.layouts.rules.Figure;
@@ -42,7 +45,7 @@ public final class WireRouter {
 
     /**
      * Routes what a move of units concerns: the wires that end at them, those whose runs they now stand in, those without a
-     * route that holds, all of a bus of which one is concerned, and those that a wire laid again would disturb. The others stay;
+     * route that holds or with a bend that is too tight, all of a bus of which one is concerned, and those that a wire laid again would disturb. The others stay;
      * if there is no room beside them, all are routed.
      *
      * @param moved ids of the units
@@ -54,7 +57,8 @@ public final class WireRouter {
         for (LaidWire wire : net.wires()) {
             boolean stays = wire.routed()
                     && wire.units().stream().noneMatch(moved::contains)
-                    && !Blocked.is(scene, wire, moved);
+                    && !Blocked.is(scene, wire, moved)
+                    && !tight(wire);
             String bus = wire.wire().bus();
             if (!stays && bus != null) {
                 torn.add(bus);
@@ -106,6 +110,18 @@ public final class WireRouter {
         Map<String, Route> routes = new LinkedHashMap<>(plan.routes());
         routes.put(wire, route.withPinned(true));
         return new RoutePlan(routes, plan.unrouted(), plan.cost(), plan.bound(), true, plan.rounds());
+    }
+
+    /** Whether its route has a corner that its cable has no room for: another way may have opened. */
+    private static boolean tight(LaidWire wire) {
+        RouteShape shape = wire.shape();
+        Cable cable = wire.cable();
+        if (shape == null || cable == null) {
+            return false;
+        }
+        Bends.Tightest tightest = shape.tightest();
+        Integer radius = cable.bendRadius();
+        return tightest != null && radius != null && tightest.radius() < radius;
     }
 
     /** Wires whose routes were to stay and that one laid again now runs along for too long. */
