@@ -12,6 +12,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.layouts.brief.UnitSpec;
+import org.shelterwright.layouts.brief.Wire;
 import org.shelterwright.layouts.layout.Layout;
 
 /** The one selection that list, view and ledger share: some units, the last chosen one leading, some wires, and one finding. */
@@ -84,6 +85,10 @@ public final class Selection {
         Set<String> known = layout.brief().units().stream().map(UnitSpec::id).collect(Collectors.toSet());
         if (!known.containsAll(units.get())) {
             set(units.get().stream().filter(known::contains).toList());
+        }
+        Set<String> asked = layout.brief().wires().stream().map(Wire::id).collect(Collectors.toSet());
+        if (!asked.containsAll(wires.get())) {
+            wires(wires.get().stream().filter(asked::contains).collect(Collectors.toSet()));
         }
     }
 }

@@ -44,6 +44,7 @@ class DeskWiresTest extends WindowTest {
 
     @Test
     void aWireIsFoundShownAddedByPickingAndRouted() {
+        await("the wires are there", () -> find("#wires") != null);
         TableView<?> wires = find("#wires");
         int all = onDesk(() -> wires.getItems().size());
         onDesk(() -> {

@@ -15,6 +15,8 @@ import org.shelterwright.layouts.brief.Wire;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.edit.SetWires;
 import org.shelterwright.layouts.file.LayoutFiles;
+import org.shelterwright.layouts.layout.Route;
+import org.shelterwright.layouts.layout.Run;
 import org.shelterwright.layouts.samples.Samples;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -90,8 +92,20 @@ class NewWireTest {
         StringBuilder told = new StringBuilder();
         WireDesk desk = new WireDesk(session, new WorkAtOnce(), told::append);
 
+        desk.through("w1", List.of("left signal tray"));
+        assertThat(told)
+                .hasToString("Wire w1 cannot be led by left signal tray: no way joins its ends through all of them. Choose"
+                        + " other trays, or of its class.");
+        told.setLength(0);
         desk.through("w7", List.of("left signal tray"));
-        assertThat(told).hasToString("");
+        assertThat(told).hasToString("1 wire was routed.");
+        Route led = session.now().layout().routes().get("w7");
+        assertThat(led.pinned()).isTrue();
+        assertThat(led.runs())
+                .extracting(Run::tray)
+                .contains("left signal tray")
+                .allMatch(tray -> tray == null || tray.equals("left signal tray"));
+        assertThat(session.now().history().undoNames().get(0)).isEqualTo("Route w7");
     }
 
     @Test

@@ -25,6 +25,9 @@ public final class DropSearch {
     private static final int MARGIN = 300 * Lengths.MM;
     private static final int MOST_LABELS = 200_000;
 
+    /** What a search with a limit may take: it is for runs that are of use only if they are cheap. */
+    private static final int FEW_LABELS = 12_000;
+
     private final Obstacles about;
     private final Outlook outlook = new Outlook();
     private final Frontier labels = new Frontier();
@@ -38,7 +41,7 @@ public final class DropSearch {
      * What was found.
      *
      * @param region the part of the room that it depends on: whatever changes outside it, the answer is the same
-     * @param farther whether it was found only in the whole room
+     * @param farther whether a search with a limit would not have come so far: it was found only in the whole room, or late
      */
     public record Found(Optional<Drop> drop, Box region, boolean farther) {}
 
@@ -46,7 +49,7 @@ public final class DropSearch {
      * Finds a run.
      *
      * @param radius least bend radius of the cable (µm)
-     * @param limit runs that cost more are of no use
+     * @param limit runs that cost more are of no use; with a limit it also gives up sooner
      * @return the cheapest; empty if there is none within the limit
      */
     public Optional<Drop> find(Point start, Target target, int radius, long limit) {
@@ -65,7 +68,7 @@ public final class DropSearch {
         Lattice lattice = new Lattice(about, near, start, target, radius);
         Optional<Drop> found = search(lattice, start, target, radius, limit);
         if (found.isPresent() || limit < ANY_COST || hopeless(lattice, start)) {
-            return new Found(found, near, false);
+            return new Found(found, near, labels.count() >= FEW_LABELS);
         }
         Lattice whole = new Lattice(about, about.room(), start, target, radius);
         return new Found(search(whole, start, target, radius, limit), about.room(), true);
@@ -85,7 +88,8 @@ public final class DropSearch {
             return Optional.empty();
         }
         labels.add(first, -1, 0, 0, estimate(lattice, first, -1), -1);
-        while (!labels.isEmpty() && labels.count() < MOST_LABELS) {
+        int most = limit < ANY_COST ? FEW_LABELS : MOST_LABELS;
+        while (!labels.isEmpty() && labels.count() < most) {
             int label = labels.poll();
             if (labels.estimate(label) > limit) {
                 return Optional.empty();
