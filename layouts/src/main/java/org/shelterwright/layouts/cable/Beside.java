@@ -47,7 +47,8 @@ public record Beside(String power, String other, long length, Box place) {
             boolean all = among == null || among.contains(shapes.get(i).route().wire());
             for (int j = 0; j < shapes.size(); j++) {
                 Cable other = cables.get(shapes.get(j).route().cable());
-                boolean asked = all || among != null && among.contains(shapes.get(j).route().wire());
+                boolean asked = all
+                        || among != null && among.contains(shapes.get(j).route().wire());
                 if (asked && other != null && disturbed(other.cableClass())) {
                     int apart = separation + power.diameter() / 2 + other.diameter() / 2;
                     if (near(shapes.get(i), shapes.get(j), apart)) {

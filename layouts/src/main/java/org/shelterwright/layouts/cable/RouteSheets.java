@@ -36,8 +36,7 @@ final class RouteSheets {
         List<RouteShape> shapes = new ArrayList<>();
         for (Route route : routes) {
             RouteShape known = now.shape(route.wire()).orElse(null);
-            RouteShape shape =
-                    known != null && known.route() == route ? known : RouteShape.of(route, sheets.trays);
+            RouteShape shape = known != null && known.route() == route ? known : RouteShape.of(route, sheets.trays);
             if (shape.fault() == null) {
                 shapes.add(shape);
             }

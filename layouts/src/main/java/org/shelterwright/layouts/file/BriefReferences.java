@@ -122,7 +122,8 @@ final class BriefReferences {
                             + " entry, of a trailer.");
         } else if (truck) {
             findings.refuse(
-                    at, "The trailer \"" + id + "\" is a truck, which is not towed. Name a carrier entry of a trailer.");
+                    at,
+                    "The trailer \"" + id + "\" is a truck, which is not towed. Name a carrier entry of a trailer.");
         }
     }
 

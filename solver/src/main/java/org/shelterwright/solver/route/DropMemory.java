@@ -6,11 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
-import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.solver.route.drop.Drop;
 import org.shelterwright.solver.route.drop.DropSearch;
 import org.shelterwright.solver.route.drop.Target;
@@ -76,8 +76,7 @@ final class DropMemory {
     }
 
     private static boolean reaches(PlacedUnit unit, Box region) {
-        return touch(unit.reach(Situation.ON_STATION), region)
-                || touch(unit.reach(Situation.ON_THE_ROAD), region);
+        return touch(unit.reach(Situation.ON_STATION), region) || touch(unit.reach(Situation.ON_THE_ROAD), region);
     }
 
     private static boolean touch(Box a, Box b) {

@@ -32,8 +32,8 @@ final class Drops {
         if (known != null) {
             return known;
         }
-        DropSearch.Found found = searches.computeIfAbsent(ask.shunned(), this::search)
-                .look(start, target, ask.radius(), limit);
+        DropSearch.Found found =
+                searches.computeIfAbsent(ask.shunned(), this::search).look(start, target, ask.radius(), limit);
         memory.keep(question, limit, found, scene);
         return found.drop();
     }

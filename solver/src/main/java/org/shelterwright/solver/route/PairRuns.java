@@ -76,7 +76,10 @@ final class PairRuns {
         for (; end.next < end.order.size(); end.next++) {
             int tray = end.order.get(end.next);
             long limit = best >= DropSearch.ANY_COST ? DropSearch.ANY_COST : best - rest(tray, end, other);
-            TrayEntry first = end.found.stream().filter(entry -> !entry.barred()).findFirst().orElse(null);
+            TrayEntry first = end.found.stream()
+                    .filter(entry -> !entry.barred())
+                    .findFirst()
+                    .orElse(null);
             if (first != null) {
                 limit = Math.min(limit, WebBuilder.limit(table, first, tray));
             }

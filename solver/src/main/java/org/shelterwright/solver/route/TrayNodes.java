@@ -64,7 +64,8 @@ final class TrayNodes {
             }
         }
         for (int tray = 0; tray < trays.size(); tray++) {
-            boolean open = only.isEmpty() || only.contains(trays.get(tray).tray().name());
+            boolean open =
+                    only.isEmpty() || only.contains(trays.get(tray).tray().name());
             for (int part = 0; open && part < stations.get(tray).size(); part++) {
                 link(trays.get(tray), part, stations.get(tray).get(part), fill, links);
             }

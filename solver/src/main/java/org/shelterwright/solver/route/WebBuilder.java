@@ -186,8 +186,7 @@ final class WebBuilder {
     }
 
     /** More entries beside the cheapest one. */
-    private void aside(
-            Ask ask, int node, Point at, TrayTable table, int i, Drop cheapest, List<TrayEntry> found) {
+    private void aside(Ask ask, int node, Point at, TrayTable table, int i, Drop cheapest, List<TrayEntry> found) {
         TrayPath path = table.trays().get(i);
         int station = path.stationOf(cheapest.end());
         long limit = cheapest.cost() + (long) ASIDE * Laying.SURFACE;
@@ -206,8 +205,7 @@ final class WebBuilder {
         if (!barred) {
             for (int part : path.tray().partsFor(ask.cable().cableClass())) {
                 links.add(
-                        own(ask, node, trays.node(table.number(i), part, station), drop.cost()),
-                        new Piece.Free(drop));
+                        own(ask, node, trays.node(table.number(i), part, station), drop.cost()), new Piece.Free(drop));
             }
         }
         return new TrayEntry(i, station, drop.cost(), barred);
@@ -228,7 +226,9 @@ final class WebBuilder {
 
     /** A run from port to port, if they are near; its cost, or {@link DropSearch#ANY_COST} if there is none within a limit. */
     long lead(Ask ask, Point a, int from, Point b, int to, long limit) {
-        if (!only.isEmpty() || !ask.far() && Bends.distance(a, b) > LEAD || (long) Bends.distance(a, b) * Laying.SURFACE > limit) {
+        if (!only.isEmpty()
+                || !ask.far() && Bends.distance(a, b) > LEAD
+                || (long) Bends.distance(a, b) * Laying.SURFACE > limit) {
             return DropSearch.ANY_COST;
         }
         Drop drop = drops.find(ask, a, Target.port(b), limit).orElse(null);

@@ -40,7 +40,8 @@ final class WireRuns {
         Table moved = new Table(
                 "layout", "units", "wires", "moves", "median (ms)", "90 %", "99 %", "longest", "within 5 ms (%)");
         for (String sample : SAMPLES) {
-            Layout layout = LayoutFiles.read(Samples.layout(sample).orElseThrow()).layout();
+            Layout layout =
+                    LayoutFiles.read(Samples.layout(sample).orElseThrow()).layout();
             measure(all, moved, sample, layout);
         }
         for (int size : SIZES) {
@@ -106,7 +107,8 @@ final class WireRuns {
     }
 
     private static double reroute(Scene routed, Placement old, Point shift) {
-        Scene after = routed.with(old.withStation(old.station().with(old.station().pose().moved(shift))));
+        Scene after = routed.with(
+                old.withStation(old.station().with(old.station().pose().moved(shift))));
         long begin = System.nanoTime();
         WireRouter.reroute(after, Set.of(old.unit()));
         return (System.nanoTime() - begin) / 1e6;

@@ -48,8 +48,8 @@ public final class GlassDrawing {
                 showing.distances(),
                 pointing.begun(),
                 pointing.frame());
-        List<Shape> shapes = new ArrayList<>(
-                WireMarks.of(glass(), session.now().scene(), session.selection().wires().get()));
+        List<Shape> shapes = new ArrayList<>(WireMarks.of(
+                glass(), session.now().scene(), session.selection().wires().get()));
         shapes.addAll(Marks.of(glass(), over, typeface));
         return shapes;
     }

@@ -125,8 +125,11 @@ public final class DeskWindow {
                 () -> FirstSteps.open(frame.over(), theme)));
         new ItemPage(frame.over(), session, theme, this::items).addTo(commands);
         new WhyNotHere(frame.over(), session, theme, middle).addTo(commands);
-        WiresPart wires = new WiresPart(session, commands, work, () -> List.copyOf(
-                workshop.entries().get().cables()));
+        WiresPart wires = new WiresPart(
+                session,
+                commands,
+                work,
+                () -> List.copyOf(workshop.entries().get().cables()));
         commands.add(Command.of(
                 "view.wires", "Show or hide the wires", List.of("F10"), () -> middle.turnBelow(wires.node())));
         KeptLook.keepColumns(fitOut.node(), preferences);

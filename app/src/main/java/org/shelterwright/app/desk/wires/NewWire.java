@@ -58,15 +58,19 @@ final class NewWire {
         Cable held = cables.stream()
                 .filter(one -> one.id().equals(cable.strip()))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(cable.isBlank()
-                        ? "Cable is empty. Choose the cable of the wire."
-                        : "Cable: there is no cable \"" + cable.strip() + "\" in the catalog. Choose one of the list."));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        cable.isBlank()
+                                ? "Cable is empty. Choose the cable of the wire."
+                                : "Cable: there is no cable \"" + cable.strip()
+                                        + "\" in the catalog. Choose one of the list."));
         Wire wire = new Wire(id(scene), from.strip(), to.strip(), held.id(), null);
         for (WireEnd end : List.of(a, b)) {
             Port port = end.port();
             if (port != null && port.cableClass() != held.cableClass()) {
-                throw new IllegalArgumentException("Cable: " + held.name() + " is of class " + word(held.cableClass().name())
-                        + ", but " + end.name() + " takes " + word(port.cableClass().name())
+                throw new IllegalArgumentException("Cable: " + held.name() + " is of class "
+                        + word(held.cableClass().name())
+                        + ", but " + end.name() + " takes "
+                        + word(port.cableClass().name())
                         + ". Choose a cable of that class, or another port.");
             }
         }

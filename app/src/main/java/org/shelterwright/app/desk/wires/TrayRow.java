@@ -49,7 +49,8 @@ record TrayRow(String tray, String name, String filled, String most, double use,
 
     /** The row in one sentence, for a screen reader. */
     String sentence() {
-        return tray + ", filled to " + filled + " of " + most + (wires.isEmpty() ? "." : " by " + String.join(", ", wires) + ".");
+        return tray + ", filled to " + filled + " of " + most
+                + (wires.isEmpty() ? "." : " by " + String.join(", ", wires) + ".");
     }
 
     private static String percent(double share) {

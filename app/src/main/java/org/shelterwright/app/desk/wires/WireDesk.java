@@ -90,8 +90,11 @@ final class WireDesk {
             return;
         }
         Scene scene = session.now().scene();
-        work.start(name, () -> how.apply(scene), plan -> take(scene, plan), failure -> tell.accept(
-                String.valueOf(failure.getMessage())));
+        work.start(
+                name,
+                () -> how.apply(scene),
+                plan -> take(scene, plan),
+                failure -> tell.accept(String.valueOf(failure.getMessage())));
     }
 
     private void take(Scene asked, RoutePlan plan) {

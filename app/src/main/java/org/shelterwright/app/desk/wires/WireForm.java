@@ -31,11 +31,7 @@ final class WireForm {
     private final ToggleButton pick = new ToggleButton("Pick in the view");
     private final HBox node;
 
-    WireForm(
-            Session session,
-            Supplier<List<Cable>> cables,
-            BiConsumer<SetWires, String> add,
-            Consumer<String> tell) {
+    WireForm(Session session, Supplier<List<Cable>> cables, BiConsumer<SetWires, String> add, Consumer<String> tell) {
         this.session = session;
         this.cables = cables;
         this.add = add;
@@ -55,8 +51,8 @@ final class WireForm {
         session.selection().units().addListener((observable, before, now) -> picked());
         from.setOnShowing(event -> offer(from));
         to.setOnShowing(event -> offer(to));
-        cable.setOnShowing(event -> cable.getItems()
-                .setAll(cables.get().stream().map(Cable::id).toList()));
+        cable.setOnShowing(event ->
+                cable.getItems().setAll(cables.get().stream().map(Cable::id).toList()));
     }
 
     Region node() {

@@ -51,7 +51,8 @@ record WireRow(
     }
 
     private boolean holds(String typed) {
-        String all = String.join(" ", wire, from, to, cable, way, pinned, findings).toLowerCase(Locale.ROOT);
+        String all =
+                String.join(" ", wire, from, to, cable, way, pinned, findings).toLowerCase(Locale.ROOT);
         for (String word : typed.strip().toLowerCase(Locale.ROOT).split("\\s+")) {
             if (!all.contains(word)) {
                 return false;

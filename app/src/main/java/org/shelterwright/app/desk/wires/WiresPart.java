@@ -83,11 +83,17 @@ public final class WiresPart {
     private void addTo(Commands commands) {
         commands.add(command("route", "Route wires without a route", desk::obstacle, desk::routeMissing));
         commands.add(command("route-all", "Route all wires", desk::obstacle, desk::routeAll));
-        commands.add(command("pin", "Pin or unpin the routes of the chosen wires", this::noneRouted, () -> desk.pin(
-                session.selection().wires().get())));
+        commands.add(command(
+                "pin",
+                "Pin or unpin the routes of the chosen wires",
+                this::noneRouted,
+                () -> desk.pin(session.selection().wires().get())));
         commands.add(command("by-trays", "Lead the chosen wire by the chosen trays", this::noneLed, this::lead));
-        commands.add(command("remove", "Take the chosen wires out of the brief", this::noneChosen, () -> desk.remove(
-                session.selection().wires().get())));
+        commands.add(command(
+                "remove",
+                "Take the chosen wires out of the brief",
+                this::noneChosen,
+                () -> desk.remove(session.selection().wires().get())));
     }
 
     private static Command command(String id, String name, Supplier<Optional<String>> obstacle, Runnable action) {
@@ -109,10 +115,11 @@ public final class WiresPart {
     }
 
     private Optional<String> noneRouted() {
-        return noneChosen().or(() -> session.selection().wires().get().stream()
-                .filter(wire -> !session.now().layout().routes().containsKey(wire))
-                .findFirst()
-                .map(wire -> "The wire \"" + wire + "\" has no route to pin. Route it first."));
+        return noneChosen()
+                .or(() -> session.selection().wires().get().stream()
+                        .filter(wire -> !session.now().layout().routes().containsKey(wire))
+                        .findFirst()
+                        .map(wire -> "The wire \"" + wire + "\" has no route to pin. Route it first."));
     }
 
     private Optional<String> noneLed() {
@@ -140,9 +147,9 @@ public final class WiresPart {
         wires.setPlaceholder(new Label("No wire like this."));
         wires.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
         column(wires, "Wire", 60, false, WireRow::wire);
-        column(wires, "From", 190, false, WireRow::from);
-        column(wires, "To", 190, false, WireRow::to);
-        column(wires, "Cable", 180, false, WireRow::cable);
+        column(wires, "From", 170, false, WireRow::from);
+        column(wires, "To", 180, false, WireRow::to);
+        column(wires, "Cable", 150, false, WireRow::cable);
         column(wires, "Cut, m", 70, true, WireRow::length);
         column(wires, "By", 240, false, WireRow::way);
         column(wires, "Kept", 70, false, WireRow::pinned);
@@ -157,9 +164,9 @@ public final class WiresPart {
         trays.setPlaceholder(new Label("The body has no trays."));
         trays.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
         column(trays, "Tray", 170, false, TrayRow::tray);
-        column(trays, "Filled", 70, true, TrayRow::filled);
-        column(trays, "Of", 60, true, TrayRow::most);
-        column(trays, "By wires", 220, false, row -> String.join(", ", row.wires()));
+        column(trays, "Filled", 78, true, TrayRow::filled);
+        column(trays, "Of", 74, true, TrayRow::most);
+        column(trays, "By wires", 320, false, row -> String.join(", ", row.wires()));
         trays.setRowFactory(view -> new Spoken<>(TrayRow::sentence));
         trays.setOnMouseClicked(event -> {
             TrayRow row = trays.getSelectionModel().getSelectedItem();

@@ -73,11 +73,12 @@ class DeskWiresTest extends WindowTest {
             this.<javafx.scene.control.Button>find("#wire-add").fire();
             return null;
         });
-        await("the new wire is routed", () -> this.<Labeled>find("#wire-told")
-                .getText()
-                .equals("1 wire was routed."));
+        await(
+                "the new wire is routed",
+                () -> this.<Labeled>find("#wire-told").getText().equals("1 wire was routed."));
         assertThat(onDesk(() -> wires.getItems().size())).isEqualTo(all + 1);
-        Set<String> chosen = onDesk(() -> desk.window().session().selection().wires().get());
+        Set<String> chosen =
+                onDesk(() -> desk.window().session().selection().wires().get());
         assertThat(chosen).hasSize(1);
         assertThat(onDesk(() -> desk.window().session().now().layout().routes()))
                 .containsKey(chosen.iterator().next());

@@ -21,7 +21,8 @@ import org.shelterwright.layouts.samples.Samples;
 import org.shelterwright.layouts.scene.Scene;
 
 class NewWireTest {
-    private static final List<Cable> CABLES = List.copyOf(BuiltInCatalog.entries().cables());
+    private static final List<Cable> CABLES =
+            List.copyOf(BuiltInCatalog.entries().cables());
 
     private final Session session = new Session(
             Checker.standard(),
@@ -94,8 +95,9 @@ class NewWireTest {
 
         desk.through("w1", List.of("left signal tray"));
         assertThat(told)
-                .hasToString("Wire w1 cannot be led by left signal tray: no way joins its ends through all of them. Choose"
-                        + " other trays, or of its class.");
+                .hasToString(
+                        "Wire w1 cannot be led by left signal tray: no way joins its ends through all of them. Choose"
+                                + " other trays, or of its class.");
         told.setLength(0);
         desk.through("w7", List.of("left signal tray"));
         assertThat(told).hasToString("1 wire was routed.");

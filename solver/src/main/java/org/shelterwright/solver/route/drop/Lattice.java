@@ -39,8 +39,7 @@ final class Lattice {
         stride[1] = planes[2].length;
         stride[0] = planes[1].length * planes[2].length;
         ways = new byte[size()];
-        prices = new Paint(planes, low, high)
-                .prices(solids, Obstacles.near(about.zones(), part), about.shunned());
+        prices = new Paint(planes, low, high).prices(solids, Obstacles.near(about.zones(), part), about.shunned());
     }
 
     private int[] planes(int axis, int[] found, int[][] solids, int[][] shunned, int start, int radius) {

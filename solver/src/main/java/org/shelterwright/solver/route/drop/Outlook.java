@@ -44,7 +44,10 @@ final class Outlook {
             for (int direction = 0; direction < 6; direction++) {
                 int price = lattice.price(node, direction);
                 if (price != 0) {
-                    offer(lattice, lattice.next(node, direction), least[node] + (long) lattice.step(node, direction) * price);
+                    offer(
+                            lattice,
+                            lattice.next(node, direction),
+                            least[node] + (long) lattice.step(node, direction) * price);
                 }
             }
         }
