@@ -2,8 +2,10 @@ package org.shelterwright.app.desk.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.Set;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TableView;
@@ -13,6 +15,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.shelterwright.app.desk.FewColours;
 import org.shelterwright.app.desk.ScriptedQuestions;
 import org.shelterwright.app.desk.Snapshots;
 import org.shelterwright.app.desk.WindowTest;
@@ -60,8 +63,11 @@ class DeskWiresTest extends WindowTest {
         });
         assertThat(onDesk(() -> desk.window().session().selection().wires().get()))
                 .isNotEmpty();
-        Path picture = Snapshots.keep(desk.window().stage().getScene(), "wires");
-        assertThat(picture).exists();
+        BufferedImage shown = Snapshots.of(desk.window().stage().getScene());
+        assertThat(Snapshots.write(shown, Path.of("target", "desk", "wires.png"))).isNotEmptyFile();
+        if (Boolean.getBoolean("desk.pictures.write")) {
+            FewColours.write(shown, Path.of("..", "docs", "pictures", "window-wires-light-1920x1080.png"));
+        }
 
         onDesk(() -> {
             this.<ToggleButton>find("#wire-pick").fire();
@@ -70,7 +76,7 @@ class DeskWiresTest extends WindowTest {
             this.<ComboBox<String>>find("#wire-from").getEditor().setText("power-unit/mains out");
             this.<ComboBox<String>>find("#wire-to").getEditor().setText("rack-1/power");
             this.<ComboBox<String>>find("#wire-cable").getEditor().setText("supply-3x1.5");
-            this.<javafx.scene.control.Button>find("#wire-add").fire();
+            this.<Button>find("#wire-add").fire();
             return null;
         });
         await(
