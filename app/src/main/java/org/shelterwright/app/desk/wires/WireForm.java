@@ -25,8 +25,8 @@ final class WireForm {
     private final Supplier<List<Cable>> cables;
     private final BiConsumer<SetWires, String> add;
     private final Consumer<String> tell;
-    private final ComboBox<String> from = box("wire-from", "From, such as rack-1/power", 210);
-    private final ComboBox<String> to = box("wire-to", "To", 210);
+    private final ComboBox<String> from = box("wire-from", "From: unit/port", 210);
+    private final ComboBox<String> to = box("wire-to", "To: unit/port", 210);
     private final ComboBox<String> cable = box("wire-cable", "Cable", 150);
     private final ToggleButton pick = new ToggleButton("Pick in the view");
     private final HBox node;
