@@ -17,6 +17,7 @@ import org.shelterwright.app.look.Role;
 import org.shelterwright.app.sheet.Lettering;
 import org.shelterwright.app.type.Typeface;
 import org.shelterwright.app.view.Aspect;
+import org.shelterwright.app.view.Cables;
 import org.shelterwright.app.view.Caption;
 import org.shelterwright.app.view.FlatView;
 import org.shelterwright.app.view.Sheeted;
@@ -59,10 +60,12 @@ public final class PlanPicture {
         Spot origin = new Spot(
                 MARGIN + (swing - outside.x0() / 1000.0) / scale,
                 MARGIN + HEAD + (outside.y1() / 1000.0 + above) / scale);
-        FlatView view = new FlatView(scene, situation, new Sheeted(Aspect.ABOVE, scale, origin), 0, null);
+        Sheeted sheeted = new Sheeted(Aspect.ABOVE, scale, origin);
+        FlatView view = new FlatView(scene, situation, sheeted, 0, null);
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Polygon.of(new Bounds(0, 0, WIDTH, height), Role.VIEW.colour(), null));
         shapes.addAll(view.shapes());
+        shapes.add(new Group("cables", Cables.of(scene, sheeted::spot)));
         FreeSpace space = new FreeSpace(new Bounds(0, MARGIN + HEAD, WIDTH - KEY, height - FOOT));
         Map<String, Integer> unnamed = names(scene, view, space, shapes);
         Balloons balloons = new Balloons(space, view);

@@ -22,6 +22,7 @@ import org.shelterwright.app.sheet.Lettering;
 import org.shelterwright.app.type.Typeface;
 import org.shelterwright.app.type.Wrap;
 import org.shelterwright.app.view.Aspect;
+import org.shelterwright.app.view.Cables;
 import org.shelterwright.app.view.Caption;
 import org.shelterwright.app.view.FlatView;
 import org.shelterwright.app.view.Sheeted;
@@ -185,13 +186,7 @@ public final class WiringPicture {
 
     /** The colour of a class of cables. */
     public static Colour colour(CableClass of) {
-        return switch (of) {
-            case POWER -> Role.POWER.colour();
-            case SIGNAL -> Role.SIGNAL.colour();
-            case RADIO_FREQUENCY -> Role.RADIO.colour();
-            case FIBRE -> Role.FIBRE.colour();
-            case EARTH -> Role.EARTH.colour();
-        };
+        return Cables.colour(of);
     }
 
     private static String word(CableClass of) {

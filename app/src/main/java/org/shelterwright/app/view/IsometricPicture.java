@@ -43,6 +43,7 @@ public final class IsometricPicture {
         naming.name(scene.units(), UnitNumbers.of(scene));
         List<Shape> over = new ArrayList<>();
         over.add(new Group("cut away with the roof", cutAway(model, projection)));
+        over.add(new Group("cables", Cables.of(scene, projection::spot)));
         over.add(new Group("names", naming.shapes()));
         marks.forEach(mark -> over.add(new Group("centre of mass", mark.shapes(projection, typeface))));
         over.add(new Group("axes", new AxesFigure(view).shapes(new Spot(MARGIN + 14, HEIGHT - MARGIN - 14))));

@@ -137,6 +137,15 @@ class CablesTest {
         assertThat(attenuation.per100m(frequencyMHz)).isCloseTo(dbPer100m, within(dbPer100m * 0.025));
     }
 
+    /** Channel of balanced cabling: 100 m, of them 90 m permanent link and 10 m of cords; handbooks of building cabling, seen. */
+    @Test
+    void fourPairCableIsNoLongerThanThePermanentLinkOfTheChannel() {
+        int channel = 100_000_000;
+        int cords = 10_000_000;
+
+        assertThat(ENTRIES.catalog().cable("data-4x2").orElseThrow().longest()).isEqualTo(channel - cords);
+    }
+
     @Test
     void aLawOfTheRootAloneWouldComeOutTooLow() {
         // RG-213 scaled by the root from 50 to 850 MHz gives 20.2 dB/100 m where the table has 24.7.

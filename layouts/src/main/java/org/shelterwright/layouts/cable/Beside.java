@@ -1,8 +1,11 @@
 package org.shelterwright.layouts.cable;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.item.CableClass;
 import org.shelterwright.catalog.space.Axis;
@@ -25,27 +28,62 @@ public record Beside(String power, String other, long length, Box place) {
     /**
      * All pairs that run along each other.
      *
+     * @param among of which pairs at least one is to be; {@code null}: all pairs
      * @param separation least distance between their outsides (µm)
      */
     static List<Beside> of(
-            List<RouteShape> shapes, Map<String, Cable> cables, Map<String, TrayPath> trays, int separation) {
+            List<RouteShape> shapes,
+            @Nullable Set<String> among,
+            Map<String, Cable> cables,
+            Map<String, TrayPath> trays,
+            int separation) {
         List<Beside> found = new ArrayList<>();
-        List<List<Straight>> straights = new ArrayList<>();
-        shapes.forEach(shape -> straights.add(straights(shape, trays)));
+        List<@Nullable List<Straight>> straights = new ArrayList<>(Collections.nCopies(shapes.size(), null));
         for (int i = 0; i < shapes.size(); i++) {
             Cable power = cables.get(shapes.get(i).route().cable());
             if (power == null || power.cableClass() != CableClass.POWER) {
                 continue;
             }
+            boolean all = among == null || among.contains(shapes.get(i).route().wire());
             for (int j = 0; j < shapes.size(); j++) {
                 Cable other = cables.get(shapes.get(j).route().cable());
-                if (other != null && disturbed(other.cableClass())) {
+                boolean asked = all
+                        || among != null && among.contains(shapes.get(j).route().wire());
+                if (asked && other != null && disturbed(other.cableClass())) {
                     int apart = separation + power.diameter() / 2 + other.diameter() / 2;
-                    add(shapes.get(i), shapes.get(j), straights.get(i), straights.get(j), apart, found);
+                    if (near(shapes.get(i), shapes.get(j), apart)) {
+                        add(
+                                shapes.get(i),
+                                shapes.get(j),
+                                straights(i, shapes, straights, trays),
+                                straights(j, shapes, straights, trays),
+                                apart,
+                                found);
+                    }
                 }
             }
         }
         return found;
+    }
+
+    private static boolean near(RouteShape a, RouteShape b, int apart) {
+        Box one = a.hull();
+        Box other = b.hull();
+        return one != null
+                && other != null
+                && one.gap(other, Axis.X) < apart
+                && one.gap(other, Axis.Y) < apart
+                && one.gap(other, Axis.Z) < apart;
+    }
+
+    private static List<Straight> straights(
+            int i, List<RouteShape> shapes, List<@Nullable List<Straight>> made, Map<String, TrayPath> trays) {
+        List<Straight> known = made.get(i);
+        if (known == null) {
+            known = straights(shapes.get(i), trays);
+            made.set(i, known);
+        }
+        return known;
     }
 
     /** Whether cables of a class are kept apart from power. */

@@ -1,9 +1,11 @@
 package org.shelterwright.layouts.cable;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.space.Lengths;
@@ -45,6 +47,16 @@ public final class CableNet {
     /** What follows from the routes alone. */
     public RouteSheet sheet() {
         return sheet;
+    }
+
+    /**
+     * Pairs of wires that would run along each other, nearer than they should.
+     *
+     * @param routes all routes as they would be
+     * @param among wires of which at least one is to be in a pair
+     */
+    public List<Beside> besides(Collection<Route> routes, Set<String> among) {
+        return RouteSheets.besides(scene, routes, among);
     }
 
     /** What a wire carries. */

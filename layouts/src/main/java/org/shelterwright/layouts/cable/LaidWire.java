@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.space.Box;
-import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.brief.Wire;
 import org.shelterwright.layouts.layout.Route;
 
@@ -66,13 +65,6 @@ public record LaidWire(
 
     /** The least cuboid that holds its route; {@code null} if it has none inside. */
     public @Nullable Box place() {
-        Box box = null;
-        if (shape != null) {
-            for (Point point : shape.path()) {
-                Box at = Box.between(point, point);
-                box = box == null ? at : box.hull(at);
-            }
-        }
-        return box;
+        return shape == null ? null : shape.hull();
     }
 }

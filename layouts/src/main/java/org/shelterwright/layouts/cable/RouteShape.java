@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Axis;
+import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.layout.Route;
 import org.shelterwright.layouts.layout.Run;
@@ -16,6 +17,7 @@ import org.shelterwright.layouts.layout.Run;
  * @param length of the cable in it (µm)
  * @param tightest its tightest straight; {@code null} if it has no corner
  * @param stretches what it takes of trays
+ * @param hull the least cuboid that holds it; {@code null} if it has no run
  * @param fault why it is no route: not along the axes, not joined, or beside its tray; {@code null} if it is one
  */
 public record RouteShape(
@@ -24,6 +26,7 @@ public record RouteShape(
         long length,
         Bends.@Nullable Tightest tightest,
         List<Stretch> stretches,
+        @Nullable Box hull,
         @Nullable String fault) {
     public RouteShape {
         path = List.copyOf(path);
@@ -74,7 +77,16 @@ public record RouteShape(
             }
         }
         List<Point> path = route.path();
-        return new RouteShape(route, path, length, Bends.of(path), stretches, fault);
+        return new RouteShape(route, path, length, Bends.of(path), stretches, hull(path), fault);
+    }
+
+    private static @Nullable Box hull(List<Point> path) {
+        Box hull = null;
+        for (Point point : path) {
+            Box at = Box.between(point, point);
+            hull = hull == null ? at : hull.hull(at);
+        }
+        return hull;
     }
 
     private static boolean alongAnAxis(Point a, Point b) {

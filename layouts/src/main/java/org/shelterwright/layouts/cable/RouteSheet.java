@@ -29,7 +29,7 @@ public final class RouteSheet {
         List<RouteShape> sound =
                 shapes.values().stream().filter(shape -> shape.fault() == null).toList();
         uses = List.copyOf(TrayUse.of(sound, cables));
-        besides = separation > 0 ? List.copyOf(Beside.of(sound, cables, trays, separation)) : List.of();
+        besides = separation > 0 ? List.copyOf(Beside.of(sound, null, cables, trays, separation)) : List.of();
     }
 
     /** Whether it is of the very routes of a layout. Cost: their number. */

@@ -1,9 +1,14 @@
 package org.shelterwright.layouts.cable;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Tray;
+import org.shelterwright.layouts.layout.Route;
 import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -22,6 +27,23 @@ final class RouteSheets {
 
     static RouteSheet of(Scene scene) {
         return scene.steady(RouteSheets.class, RouteSheets::new).sheet(scene);
+    }
+
+    /** Pairs that would run along each other with other routes, of which at least one is among some wires. */
+    static List<Beside> besides(Scene scene, Collection<Route> routes, Set<String> among) {
+        RouteSheets sheets = scene.steady(RouteSheets.class, RouteSheets::new);
+        RouteSheet now = sheets.sheet(scene);
+        List<RouteShape> shapes = new ArrayList<>();
+        for (Route route : routes) {
+            RouteShape known = now.shape(route.wire()).orElse(null);
+            RouteShape shape = known != null && known.route() == route ? known : RouteShape.of(route, sheets.trays);
+            if (shape.fault() == null) {
+                shapes.add(shape);
+            }
+        }
+        return sheets.separation <= 0
+                ? List.of()
+                : Beside.of(shapes, among, scene.layout().parts().cables(), sheets.trays, sheets.separation);
     }
 
     private RouteSheet sheet(Scene scene) {

@@ -37,67 +37,63 @@ public record TrayUse(
         return tray.tray().name() + (parts > 1 ? ", compartment " + (part + 1) : "");
     }
 
+    /** What a wire takes of a place. */
+    private record User(String wire, double areaMm2, List<Stretch> stretches) {
+        boolean there(int from, int to) {
+            for (Stretch stretch : stretches) {
+                if (stretch.from() <= from && to <= stretch.to()) {
+                    return true;
+                }
+            }
+            return false;
+        }
+    }
+
     /** All sections in which something lies, tray by tray in the order of first use, each from its beginning on. */
     static List<TrayUse> of(List<RouteShape> shapes, Map<String, Cable> cables) {
-        Map<Place, List<RouteShape>> users = new LinkedHashMap<>();
-        Map<Place, Stretch> samples = new LinkedHashMap<>();
+        Map<Place, List<User>> users = new LinkedHashMap<>();
         for (RouteShape shape : shapes) {
+            Cable cable = cables.get(shape.route().cable());
+            double areaMm2 = cable == null ? 0 : cable.areaMm2();
             for (Stretch stretch : shape.stretches()) {
                 Place place = new Place(stretch.tray().tray().name(), stretch.part());
-                List<RouteShape> list = users.computeIfAbsent(place, key -> new ArrayList<>());
-                samples.putIfAbsent(place, stretch);
-                if (!list.contains(shape)) {
-                    list.add(shape);
+                List<User> list = users.computeIfAbsent(place, key -> new ArrayList<>());
+                String wire = shape.route().wire();
+                if (list.isEmpty() || !list.get(list.size() - 1).wire().equals(wire)) {
+                    list.add(new User(wire, areaMm2, new ArrayList<>()));
                 }
+                list.get(list.size() - 1).stretches().add(stretch);
             }
         }
         List<TrayUse> uses = new ArrayList<>();
-        users.forEach((place, list) -> {
-            Stretch sample = samples.get(place);
-            if (sample != null) {
-                sections(place, list, sample, cables, uses);
-            }
-        });
+        users.forEach((place, list) -> sections(place, list, uses));
         return uses;
     }
 
-    private static void sections(
-            Place place, List<RouteShape> users, Stretch sample, Map<String, Cable> cables, List<TrayUse> uses) {
+    private static void sections(Place place, List<User> users, List<TrayUse> uses) {
+        TrayPath tray = users.get(0).stretches().get(0).tray();
         TreeSet<Integer> cuts = new TreeSet<>();
-        for (RouteShape user : users) {
-            in(place, user).forEach(stretch -> {
-                cuts.add(stretch.from());
-                cuts.add(stretch.to());
-            });
-        }
+        users.forEach(user -> user.stretches().forEach(stretch -> {
+            cuts.add(stretch.from());
+            cuts.add(stretch.to());
+        }));
         Integer from = null;
         for (int to : cuts) {
             if (from != null) {
-                int low = from;
                 List<String> wires = new ArrayList<>();
                 double areaMm2 = 0;
-                for (RouteShape user : users) {
-                    boolean there =
-                            in(place, user).stream().anyMatch(stretch -> stretch.from() <= low && to <= stretch.to());
-                    Cable cable = cables.get(user.route().cable());
-                    if (there) {
-                        wires.add(user.route().wire());
-                        areaMm2 += cable == null ? 0 : cable.areaMm2();
+                for (User user : users) {
+                    if (user.there(from, to)) {
+                        wires.add(user.wire());
+                        areaMm2 += user.areaMm2();
                     }
                 }
                 if (!wires.isEmpty()) {
-                    double insideMm2 = sample.tray().tray().areaMm2(place.part());
-                    uses.add(new TrayUse(sample.tray(), place.part(), low, to, wires, areaMm2, insideMm2));
+                    double insideMm2 = tray.tray().areaMm2(place.part());
+                    uses.add(new TrayUse(tray, place.part(), from, to, wires, areaMm2, insideMm2));
                 }
             }
             from = to;
         }
-    }
-
-    private static List<Stretch> in(Place place, RouteShape shape) {
-        return shape.stretches().stream()
-                .filter(stretch -> stretch.part() == place.part()
-                        && stretch.tray().tray().name().equals(place.tray()))
-                .toList();
     }
 }

@@ -79,7 +79,7 @@ final class BriefReferences {
         }
         Trailer trailer = brief.trailer();
         if (trailer != null) {
-            carrier(trailer.carrier(), places.key("trailer").key("carrier"));
+            towed(trailer.carrier(), places.key("trailer").key("carrier"));
             for (int i = 0; i < trailer.loads().size(); i++) {
                 unit(
                         trailer.loads().get(i).unit(),
@@ -107,6 +107,24 @@ final class BriefReferences {
 
     private void carrier(String id, Places at) {
         known(id, carriers, "carrier", at, findings);
+    }
+
+    /** Nothing tows itself, in one step or in more: what is drawn is a trailer, and what draws it a truck. */
+    private void towed(String id, Places at) {
+        if (!known(id, carriers, "carrier", at, findings)) {
+            return;
+        }
+        boolean truck = catalog.carrier(id).map(Carrier::kind).orElse(null) == Carrier.Kind.TRUCK;
+        if (id.equals(brief.carrier())) {
+            findings.refuse(
+                    at,
+                    "The trailer \"" + id + "\" is the carrier itself, and nothing tows itself. Name another carrier"
+                            + " entry, of a trailer.");
+        } else if (truck) {
+            findings.refuse(
+                    at,
+                    "The trailer \"" + id + "\" is a truck, which is not towed. Name a carrier entry of a trailer.");
+        }
     }
 
     private void unit(UnitSpec unit, Places at) {

@@ -61,6 +61,8 @@ class BriefCheckTest {
             value = {
                 "\"body\": \"box\"|\"body\": \"bx\"|The body \"bx\" is not known. Did you mean \"box\"?",
                 "\"carrier\": \"truck\"|\"carrier\": \"lorry\"|The carrier \"lorry\" is not known. Known are: truck, trailer.",
+                "\"carrier\": \"trailer\"|\"carrier\": \"truck\"|The trailer \"truck\" is the carrier itself, and nothing tows"
+                        + " itself. Name another carrier entry, of a trailer.",
                 "\"item\": \"rack\"|\"item\": \"rck\"|The item \"rck\" is not known. Did you mean \"rack\"?",
                 "\"id\": \"generator-1\"|\"id\": \"rack-1\"|The unit id \"rack-1\" is given twice. Rename one of them.",
                 "[\"rack-1\", \"rack-2\"]|[\"rack-1\", \"rack-3\"]|The unit \"rack-3\" is not known. Did you mean \"rack-1\"?",

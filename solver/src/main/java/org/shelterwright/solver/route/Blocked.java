@@ -3,12 +3,17 @@ package org.shelterwright.solver.route;
 import java.util.Set;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.cable.LaidWire;
 import org.shelterwright.layouts.layout.Run;
+import org.shelterwright.layouts.ledger.cables.CableLimits;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 
-/** Whether units stand where a wire runs outside trays. */
+/**
+ * Whether units stand where a wire runs outside trays: in its way, or against a face along which it runs, so that it would lie
+ * between two units.
+ */
 final class Blocked {
     private Blocked() {}
 
@@ -23,12 +28,43 @@ final class Blocked {
             }
             for (Run run : wire.shape().route().runs()) {
                 for (int i = 1; run.tray() == null && i < run.path().size(); i++) {
-                    Box straight = Box.between(run.path().get(i), run.path().get(i))
-                            .hull(Box.between(run.path().get(i - 1), run.path().get(i - 1)));
-                    if (meets(straight, unit.outline(Situation.ON_STATION))
-                            || meets(straight, unit.outline(Situation.ON_THE_ROAD))) {
+                    Point a = run.path().get(i - 1);
+                    Point b = run.path().get(i);
+                    if (touches(unit, a, b) && (passes(unit, a, b) || besideAnother(scene, unit, a, b))) {
                         return true;
                     }
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean passes(PlacedUnit unit, Point a, Point b) {
+        for (Situation situation : Situation.values()) {
+            for (Box solid : unit.solids(situation)) {
+                if (CableLimits.passes(a, b, solid)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean besideAnother(Scene scene, PlacedUnit unit, Point a, Point b) {
+        for (PlacedUnit other : scene.units()) {
+            if (other != unit && touches(other, a, b)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean touches(PlacedUnit unit, Point a, Point b) {
+        Box straight = Box.between(a, a).hull(Box.between(b, b));
+        for (Situation situation : Situation.values()) {
+            for (Box solid : unit.solids(situation)) {
+                if (meets(straight, solid)) {
+                    return true;
                 }
             }
         }

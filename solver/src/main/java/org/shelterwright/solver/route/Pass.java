@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.layouts.cable.CableNet;
@@ -28,12 +29,12 @@ final class Pass {
     private long cost;
     private long bound;
 
-    Pass(Scene scene, Map<String, Route> kept, Drops drops, List<Ask> asks) {
+    Pass(Scene scene, Map<String, Route> kept, Drops drops, List<Ask> asks, Set<String> trays, boolean sparing) {
         this.scene = scene;
         this.asks = asks;
         this.kept = kept;
-        WebBuilder builder = new WebBuilder(scene, drops);
-        asks.forEach(ask -> nodes.add(builder.add(ask)));
+        WebBuilder builder = new WebBuilder(scene, drops, trays);
+        asks.forEach(ask -> nodes.add(builder.add(ask, sparing)));
         this.web = builder.web();
     }
 

@@ -36,6 +36,8 @@ final class Routing {
 
     private final Scene scene;
     private final CableNet net;
+    private final @Nullable String alone;
+    private final Set<String> trays;
     private final Map<String, Route> kept;
     private final Drops drops;
     private final CableChoice choice;
@@ -43,6 +45,16 @@ final class Routing {
     private final Map<String, Route> outside = new LinkedHashMap<>();
 
     Routing(Scene scene, Map<String, Route> kept) {
+        this(scene, kept, null, Set.of());
+    }
+
+    /**
+     * @param alone the only wire to route; {@code null}: all that are not kept
+     * @param trays the only trays to use; empty: all
+     */
+    Routing(Scene scene, Map<String, Route> kept, @Nullable String alone, Set<String> trays) {
+        this.alone = alone;
+        this.trays = trays;
         this.scene = scene;
         this.kept = kept;
         this.net = CableNet.of(scene);
@@ -52,7 +64,7 @@ final class Routing {
 
     RoutePlan plan() {
         List<Ask> asks = asks();
-        Laid laid = new Pass(scene, kept, drops, asks).lay();
+        Laid laid = lay(asks);
         Set<Ask> seen = new HashSet<>(asks);
         for (int pass = 1; pass < PASSES; pass++) {
             List<Ask> again = new ArrayList<>();
@@ -65,9 +77,18 @@ final class Routing {
             }
             seen.addAll(again);
             asks = again;
-            laid = new Pass(scene, kept, drops, asks).lay();
+            laid = lay(asks);
         }
         return plan(asks, laid);
+    }
+
+    /** Over the runs that cheapest ways need, and over all if trays have no room for that. */
+    private Laid lay(List<Ask> asks) {
+        if (!trays.isEmpty()) {
+            return new Pass(scene, kept, drops, asks, trays, false).lay();
+        }
+        Laid laid = new Pass(scene, kept, drops, asks, trays, true).lay();
+        return laid.rounds() == 0 && laid.within() ? laid : new Pass(scene, kept, drops, asks, trays, false).lay();
     }
 
     private RoutePlan plan(List<Ask> asks, Laid laid) {
@@ -150,8 +171,7 @@ final class Routing {
         double most = 1000 * scene.rules().valueOr(Figure.CABLE_PARALLEL, Double.MAX_VALUE / 1e6);
         Map<String, Route> all = new LinkedHashMap<>(kept);
         all.putAll(laid.routes());
-        Scene judged = scene.after(scene.layout().withRoutes(all));
-        return CableNet.of(judged).sheet().besides().stream()
+        return net.besides(all.values(), laid.routes().keySet()).stream()
                 .filter(beside -> beside.length() > most)
                 .toList();
     }
@@ -185,6 +205,9 @@ final class Routing {
             }
             WireEnd from = laid.from();
             WireEnd to = laid.to();
+            if (alone != null && !alone.equals(wire.id())) {
+                continue;
+            }
             if (kept.containsKey(wire.id()) || !placed(laid, from, to) || from == null || to == null) {
                 continue;
             }

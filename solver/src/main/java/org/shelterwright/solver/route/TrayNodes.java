@@ -3,13 +3,11 @@ package org.shelterwright.solver.route;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.IntSupplier;
-import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.body.Compartment;
-import org.shelterwright.catalog.body.Tray;
 import org.shelterwright.catalog.item.CableClass;
-import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.cable.Fill;
 import org.shelterwright.layouts.cable.TrayPath;
 import org.shelterwright.solver.route.drop.Laying;
@@ -20,26 +18,19 @@ final class TrayNodes {
     /** A cross-section of one mm² counts so much. */
     static final double SIZE = 1_000;
 
-    private final List<TrayPath> trays = new ArrayList<>();
+    private final RouteMemory memory;
+    private final List<TrayPath> trays;
     private final List<List<TreeMap<Integer, Integer>>> stations = new ArrayList<>();
     private final IntSupplier newNode;
-    private final List<Meeting> meetings = new ArrayList<>();
 
-    /** Where two trays meet, as stations of both. */
-    private record Meeting(int a, int atA, int b, int atB) {}
-
-    TrayNodes(Body body, IntSupplier newNode) {
+    TrayNodes(RouteMemory memory, IntSupplier newNode) {
+        this.memory = memory;
+        this.trays = memory.trays();
         this.newNode = newNode;
-        for (Tray tray : body.trays()) {
-            trays.add(new TrayPath(tray));
+        for (TrayPath tray : trays) {
             List<TreeMap<Integer, Integer>> parts = new ArrayList<>();
-            tray.parts().forEach(part -> parts.add(new TreeMap<>()));
+            tray.tray().parts().forEach(part -> parts.add(new TreeMap<>()));
             stations.add(parts);
-        }
-        for (int a = 0; a < trays.size(); a++) {
-            for (int b = a + 1; b < trays.size(); b++) {
-                meet(a, b);
-            }
         }
     }
 
@@ -52,9 +43,13 @@ final class TrayNodes {
         return stations.get(tray).get(part).computeIfAbsent(station, at -> newNode.getAsInt());
     }
 
-    /** Takes the links between all nodes so far. */
-    void link(Fill fill, LinkList links) {
-        for (Meeting meeting : meetings) {
+    /**
+     * Takes the links between all nodes so far.
+     *
+     * @param only names of the trays to use; empty: all
+     */
+    void link(Fill fill, Set<String> only, LinkList links) {
+        for (RouteMemory.Meeting meeting : memory.meetings()) {
             List<Compartment> ofA = trays.get(meeting.a()).tray().parts();
             List<Compartment> ofB = trays.get(meeting.b()).tray().parts();
             for (int pa = 0; pa < ofA.size(); pa++) {
@@ -69,7 +64,9 @@ final class TrayNodes {
             }
         }
         for (int tray = 0; tray < trays.size(); tray++) {
-            for (int part = 0; part < stations.get(tray).size(); part++) {
+            boolean open =
+                    only.isEmpty() || only.contains(trays.get(tray).tray().name());
+            for (int part = 0; open && part < stations.get(tray).size(); part++) {
                 link(trays.get(tray), part, stations.get(tray).get(part), fill, links);
             }
         }
@@ -98,20 +95,5 @@ final class TrayNodes {
             bits |= 1 << one.ordinal();
         }
         return bits;
-    }
-
-    private void meet(int a, int b) {
-        List<Point> pathA = trays.get(a).tray().path();
-        List<Point> pathB = trays.get(b).tray().path();
-        List<Point> candidates = new ArrayList<>(pathA);
-        candidates.addAll(pathB);
-        candidates.addAll(Crossings.of(pathA, pathB));
-        for (Point point : candidates.stream().distinct().toList()) {
-            int atA = trays.get(a).stationOf(point);
-            int atB = trays.get(b).stationOf(point);
-            if (atA >= 0 && atB >= 0) {
-                meetings.add(new Meeting(a, atA, b, atB));
-            }
-        }
     }
 }

@@ -22,9 +22,11 @@ public final class TrayTable {
     public static final long NONE = Long.MAX_VALUE / 8;
 
     private final List<TrayPath> trays = new ArrayList<>();
+    private final List<Integer> numbers = new ArrayList<>();
     private final List<int[]> stations = new ArrayList<>();
     private final List<int[]> nodes = new ArrayList<>();
     private final long[][] between;
+    private final long[][] least;
 
     private record Node(int tray, int station) {}
 
@@ -32,6 +34,7 @@ public final class TrayTable {
         for (Tray tray : body.trays()) {
             if (!tray.partsFor(cableClass).isEmpty()) {
                 trays.add(new TrayPath(tray));
+                numbers.add(body.trays().indexOf(tray));
             }
         }
         List<Node> all = new ArrayList<>();
@@ -44,17 +47,17 @@ public final class TrayTable {
                 }
             }
             int[] list = at.stream().mapToInt(Integer::intValue).toArray();
-            int[] numbers = new int[list.length];
+            int[] own = new int[list.length];
             for (int k = 0; k < list.length; k++) {
-                numbers[k] = all.size();
+                own[k] = all.size();
                 graph.addVertex(all.size());
                 all.add(new Node(i, list[k]));
                 if (k > 0) {
-                    join(graph, numbers[k - 1], numbers[k], trays.get(i).cableLength(list[k] - list[k - 1]));
+                    join(graph, own[k - 1], own[k], trays.get(i).cableLength(list[k] - list[k - 1]));
                 }
             }
             stations.add(list);
-            nodes.add(numbers);
+            nodes.add(own);
         }
         for (int a = 0; a < all.size(); a++) {
             for (int b = a + 1; b < all.size(); b++) {
@@ -70,11 +73,17 @@ public final class TrayTable {
             }
         }
         between = distances(graph, all.size());
+        least = leasts();
     }
 
     /** The trays that the class may use, in the order of the body. */
     public List<TrayPath> trays() {
         return trays;
+    }
+
+    /** The number of one of them among all trays of the body. */
+    int number(int tray) {
+        return numbers.get(tray);
     }
 
     /**
@@ -97,6 +106,27 @@ public final class TrayTable {
             }
         }
         return best;
+    }
+
+    /** Length of the shortest way in trays from anywhere on one to anywhere on another (µm); at most {@link #NONE}. */
+    long least(int a, int b) {
+        return least[a][b];
+    }
+
+    private long[][] leasts() {
+        long[][] found = new long[trays.size()][trays.size()];
+        for (int a = 0; a < found.length; a++) {
+            for (int b = 0; b < found.length; b++) {
+                long shortest = a == b ? 0 : NONE;
+                for (int one : nodes.get(a)) {
+                    for (int other : nodes.get(b)) {
+                        shortest = Math.min(shortest, between[one][other]);
+                    }
+                }
+                found[a][b] = shortest;
+            }
+        }
+        return found;
     }
 
     private static void join(Graph<Integer, DefaultWeightedEdge> graph, int a, int b, long length) {

@@ -2,10 +2,10 @@ package org.shelterwright.solver.route;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.shelterwright.catalog.body.EntryPanel;
 import org.shelterwright.catalog.item.CableClass;
 import org.shelterwright.catalog.space.Lengths;
@@ -29,22 +29,29 @@ final class WebBuilder {
     /** Ports nearer than this are also joined outside trays (µm); common practice for short leads. */
     private static final int LEAD = 1_500 * Lengths.MM;
 
+    /** How much farther, on a wall, a run to a place beside the cheapest may be (µm). */
+    private static final int ASIDE = 1_000 * Lengths.MM;
+
     private static final int STEP = 100 * Lengths.MM;
 
     private final Scene scene;
     private final Drops drops;
     private final TrayNodes trays;
-    private final Map<CableClass, TrayTable> tables = new EnumMap<>(CableClass.class);
+    private final RouteMemory memory;
+    private final Set<String> only;
     private final LinkList links = new LinkList();
     private final List<Integer> ends = new ArrayList<>();
     private final Map<String, Integer> terminals = new LinkedHashMap<>();
     private final Map<String, int[]> panels = new LinkedHashMap<>();
     private int nodes;
 
-    WebBuilder(Scene scene, Drops drops) {
+    /** @param only names of the trays to use; empty: all */
+    WebBuilder(Scene scene, Drops drops, Set<String> only) {
+        this.only = only;
         this.scene = scene;
         this.drops = drops;
-        this.trays = new TrayNodes(scene.body(), () -> nodes++);
+        this.memory = RouteMemory.of(scene);
+        this.trays = new TrayNodes(memory, () -> nodes++);
         for (EntryPanel panel : scene.body().entryPanels()) {
             int outer = nodes++;
             int inner = nodes++;
@@ -55,8 +62,25 @@ final class WebBuilder {
         }
     }
 
-    /** Adds the runs of a wire; gives its nodes. */
-    int[] add(Ask ask) {
+    /**
+     * Adds the runs of a wire; gives its nodes.
+     *
+     * @param sparing whether to leave out runs that are of no use as long as all trays have room
+     */
+    int[] add(Ask ask, boolean sparing) {
+        Point a = ask.from().at();
+        Point b = ask.to().at();
+        boolean alone = ask.laid().wire().bus() == null
+                && ask.from().panel() == null
+                && ask.to().panel() == null;
+        if (sparing && alone && a != null && b != null) {
+            int from = nodes++;
+            int to = nodes++;
+            ends.add(from);
+            ends.add(to);
+            new PairRuns(this, ask, memory.table(ask.cable().cableClass()), from, to, a, b).add();
+            return new int[] {from, to};
+        }
         int from = terminal(ask, ask.from());
         int to = terminal(ask, ask.to());
         lead(ask, from, to);
@@ -64,7 +88,7 @@ final class WebBuilder {
     }
 
     Web web() {
-        trays.link(CableLimits.fill(scene), links);
+        trays.link(CableLimits.fill(scene), only, links);
         return new Web(nodes, links, ends);
     }
 
@@ -107,99 +131,112 @@ final class WebBuilder {
      * run to the nearest and the way from there to the farthest place of that other tray.
      */
     private void entries(Ask ask, int node, Point at) {
-        TrayTable table = table(ask);
+        TrayTable table = memory.table(ask.cable().cableClass());
+        TrayEntry first = null;
+        for (int i : nearest(table, at)) {
+            long limit = first == null ? DropSearch.ANY_COST : limit(table, first, i);
+            List<TrayEntry> found = entries(ask, node, at, table, i, limit);
+            first = first == null && !found.isEmpty() ? found.get(0) : first;
+        }
+    }
+
+    /** The trays of a table, the nearest first. */
+    static List<Integer> nearest(TrayTable table, Point at) {
         List<Integer> order = new ArrayList<>();
         for (int i = 0; i < table.trays().size(); i++) {
             order.add(i);
         }
         order.sort(Comparator.comparing((Integer i) -> away(table, i, at)).thenComparing(i -> i));
-        long firstCost = 0;
-        int first = -1;
-        int firstAt = 0;
-        for (int i : order) {
-            TrayPath path = table.trays().get(i);
-            int tray = number(path);
-            List<Integer> parts = path.tray().partsFor(ask.cable().cableClass());
-            long limit = first < 0 ? DropSearch.ANY_COST : limit(table, first, firstAt, firstCost, i);
-            if ((long) away(table, i, at) * Laying.SURFACE > limit) {
-                continue;
-            }
-            List<Target> targets = path.tray().closed()
-                    ? List.of(Target.place(path.at(0)), Target.place(path.at(path.length())))
-                    : List.of(new Target(path.tray().path(), true));
-            for (Target target : targets) {
-                Drop drop = drops.find(ask, at, target, limit).orElse(null);
-                if (drop == null) {
-                    continue;
-                }
-                int station = path.stationOf(drop.end());
-                if (first < 0) {
-                    first = i;
-                    firstAt = station;
-                    firstCost = drop.cost();
-                }
-                entry(ask, node, tray, parts, drop, station);
+        return order;
+    }
+
+    /** Runs to one tray; what was found, barred places included. */
+    List<TrayEntry> entries(Ask ask, int node, Point at, TrayTable table, int i, long limit) {
+        if ((long) away(table, i, at) * Laying.SURFACE > limit) {
+            return List.of();
+        }
+        TrayPath path = table.trays().get(i);
+        if (!only.isEmpty() && !only.contains(path.tray().name())) {
+            return List.of();
+        }
+        List<Target> targets = path.tray().closed()
+                ? List.of(Target.place(path.at(0)), Target.place(path.at(path.length())))
+                : List.of(new Target(path.tray().path(), true));
+        List<TrayEntry> found = new ArrayList<>();
+        for (Target target : targets) {
+            Drop drop = drops.find(ask, at, target, limit).orElse(null);
+            if (drop != null) {
+                found.add(entry(ask, node, table, i, drop));
                 if (!ask.barred().isEmpty() && !path.tray().closed()) {
-                    aside(ask, node, at, tray, parts, station);
+                    aside(ask, node, at, table, i, drop, found);
                 }
             }
         }
+        return found;
     }
 
-    private static long limit(TrayTable table, int first, int firstAt, long firstCost, int other) {
+    static long limit(TrayTable table, TrayEntry first, int other) {
         int length = table.trays().get(other).length();
-        long way = Math.min(table.length(first, firstAt, other, 0), table.length(first, firstAt, other, length));
+        long way = Math.min(
+                table.length(first.tray(), first.station(), other, 0),
+                table.length(first.tray(), first.station(), other, length));
         return way >= TrayTable.NONE
                 ? DropSearch.ANY_COST
-                : firstCost + Laying.TRAY * (way + table.trays().get(other).cableLength(length));
+                : first.cost() + Laying.TRAY * (way + table.trays().get(other).cableLength(length));
     }
 
     /** More entries beside the cheapest one. */
-    private void aside(Ask ask, int node, Point at, int tray, List<Integer> parts, int station) {
-        TrayPath path = trays.trays().get(tray);
+    private void aside(Ask ask, int node, Point at, TrayTable table, int i, Drop cheapest, List<TrayEntry> found) {
+        TrayPath path = table.trays().get(i);
+        int station = path.stationOf(cheapest.end());
+        long limit = cheapest.cost() + (long) ASIDE * Laying.SURFACE;
         int step = Math.max(STEP, 2 * ask.radius());
         for (int off : new int[] {-2 * step, -step, step, 2 * step}) {
             int there = Math.max(0, Math.min(path.length(), station + off));
-            drops.find(ask, at, Target.place(path.at(there)), DropSearch.ANY_COST)
-                    .ifPresent(drop -> entry(ask, node, tray, parts, drop, path.stationOf(drop.end())));
+            drops.find(ask, at, Target.place(path.at(there)), limit)
+                    .ifPresent(drop -> found.add(entry(ask, node, table, i, drop)));
         }
     }
 
-    private void entry(Ask ask, int node, int tray, List<Integer> parts, Drop drop, int station) {
-        if (!ask.barred().contains(drop.end())) {
-            for (int part : parts) {
-                links.add(own(ask, node, trays.node(tray, part, station), drop.cost()), new Piece.Free(drop));
+    private TrayEntry entry(Ask ask, int node, TrayTable table, int i, Drop drop) {
+        TrayPath path = table.trays().get(i);
+        int station = path.stationOf(drop.end());
+        boolean barred = ask.barred().contains(drop.end());
+        if (!barred) {
+            for (int part : path.tray().partsFor(ask.cable().cableClass())) {
+                links.add(
+                        own(ask, node, trays.node(table.number(i), part, station), drop.cost()), new Piece.Free(drop));
             }
         }
+        return new TrayEntry(i, station, drop.cost(), barred);
     }
 
-    private TrayTable table(Ask ask) {
-        return tables.computeIfAbsent(ask.cable().cableClass(), one -> new TrayTable(scene.body(), one));
-    }
-
-    private int number(TrayPath path) {
-        for (int i = 0; i < trays.trays().size(); i++) {
-            if (trays.trays().get(i).tray().equals(path.tray())) {
-                return i;
-            }
-        }
-        throw new IllegalStateException("The tray is none of the body.");
-    }
-
-    private static int away(TrayTable table, int tray, Point at) {
+    /** Distance along the axes from a place to a tray (µm). */
+    static int away(TrayTable table, int tray, Point at) {
         return new Target(table.trays().get(tray).tray().path(), true).distance(at);
     }
 
     private void lead(Ask ask, int from, int to) {
         for (Place a : places(ask, ask.from(), from)) {
             for (Place b : places(ask, ask.to(), to)) {
-                if (ask.far() || Bends.distance(a.at(), b.at()) <= LEAD) {
-                    drops.find(ask, a.at(), Target.port(b.at()), DropSearch.ANY_COST)
-                            .ifPresent(
-                                    drop -> links.add(own(ask, a.node(), b.node(), drop.cost()), new Piece.Free(drop)));
-                }
+                lead(ask, a.at(), a.node(), b.at(), b.node(), DropSearch.ANY_COST);
             }
         }
+    }
+
+    /** A run from port to port, if they are near; its cost, or {@link DropSearch#ANY_COST} if there is none within a limit. */
+    long lead(Ask ask, Point a, int from, Point b, int to, long limit) {
+        if (!only.isEmpty()
+                || !ask.far() && Bends.distance(a, b) > LEAD
+                || (long) Bends.distance(a, b) * Laying.SURFACE > limit) {
+            return DropSearch.ANY_COST;
+        }
+        Drop drop = drops.find(ask, a, Target.port(b), limit).orElse(null);
+        if (drop == null) {
+            return DropSearch.ANY_COST;
+        }
+        links.add(own(ask, from, to, drop.cost()), new Piece.Free(drop));
+        return drop.cost();
     }
 
     private record Place(Point at, int node) {}

@@ -19,6 +19,7 @@ public final class Measure {
         RUNS.put("stop", setting -> new StopRuns(setting).run());
         RUNS.put("micro", setting -> new MicroRuns(setting).run());
         RUNS.put("wires", setting -> new WireRuns(setting).run());
+        RUNS.put("wires-pull", setting -> new PullRuns(setting).run());
         RUNS.put("order", setting -> new OrderRuns(setting).run());
         RUNS.put("studies", setting -> new StudyRuns(setting).run());
         RUNS.put("revision", setting -> new RevisionRuns(setting).run());

@@ -21,10 +21,10 @@ import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.solver.fit.planted.PlantedFit;
 
 /** A planted fit whose units have two ports each, in a body with two trays along each side and ducts across, and two wires a unit. */
-final class PlantedWires {
+public final class PlantedWires {
     private PlantedWires() {}
 
-    static Layout of(long seed, int units) {
+    public static Layout of(long seed, int units) {
         Layout solution = PlantedFit.of(seed, units, 0.1).solution();
         Map<String, Item> items = new LinkedHashMap<>();
         solution.parts().items().forEach((id, item) -> items.put(id, withPorts(item)));

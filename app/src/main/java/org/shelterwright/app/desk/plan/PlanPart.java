@@ -51,6 +51,7 @@ public final class PlanPart {
         session.situation().addListener((observable, before, now) -> pane.redraw());
         session.selection().units().addListener((observable, before, now) -> pane.redraw());
         session.selection().finding().addListener((observable, before, now) -> pane.redraw());
+        session.selection().wires().addListener((observable, before, now) -> pane.redraw());
         showing.onChange(pane::redraw);
         theme.onChange(pane::redraw);
     }

@@ -12,11 +12,13 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.layouts.brief.UnitSpec;
+import org.shelterwright.layouts.brief.Wire;
 import org.shelterwright.layouts.layout.Layout;
 
-/** The one selection that list, view and ledger share: some units, the last chosen one leading, and one finding. */
+/** The one selection that list, view and ledger share: some units, the last chosen one leading, some wires, and one finding. */
 public final class Selection {
     private final ReadOnlyObjectWrapper<Set<String>> units = new ReadOnlyObjectWrapper<>(Set.of());
+    private final ReadOnlyObjectWrapper<Set<String>> wires = new ReadOnlyObjectWrapper<>(Set.of());
     private final ObjectProperty<@Nullable Finding> finding = new SimpleObjectProperty<>(null);
 
     /** Ids of the selected units, placed or still to be placed, in the order of choosing. */
@@ -27,6 +29,17 @@ public final class Selection {
     /** The finding that is looked at; {@code null} if none. */
     public ObjectProperty<@Nullable Finding> finding() {
         return finding;
+    }
+
+    /** Ids of the wires that are looked at. */
+    public ReadOnlyObjectProperty<Set<String>> wires() {
+        return wires.getReadOnlyProperty();
+    }
+
+    public void wires(Set<String> chosen) {
+        if (!chosen.equals(wires.get())) {
+            wires.set(Set.copyOf(chosen));
+        }
     }
 
     /** The unit chosen last. */
@@ -64,6 +77,7 @@ public final class Selection {
 
     public void clear() {
         set(Set.of());
+        wires(Set.of());
         finding.set(null);
     }
 
@@ -71,6 +85,10 @@ public final class Selection {
         Set<String> known = layout.brief().units().stream().map(UnitSpec::id).collect(Collectors.toSet());
         if (!known.containsAll(units.get())) {
             set(units.get().stream().filter(known::contains).toList());
+        }
+        Set<String> asked = layout.brief().wires().stream().map(Wire::id).collect(Collectors.toSet());
+        if (!asked.containsAll(wires.get())) {
+            wires(wires.get().stream().filter(asked::contains).collect(Collectors.toSet()));
         }
     }
 }

@@ -1,10 +1,12 @@
 package org.shelterwright.app.desk.space;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.space.mark.Glass;
 import org.shelterwright.app.desk.space.mark.Marks;
 import org.shelterwright.app.desk.space.mark.Over;
+import org.shelterwright.app.desk.space.mark.WireMarks;
 import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.app.drawing.Shape;
 import org.shelterwright.app.type.Typeface;
@@ -46,6 +48,9 @@ public final class GlassDrawing {
                 showing.distances(),
                 pointing.begun(),
                 pointing.frame());
-        return Marks.of(glass(), over, typeface);
+        List<Shape> shapes = new ArrayList<>(WireMarks.of(
+                glass(), session.now().scene(), session.selection().wires().get()));
+        shapes.addAll(Marks.of(glass(), over, typeface));
+        return shapes;
     }
 }

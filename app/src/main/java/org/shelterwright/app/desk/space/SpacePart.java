@@ -48,6 +48,7 @@ public final class SpacePart {
         session.situation().addListener((observable, before, now) -> show());
         session.selection().units().addListener((observable, before, now) -> dress());
         session.selection().finding().addListener((observable, before, now) -> pane.redraw());
+        session.selection().wires().addListener((observable, before, now) -> pane.redraw());
         showing.onChange(this::show);
         theme.onChange(this::paint);
         show();

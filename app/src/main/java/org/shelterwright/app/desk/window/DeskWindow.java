@@ -37,6 +37,7 @@ import org.shelterwright.app.desk.style.StyleSheet;
 import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.app.desk.transport.JourneyPart;
 import org.shelterwright.app.desk.unit.UnitPart;
+import org.shelterwright.app.desk.wires.WiresPart;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.layouts.layout.Layout;
 
@@ -139,6 +140,13 @@ public final class DeskWindow {
                 theme,
                 workshop.version().line());
         studies.addTo(commands);
+        WiresPart wires = new WiresPart(
+                session,
+                commands,
+                work,
+                () -> List.copyOf(workshop.entries().get().cables()));
+        commands.add(Command.of(
+                "view.wires", "Show or hide the wires", List.of("F10"), () -> middle.turnBelow(wires.node())));
         KeptLook.keepColumns(fitOut.node(), preferences);
         turnPages(frame, fitOut);
         Scene scene = new Scene(frame.root());

@@ -52,6 +52,13 @@ final class MiddlePart {
         return node;
     }
 
+    /** Shows something below the view in place of the table of units, or hides it again. */
+    void turnBelow(Region part) {
+        boolean shown = stacked.getItems().contains(part);
+        stacked.getItems().setAll(shown ? List.of(views) : List.of(views, part));
+        stacked.setDividerPositions(TABLE_FROM - 0.12);
+    }
+
     /** Where the pointer is in the space, in words; empty beside the body. */
     Optional<String> pointed() {
         return space == null ? Optional.empty() : space.pointed();
@@ -87,7 +94,7 @@ final class MiddlePart {
     }
 
     private void turnTable() {
-        if (stacked.getItems().size() > 1) {
+        if (stacked.getItems().contains(table.node())) {
             stacked.getItems().setAll(views);
         } else {
             stacked.getItems().setAll(views, table.node());

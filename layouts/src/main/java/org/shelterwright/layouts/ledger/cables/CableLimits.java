@@ -1,6 +1,8 @@
 package org.shelterwright.layouts.ledger.cables;
 
 import java.util.List;
+import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.cable.Fill;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.scene.Scene;
@@ -24,6 +26,11 @@ public final class CableLimits {
                 new LineLoss(),
                 new ConnectorFit(),
                 new PanelPlaces());
+    }
+
+    /** Whether a straight along an axis passes through the inside of a solid; on its face it does not. */
+    public static boolean passes(Point a, Point b, Box solid) {
+        return RunsClear.depth(a, b, solid) > 0;
     }
 
     /** The shares of trays and ducts that cables may take, by the rules of a scene. */

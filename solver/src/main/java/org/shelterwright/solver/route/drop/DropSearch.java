@@ -3,8 +3,6 @@ package org.shelterwright.solver.route.drop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.PriorityQueue;
-import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
@@ -12,7 +10,8 @@ import org.shelterwright.catalog.space.Point;
 
 /**
  * Finds the cheapest run from a port to a target, by A* over grid place, direction and the straight that the next bend still
- * needs. Exact on its lattice: the estimate, distance along the axes at the cheapest price, never exceeds the cost. It first
+ * needs. Exact on its lattice: the estimate, the cost without bends ({@link Outlook}) and the corners that
+ * it takes at least, never exceeds the cost. It first
  * looks near both ends and then in the whole room. Literature: Hart, Nilsson and Raphael (1968); Hanan (1966). Not for several
  * threads.
  */
@@ -20,149 +19,149 @@ public final class DropSearch {
     /** No limit on the cost. */
     public static final long ANY_COST = Long.MAX_VALUE / 4;
 
+    /** No limit on the cost, but only the room near both ends is looked at. */
+    public static final long NEAR = ANY_COST - 1;
+
     private static final int MARGIN = 300 * Lengths.MM;
-    private static final int MOST_LABELS = 400_000;
+    private static final int MOST_LABELS = 200_000;
 
-    private final Surroundings about;
+    /** What a search with a limit may take: it is for runs that are of use only if they are cheap. */
+    private static final int FEW_LABELS = 12_000;
 
-    private static final class Label implements Comparable<Label> {
-        private final int node;
-        private final int direction;
-        private final int need;
-        private final long cost;
-        private final long estimate;
-        private final int number;
-        private final @Nullable Label before;
-
-        Label(int node, int direction, int need, long cost, long estimate, int number, @Nullable Label before) {
-            this.node = node;
-            this.direction = direction;
-            this.need = need;
-            this.cost = cost;
-            this.estimate = estimate;
-            this.number = number;
-            this.before = before;
-        }
-
-        /** The least estimate first; of equals the one farthest on, then the first made. */
-        @Override
-        public int compareTo(Label o) {
-            int order = Long.compare(estimate, o.estimate);
-            order = order != 0 ? order : Long.compare(o.cost, cost);
-            return order != 0 ? order : Integer.compare(number, o.number);
-        }
-    }
+    private final Obstacles about;
+    private final Outlook outlook = new Outlook();
+    private final Frontier labels = new Frontier();
+    private final LongTable best = new LongTable();
 
     public DropSearch(Surroundings about) {
-        this.about = about;
+        this.about = Obstacles.of(about);
     }
+
+    /**
+     * What was found.
+     *
+     * @param region the part of the room that it depends on: whatever changes outside it, the answer is the same
+     * @param farther whether a search with a limit would not have come so far: it was found only in the whole room, or late
+     */
+    public record Found(Optional<Drop> drop, Box region, boolean farther) {}
 
     /**
      * Finds a run.
      *
      * @param radius least bend radius of the cable (µm)
-     * @param limit runs that cost more are of no use
+     * @param limit runs that cost more are of no use; with a limit it also gives up sooner
      * @return the cheapest; empty if there is none within the limit
      */
     public Optional<Drop> find(Point start, Target target, int radius, long limit) {
+        return look(start, target, radius, limit).drop();
+    }
+
+    /** The same, with what the answer depends on. */
+    public Found look(Point start, Target target, int radius, long limit) {
         if (!about.room().contains(start)) {
-            return Optional.empty();
+            return new Found(Optional.empty(), Box.between(start, start), false);
         }
         Box near = Box.between(start, start)
                 .hull(nearest(start, target))
                 .grown(MARGIN, MARGIN, MARGIN)
                 .intersection(about.room());
-        Optional<Drop> found = search(new Lattice(about, near, start, target, radius), start, target, radius, limit);
-        return found.isPresent() || limit < ANY_COST
-                ? found
-                : search(new Lattice(about, about.room(), start, target, radius), start, target, radius, limit);
+        Lattice lattice = new Lattice(about, near, start, target, radius);
+        Optional<Drop> found = search(lattice, start, target, radius, limit);
+        if (found.isPresent() || limit < ANY_COST || hopeless(lattice, start)) {
+            return new Found(found, near, labels.count() >= FEW_LABELS);
+        }
+        Lattice whole = new Lattice(about, about.room(), start, target, radius);
+        return new Found(search(whole, start, target, radius, limit), about.room(), true);
+    }
+
+    /** Whether one of the ends is closed in, so that the rest of the room does not help. */
+    private boolean hopeless(Lattice lattice, Point start) {
+        return !outlook.joined() && (!outlook.open() || Pocket.closed(lattice, lattice.node(start)));
     }
 
     private Optional<Drop> search(Lattice lattice, Point start, Target target, int radius, long limit) {
-        PriorityQueue<Label> queue = new PriorityQueue<>();
-        LongTable best = new LongTable();
+        labels.clear();
+        best.clear();
         int first = lattice.node(start);
-        int count = 0;
-        queue.add(new Label(first, -1, 0, 0, lattice.away(first, target) * Laying.SURFACE, count++, null));
-        while (!queue.isEmpty() && count < MOST_LABELS) {
-            Label label = queue.poll();
-            if (label.estimate > limit || best.get(key(label)) < label.cost) {
-                if (label.estimate > limit) {
-                    return Optional.empty();
-                }
+        outlook.look(lattice, first);
+        if (!outlook.joined()) {
+            return Optional.empty();
+        }
+        labels.add(first, -1, 0, 0, estimate(lattice, first, -1), -1);
+        int most = limit < ANY_COST ? FEW_LABELS : MOST_LABELS;
+        while (!labels.isEmpty() && labels.count() < most) {
+            int label = labels.poll();
+            if (labels.estimate(label) > limit) {
+                return Optional.empty();
+            }
+            if (best.get(key(labels.node[label], labels.direction[label], labels.need[label])) < labels.cost[label]) {
                 continue;
             }
             if (ends(lattice, label, target, radius)) {
                 return Optional.of(drop(lattice, label));
             }
             for (int direction = 0; direction < 6; direction++) {
-                Label next = step(lattice, label, direction, target, radius, count);
-                if (next != null && next.cost < best.get(key(next)) && next.cost < best.get(freeKey(next))) {
-                    best.put(key(next), next.cost);
-                    queue.add(next);
-                    count++;
-                }
+                step(lattice, label, direction, radius);
             }
         }
         return Optional.empty();
     }
 
     /** Whether a run may end here: on the target, with room for the corner into the tray. */
-    private static boolean ends(Lattice lattice, Label label, Target target, int radius) {
-        if (lattice.away(label.node, target) != 0) {
+    private boolean ends(Lattice lattice, int label, Target target, int radius) {
+        if (!lattice.onTarget(labels.node[label])) {
             return false;
         }
-        if (label.direction < 0) {
+        int direction = labels.direction[label];
+        if (direction < 0) {
             return true;
         }
-        Point at = lattice.point(label.node);
-        Axis line = target.along(at.x(), at.y(), at.z());
-        boolean turns = target.tray() && (line == null || line.ordinal() != label.direction / 2);
-        return label.need <= (turns ? 0 : radius);
+        Axis line = lattice.along(labels.node[label], target);
+        boolean turns = target.tray() && (line == null || line.ordinal() != direction / 2);
+        return labels.need[label] <= (turns ? 0 : radius);
     }
 
-    private static @Nullable Label step(
-            Lattice lattice, Label from, int direction, Target target, int radius, int number) {
+    private void step(Lattice lattice, int from, int direction, int radius) {
         int axis = direction / 2;
-        int old = from.direction;
+        int old = labels.direction[from];
         boolean turn = old >= 0 && old != direction;
-        if (turn && (old / 2 == axis || from.need > 0)) {
-            return null;
+        if (turn && (old / 2 == axis || labels.need[from] > 0)) {
+            return;
         }
-        boolean up = direction % 2 == 1;
-        int price = lattice.price(from.node, axis, up);
+        int price = lattice.price(labels.node[from], direction);
         if (price == 0) {
-            return null;
+            return;
         }
-        int node = lattice.next(from.node, axis, up);
-        int length = lattice.step(from.node, axis, up);
-        int due = old < 0 ? radius : turn ? 2 * radius : from.need;
-        long cost = from.cost + (long) length * price + (turn ? Laying.CORNER : 0);
-        long estimate = cost + lattice.away(node, target) * Laying.SURFACE;
-        return new Label(node, direction, Math.max(0, due - length), cost, estimate, number, from);
+        int node = lattice.next(labels.node[from], direction);
+        int length = lattice.step(labels.node[from], direction);
+        int due = old < 0 ? radius : turn ? 2 * radius : labels.need[from];
+        int need = Math.max(0, due - length);
+        long cost = labels.cost[from] + (long) length * price + (turn ? Laying.CORNER : 0);
+        // What is dearer than the same place and direction with no straight due is of no use either.
+        if (cost < best.get(key(node, direction, need)) && (need == 0 || cost < best.get(key(node, direction, 0)))) {
+            best.put(key(node, direction, need), cost);
+            labels.add(node, direction, need, cost, cost + estimate(lattice, node, direction), from);
+        }
     }
 
-    private static long key(Label label) {
-        return ((long) label.node * 7 + label.direction + 1) << 26 | Math.min(label.need, (1 << 26) - 1);
+    private long estimate(Lattice lattice, int node, int direction) {
+        return outlook.from(lattice, node) + lattice.corners(node, direction) * Laying.CORNER;
     }
 
-    /** The key of the same place and direction with no straight due: what is dearer than that is of no use. */
-    private static long freeKey(Label label) {
-        return ((long) label.node * 7 + label.direction + 1) << 26;
+    private static long key(int node, int direction, int need) {
+        return ((long) node * 7 + direction + 1) << 26 | Math.min(need, (1 << 26) - 1);
     }
 
-    private static Drop drop(Lattice lattice, Label end) {
+    private Drop drop(Lattice lattice, int end) {
         List<Point> path = new ArrayList<>();
-        Label label = end;
         int direction = -2;
-        while (label != null) {
-            if (label.before == null || label.direction != direction) {
-                path.add(0, lattice.point(label.node));
+        for (int label = end; label >= 0; label = labels.before[label]) {
+            if (labels.before[label] < 0 || labels.direction[label] != direction) {
+                path.add(0, lattice.point(labels.node[label]));
             }
-            direction = label.direction;
-            label = label.before;
+            direction = labels.direction[label];
         }
-        return new Drop(path, end.cost);
+        return new Drop(path, labels.cost[end]);
     }
 
     /** The place of the target that is nearest along the axes. */

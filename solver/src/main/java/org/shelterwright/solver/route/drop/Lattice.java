@@ -1,8 +1,7 @@
 package org.shelterwright.solver.route.drop;
 
 import java.util.Arrays;
-import java.util.List;
-import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
@@ -10,51 +9,84 @@ import org.shelterwright.catalog.space.Point;
 /**
  * The planes of all faces in a part of the room, with those of port and target: cheapest runs need no others, as shortest runs
  * among cuboids never do (Hanan's argument), save where a bend needs room; so planes at one and two bend radii from the ends
- * are added. Faces of zones are no planes: a step that enters a zone counts as in it. Prices are worked out once for each step.
+ * are added. Faces of zones are no planes: a step that enters a zone counts as in it. Directions are numbered 2 × axis, and
+ * one more upwards.
  */
 final class Lattice {
     private final int[][] planes = new int[3][];
     private final int[] stride = new int[3];
-    private final Box room;
-    private final int[][] solids;
-    private final int[][] zones;
-    private final int[][] shunned;
+    private final int[] low;
+    private final int[] high;
+    private final int[] partLow;
+    private final int[] partHigh;
+    private final int[][] line;
     private final byte[] prices;
-    private final int[] low = new int[3];
-    private final int[] high = new int[3];
+    private final byte[] ways;
 
-    Lattice(Surroundings about, Box part, Point start, Target target, int radius) {
-        this.room = about.room();
-        List<Box> near =
-                about.solids().stream().filter(solid -> touches(solid, part)).toList();
+    Lattice(Obstacles about, Box part, Point start, Target target, int radius) {
+        int[][] solids = Obstacles.near(about.solids(), part);
+        low = corner(about.room(), false);
+        high = corner(about.room(), true);
+        partLow = corner(part, false);
+        partHigh = corner(part, true);
+        line = line(target);
+        int most = 2 * solids.length + 2 * about.shunned().length + 5 * (1 + line.length) + 2;
         for (Axis axis : Axis.values()) {
-            TreeSet<Integer> found = new TreeSet<>();
-            near.forEach(solid -> {
-                found.add(solid.low(axis));
-                found.add(solid.high(axis));
-            });
-            about.shunned().forEach(box -> {
-                found.add(box.low(axis));
-                found.add(box.high(axis));
-            });
-            spread(found, start.along(axis), radius);
-            target.path().forEach(point -> spread(found, point.along(axis), radius));
-            found.add(room.low(axis));
-            found.add(room.high(axis));
-            planes[axis.ordinal()] = found.stream()
-                    .filter(at -> at >= part.low(axis) && at <= part.high(axis))
-                    .mapToInt(at -> at)
-                    .toArray();
-            low[axis.ordinal()] = room.low(axis);
-            high[axis.ordinal()] = room.high(axis);
+            planes[axis.ordinal()] =
+                    planes(axis.ordinal(), new int[most], solids, about.shunned(), start.along(axis), radius);
         }
         stride[2] = 1;
         stride[1] = planes[2].length;
         stride[0] = planes[1].length * planes[2].length;
-        solids = flat(near);
-        zones = flat(about.zones().stream().filter(zone -> touches(zone, part)).toList());
-        shunned = flat(about.shunned());
-        prices = new byte[3 * stride[0] * planes[0].length];
+        ways = new byte[size()];
+        prices = new Paint(planes, low, high).prices(solids, Obstacles.near(about.zones(), part), about.shunned());
+    }
+
+    private int[] planes(int axis, int[] found, int[][] solids, int[][] shunned, int start, int radius) {
+        int count = 0;
+        for (int[] solid : solids) {
+            found[count++] = solid[axis];
+            found[count++] = solid[axis + 3];
+        }
+        for (int[] box : shunned) {
+            found[count++] = box[axis];
+            found[count++] = box[axis + 3];
+        }
+        for (int times = -2; times <= 2; times++) {
+            found[count++] = start + times * radius;
+            for (int[] point : line) {
+                found[count++] = point[axis] + times * radius;
+            }
+        }
+        found[count++] = low[axis];
+        found[count++] = high[axis];
+        Arrays.sort(found, 0, count);
+        int kept = 0;
+        for (int i = 0; i < count; i++) {
+            int at = found[i];
+            if (at >= partLow[axis] && at <= partHigh[axis] && (kept == 0 || found[kept - 1] != at)) {
+                found[kept++] = at;
+            }
+        }
+        return Arrays.copyOf(found, kept);
+    }
+
+    private static int[] corner(Box box, boolean high) {
+        return high ? new int[] {box.x1(), box.y1(), box.z1()} : new int[] {box.x0(), box.y0(), box.z0()};
+    }
+
+    private static int[][] line(Target target) {
+        int[][] line = new int[target.path().size()][];
+        for (int i = 0; i < line.length; i++) {
+            Point point = target.path().get(i);
+            line[i] = new int[] {point.x(), point.y(), point.z()};
+        }
+        return line;
+    }
+
+    /** How many nodes it has. */
+    int size() {
+        return stride[0] * planes[0].length;
     }
 
     int node(Point at) {
@@ -69,105 +101,131 @@ final class Lattice {
         return new Point(at(node, 0), at(node, 1), at(node, 2));
     }
 
-    /** Distance along the axes from a node to a target (µm). */
-    long away(int node, Target target) {
-        return target.distance(at(node, 0), at(node, 1), at(node, 2));
-    }
-
-    int next(int node, int axis, boolean up) {
-        return up ? node + stride[axis] : node - stride[axis];
-    }
-
-    /** Length of a step (µm). */
-    int step(int node, int axis, boolean up) {
-        return Math.abs(at(next(node, axis, up), axis) - at(node, axis));
-    }
-
-    /** What a micrometre of a step costs; 0 if no cable can be there. */
-    int price(int node, int axis, boolean up) {
-        int index = index(node, axis);
-        if (up ? index + 1 >= planes[axis].length : index == 0) {
-            return 0;
-        }
-        int from = up ? node : node - stride[axis];
-        int slot = 3 * from + axis;
-        if (prices[slot] == 0) {
-            prices[slot] = (byte) (1 + worked(from, axis));
-        }
-        return prices[slot] - 1;
-    }
-
-    private int index(int node, int axis) {
-        return node / stride[axis] % planes[axis].length;
-    }
-
-    private int at(int node, int axis) {
-        return planes[axis][index(node, axis)];
-    }
-
-    private int worked(int node, int axis) {
-        int a = at(node, axis);
-        int b = planes[axis][index(node, axis) + 1];
-        int au = (axis + 1) % 3;
-        int av = (axis + 2) % 3;
-        int u = at(node, au);
-        int v = at(node, av);
-        int covered = 0;
-        for (int[] s : solids) {
-            if (s[axis] < b && a < s[axis + 3] && s[au] <= u && u <= s[au + 3] && s[av] <= v && v <= s[av + 3]) {
-                covered |= quarters(s[au] < u, u < s[au + 3], s[av] < v, v < s[av + 3]);
-                if (covered == 15) {
-                    return 0;
+    /** The nodes that lie on the target. */
+    int[] targets() {
+        int[] found = new int[line.length * (planes[0].length + planes[1].length + planes[2].length)];
+        int count = 0;
+        for (int i = 0; i < line.length; i++) {
+            int[] a = line[Math.max(0, i - 1)];
+            int[] b = line[i];
+            int[] from = new int[3];
+            int[] to = new int[3];
+            for (int axis = 0; axis < 3; axis++) {
+                from[axis] = Paint.first(planes[axis], Math.min(a[axis], b[axis]));
+                to[axis] = Paint.first(planes[axis], Math.max(a[axis], b[axis]) + 1) - 1;
+            }
+            for (int x = from[0]; x <= to[0]; x++) {
+                for (int y = from[1]; y <= to[1]; y++) {
+                    for (int z = from[2]; z <= to[2]; z++) {
+                        found[count++] = x * stride[0] + y * stride[1] + z;
+                    }
                 }
             }
         }
-        if (within(shunned, axis, a, b, au, u, av, v)) {
-            return Laying.SHUNNED;
-        }
-        boolean zone = within(zones, axis, a, b, au, u, av, v);
-        boolean floor = au == 2 && u == low[2] || av == 2 && v == low[2];
-        if (floor) {
-            return zone ? Laying.HANGING_IN_ZONE : Laying.FLOOR;
-        }
-        boolean wall = u == low[au] || u == high[au] || v == low[av] || v == high[av];
-        if (covered != 0 || wall) {
-            return zone ? Laying.SURFACE_IN_ZONE : Laying.SURFACE;
-        }
-        return zone ? Laying.HANGING_IN_ZONE : Laying.HANGING;
+        return Arrays.copyOf(found, count);
     }
 
-    /** Which of the four quarters round a straight a solid fills. */
-    private static int quarters(boolean uLow, boolean uHigh, boolean vLow, boolean vHigh) {
-        return (uLow && vLow ? 1 : 0) | (uLow && vHigh ? 2 : 0) | (uHigh && vLow ? 4 : 0) | (uHigh && vHigh ? 8 : 0);
-    }
-
-    private static boolean within(int[][] boxes, int axis, int a, int b, int au, int u, int av, int v) {
-        for (int[] s : boxes) {
-            if (s[axis] < b && a < s[axis + 3] && s[au] < u && u < s[au + 3] && s[av] < v && v < s[av + 3]) {
+    /** Whether a node lies where the part that is looked at ends and the room does not. */
+    boolean onRim(int node) {
+        for (int axis = 0; axis < 3; axis++) {
+            int index = index(node, axis);
+            if (index == 0 && partLow[axis] > low[axis]
+                    || index == planes[axis].length - 1 && partHigh[axis] < high[axis]) {
                 return true;
             }
         }
         return false;
     }
 
-    private static void spread(TreeSet<Integer> found, int at, int radius) {
-        for (int times = -2; times <= 2; times++) {
-            found.add(at + times * radius);
+    /** Distance along the axes between two nodes (µm). */
+    long between(int a, int b) {
+        long sum = 0;
+        for (int axis = 0; axis < 3; axis++) {
+            sum += Math.abs(at(a, axis) - at(b, axis));
         }
+        return sum;
     }
 
-    private static int[][] flat(List<Box> boxes) {
-        return boxes.stream()
-                .map(box -> new int[] {box.x0(), box.y0(), box.z0(), box.x1(), box.y1(), box.z1()})
-                .toArray(int[][]::new);
+    /** How many corners it takes at least from a node to the target, for one who comes in a direction, -1 for none. */
+    int corners(int node, int direction) {
+        if (line.length > 2) {
+            int least = 3;
+            for (int i = 1; i < line.length; i++) {
+                least = Math.min(least, turns(ways(node, line[i - 1], line[i]), direction));
+            }
+            return least;
+        }
+        return turns(ways(node), direction);
     }
 
-    private static boolean touches(Box a, Box b) {
-        return a.x0() <= b.x1()
-                && b.x0() <= a.x1()
-                && a.y0() <= b.y1()
-                && b.y0() <= a.y1()
-                && a.z0() <= b.z1()
-                && b.z0() <= a.z1();
+    private static int turns(int ways, int direction) {
+        boolean onWay = ways != 0 && (direction < 0 || (ways >> direction & 1) == 1);
+        return Integer.bitCount(ways) - (onWay ? 1 : 0);
+    }
+
+    /** The directions in which a target of one straight lies from a node, worked out once for each. */
+    private int ways(int node) {
+        if (ways[node] == 0) {
+            ways[node] = (byte) (1 + ways(node, line[0], line[line.length - 1]));
+        }
+        return ways[node] - 1;
+    }
+
+    private int ways(int node, int[] a, int[] b) {
+        return way(at(node, 0), a[0], b[0], 0) | way(at(node, 1), a[1], b[1], 2) | way(at(node, 2), a[2], b[2], 4);
+    }
+
+    /** The bit of the direction in which a span lies from a place; 0 if the place is in it. */
+    private static int way(int at, int a, int b, int direction) {
+        return at < Math.min(a, b) ? 2 << direction : at > Math.max(a, b) ? 1 << direction : 0;
+    }
+
+    /** Whether a node lies on the target. */
+    boolean onTarget(int node) {
+        if (line.length <= 2) {
+            return ways(node) == 0;
+        }
+        for (int i = 1; i < line.length; i++) {
+            if (ways(node, line[i - 1], line[i]) == 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The axis along which the target runs at a node; {@code null} of a single point. */
+    @Nullable
+    Axis along(int node, Target target) {
+        return target.along(at(node, 0), at(node, 1), at(node, 2));
+    }
+
+    /** The node a step away. */
+    int next(int node, int direction) {
+        return (direction & 1) == 1 ? node + stride[direction >> 1] : node - stride[direction >> 1];
+    }
+
+    /** Length of a step (µm). */
+    int step(int node, int direction) {
+        int axis = direction >> 1;
+        int index = index(node, axis);
+        int[] on = planes[axis];
+        return (direction & 1) == 1 ? on[index + 1] - on[index] : on[index] - on[index - 1];
+    }
+
+    /** What a micrometre of a step costs; 0 if no cable can be there. */
+    int price(int node, int direction) {
+        return prices[6 * node + direction];
+    }
+
+    private int index(int node, int axis) {
+        return switch (axis) {
+            case 0 -> node / stride[0];
+            case 1 -> node / stride[1] % planes[1].length;
+            default -> node % stride[1];
+        };
+    }
+
+    private int at(int node, int axis) {
+        return planes[axis][index(node, axis)];
     }
 }

@@ -53,7 +53,7 @@ public record Target(List<Point> path, boolean tray) {
         return null;
     }
 
-    private static int off(int value, int a, int b) {
+    static int off(int value, int a, int b) {
         return Math.max(0, Math.max(Math.min(a, b) - value, value - Math.max(a, b)));
     }
 }

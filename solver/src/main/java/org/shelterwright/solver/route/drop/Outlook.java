@@ -1,0 +1,141 @@
+package org.shelterwright.solver.route.drop;
+
+import java.util.Arrays;
+
+/**
+ * What it costs at least from each node of a lattice to the target, bends left out: A* backwards from the target to the start,
+ * and somewhat past it. Of a node that it has not reached by then it is known that a way through it would cost at least as
+ * much as the search had come to. As an estimate for the search forwards it is exact but for bends, and never drops by more than
+ * a step costs. Not for several threads.
+ */
+final class Outlook {
+    /** How far it goes on past the start: two corners. */
+    private static final long PAST = 2 * Laying.CORNER;
+
+    private long[] least = new long[0];
+    private long[] whole = new long[0];
+    private int[] heap = new int[1 << 10];
+    private int[] place = new int[0];
+    private int start;
+    private int waiting;
+    private long reached;
+    private boolean joined;
+    private boolean open;
+
+    /** Searches from the target towards a start. */
+    void look(Lattice lattice, int from) {
+        prepare(lattice, from);
+        for (int node : lattice.targets()) {
+            offer(lattice, node, 0);
+        }
+        long end = Long.MAX_VALUE;
+        while (waiting > 0) {
+            int node = heap[0];
+            if (whole[node] > end) {
+                break;
+            }
+            poll();
+            reached = whole[node];
+            open |= lattice.onRim(node);
+            if (node == start) {
+                joined = true;
+                end = reached + PAST;
+            }
+            for (int direction = 0; direction < 6; direction++) {
+                int price = lattice.price(node, direction);
+                if (price != 0) {
+                    offer(
+                            lattice,
+                            lattice.next(node, direction),
+                            least[node] + (long) lattice.step(node, direction) * price);
+                }
+            }
+        }
+    }
+
+    /** Whether the start can be reached at all. */
+    boolean joined() {
+        return joined;
+    }
+
+    /** Whether the search came to where the part that is looked at ends: then something may lead out of it there. */
+    boolean open() {
+        return open;
+    }
+
+    /** A lower bound of the cost from a node to the target. */
+    long from(Lattice lattice, int node) {
+        long known = least[node];
+        return known != Long.MAX_VALUE && whole[node] <= reached
+                ? known
+                : Math.min(known, Math.max(0, reached - toStart(lattice, node)));
+    }
+
+    private long toStart(Lattice lattice, int node) {
+        return lattice.between(node, start) * Laying.SURFACE;
+    }
+
+    private void prepare(Lattice about, int from) {
+        int size = about.size();
+        if (least.length < size) {
+            least = new long[size];
+            whole = new long[size];
+            place = new int[size];
+        }
+        Arrays.fill(least, 0, size, Long.MAX_VALUE);
+        start = from;
+        waiting = 0;
+        reached = 0;
+        joined = false;
+        open = false;
+    }
+
+    private void offer(Lattice lattice, int node, long cost) {
+        if (cost >= least[node]) {
+            return;
+        }
+        int at;
+        if (least[node] == Long.MAX_VALUE) {
+            if (waiting == heap.length) {
+                heap = Arrays.copyOf(heap, 2 * waiting);
+            }
+            at = waiting++;
+            whole[node] = cost + toStart(lattice, node);
+        } else {
+            at = place[node];
+            whole[node] += cost - least[node];
+        }
+        least[node] = cost;
+        while (at > 0 && before(node, heap[(at - 1) / 2])) {
+            put(at, heap[(at - 1) / 2]);
+            at = (at - 1) / 2;
+        }
+        put(at, node);
+    }
+
+    private boolean before(int a, int b) {
+        return whole[a] < whole[b] || whole[a] == whole[b] && least[a] > least[b];
+    }
+
+    private void poll() {
+        int last = heap[--waiting];
+        int at = 0;
+        while (2 * at + 1 < waiting) {
+            int child = 2 * at + 1;
+            if (child + 1 < waiting && before(heap[child + 1], heap[child])) {
+                child++;
+            }
+            if (!before(heap[child], last)) {
+                break;
+            }
+            put(at, heap[child]);
+            at = child;
+        }
+        put(at, last);
+    }
+
+    private void put(int at, int node) {
+        heap[at] = node;
+        place[node] = at;
+    }
+}
