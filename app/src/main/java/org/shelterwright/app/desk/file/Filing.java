@@ -19,6 +19,7 @@ import org.shelterwright.layouts.file.Fingerprint;
 import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
+import org.shelterwright.layouts.ledger.Row;
 
 /**
  * Keeps the layout on the desk in its file. Every change is kept at once beside the file until it is saved, so that a
@@ -48,7 +49,10 @@ public final class Filing implements AutoCloseable {
         this.clock = clock;
         this.userFolder = userFolder;
         home = settle(opened);
-        session.standing().addListener((observable, before, now) -> keepUnsaved(now));
+        session.standing().addListener((observable, before, now) -> {
+            settle(now);
+            keepUnsaved(now);
+        });
     }
 
     public ReadOnlyObjectProperty<OnFile> state() {
@@ -226,6 +230,15 @@ public final class Filing implements AutoCloseable {
         state.set(new OnFile(
                 path, opened.fingerprint(), opened.layout(), ledger, 0, clock.instant(), readOnly(path, settled)));
         return settled;
+    }
+
+    /** What of the ledger was still to come when the layout was read or written, has come. */
+    private void settle(Standing now) {
+        OnFile file = state.get();
+        boolean waiting = file.ledger().rows().stream().anyMatch(Row::awaited);
+        if (waiting && now.settled() && now.layout() == file.saved()) {
+            state.set(file.withLedger(now.ledger()));
+        }
     }
 
     private static @Nullable String readOnly(@Nullable Path path, Home home) {

@@ -70,7 +70,7 @@ public final class DeskStart {
         Checker checker = workshop.checker().get();
         Inputs inputs = new Inputs(() -> workshop.entries().get().catalog(), checker.ruleSets());
         Opened opened = name.isPresent() ? inputs.toJudge(name.get()) : last(inputs, preferences);
-        return new Start(new Session(checker, opened.layout()), opened);
+        return new Start(Session.answeredElsewhere(checker, opened.layout()), opened);
     }
 
     /** What was open last, if it can still be opened: nobody asked for it by name, so nobody is troubled if not. */
@@ -96,15 +96,29 @@ public final class DeskStart {
     private static void startToolkit() {
         // The toolkit warns of being on the class path, where this program keeps it on purpose.
         TOOLKIT.setLevel(Level.SEVERE);
-        if (System.getProperty("prism.forceGPU") == null) {
-            // Without it, machines whose only graphics is software draw no 3D at all, and do not say so.
-            System.setProperty("prism.forceGPU", "true");
-        }
+        prepareToolkit();
         try {
-            Platform.startup(Fonts::load);
+            Platform.startup(() -> {
+                Fonts.load();
+                WarmUp.run();
+            });
             Platform.setImplicitExit(false);
         } catch (RuntimeException e) {
             throw new InputException("desk", NO_DISPLAY);
+        }
+    }
+
+    /** Settles how the toolkit draws, before it starts. What is set from outside stays. */
+    public static void prepareToolkit() {
+        // Without it, machines whose only graphics is software draw no 3D at all, and do not say so.
+        set("prism.forceGPU", "true");
+        // Text of coloured edges reads back what lies below every word: a fifth of each frame where graphics is software.
+        set("prism.lcdtext", "false");
+    }
+
+    private static void set(String property, String value) {
+        if (System.getProperty(property) == null) {
+            System.setProperty(property, value);
         }
     }
 }

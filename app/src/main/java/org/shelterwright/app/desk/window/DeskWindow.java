@@ -46,6 +46,7 @@ public final class DeskWindow {
     private final FxWork work = new FxWork();
     private final FxWork searching = new FxWork();
     private final FxWork ordering = new FxWork();
+    private final FxWork settling = new FxWork();
     private final Stage stage = new Stage();
     private final Workshop workshop;
     private final Opened opened;
@@ -140,6 +141,7 @@ public final class DeskWindow {
         stage.show();
         frame.root().requestFocus();
         tellOf3d();
+        Platform.runLater(() -> session.answerBy(settling));
         files.greet(opened);
     }
 
@@ -191,16 +193,17 @@ public final class DeskWindow {
         return List.copyOf(workshop.entries().get().items());
     }
 
+    /** Pages that are not looked at first are made when they are turned to: they would delay the first picture. */
     private void turnPages(DeskFrame frame, FitOutPage fitOut) {
         Region transport = new ComingPage(Page.TRANSPORT);
-        Region boltDown = new BoltDownPage(bolt, fitOut.node(), theme).node();
+        Made<Region> boltDown = new Made<>(() -> new BoltDownPage(bolt, fitOut.node(), theme).node());
         frame.pages().shown().addListener((observable, before, page) -> {
             bolt.show(page == Page.BOLT_DOWN);
             frame.show(
                     switch (page) {
                         case FIT_OUT -> fitOut.node();
                         case TRANSPORT -> transport;
-                        case BOLT_DOWN -> boltDown;
+                        case BOLT_DOWN -> boltDown.get();
                     });
         });
         frame.show(fitOut.node());
@@ -236,6 +239,7 @@ public final class DeskWindow {
             search.stop();
             searching.close();
             ordering.close();
+            settling.close();
             work.close();
             filing.close();
             closed.run();
