@@ -24,6 +24,8 @@ import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.command.KeyMap;
 import org.shelterwright.app.desk.file.Filing;
 import org.shelterwright.app.desk.file.OnFile;
+import org.shelterwright.app.desk.inside.InsideDesk;
+import org.shelterwright.app.desk.inside.InsidePart;
 import org.shelterwright.app.desk.ledger.LedgerPart;
 import org.shelterwright.app.desk.list.ListPart;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
@@ -58,6 +60,7 @@ public final class DeskWindow {
     private final Filing filing;
     private final FileCommands files;
     private final Search search;
+    private final InsideDesk inside;
     private final MiddlePart middle;
     private final BoltPart bolt;
 
@@ -88,7 +91,8 @@ public final class DeskWindow {
                 workshop.fitter().apply(session.checker()),
                 searching,
                 workshop.version().number());
-        middle = new MiddlePart(session, commands, theme);
+        inside = new InsideDesk(session);
+        middle = new MiddlePart(session, commands, theme, new InsidePart(inside, commands, theme).node());
         bolt = new BoltPart(session, commands, ordering, theme);
         filing = new Filing(session, opened, work, clock, preferences.folder());
         files = new FileCommands(
@@ -125,6 +129,7 @@ public final class DeskWindow {
                 () -> FirstSteps.open(frame.over(), theme)));
         new ItemPage(frame.over(), session, theme, this::items).addTo(commands);
         new WhyNotHere(frame.over(), session, theme, middle).addTo(commands);
+        new PieceSheet(frame.over(), session, inside, commands, theme).addTo(commands);
         KeptLook.keepColumns(fitOut.node(), preferences);
         turnPages(frame, fitOut);
         Scene scene = new Scene(frame.root());
