@@ -111,15 +111,6 @@ final class InsideSketch extends Region {
         return was;
     }
 
-    /** The middle of a piece on this pane (px), for tests. */
-    Optional<Spot> middle(String piece) {
-        return drawing().flatMap(drawing -> desk.held().stream()
-                .filter(one -> one.id().equals(piece))
-                .findFirst()
-                .map(one -> drawing.bounds(one).get(0).centre())
-                .map(spot -> new Spot(spot.x() * ScreenCanvas.PIXELS, spot.y() * ScreenCanvas.PIXELS)));
-    }
-
     @Override
     protected void layoutChildren() {
         boolean same = canvas.getWidth() == getWidth() && canvas.getHeight() == getHeight();
