@@ -33,6 +33,7 @@ import org.shelterwright.layouts.scene.PlacedUnit;
 public final class InsidePart {
     private static final int STEP = 5_000;
     private static final int MOST_FINDINGS = 2;
+    private static final double BELOW = 74;
 
     private final InsideDesk desk;
     private final InsideOrders orders;
@@ -87,6 +88,9 @@ public final class InsidePart {
         scroll.setFitToHeight(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         below.setPadding(new Insets(6, 14, 8, 14));
+        // Of one height however much it says: the drawing must not move below the pointer.
+        below.setMinHeight(theme.sized(BELOW));
+        below.setMaxHeight(theme.sized(BELOW));
         node.setTop(top);
         node.setCenter(scroll);
         node.setRight(lists.node());
@@ -115,8 +119,6 @@ public final class InsidePart {
         findings.broken().stream().limit(MOST_FINDINGS).map(Row::finding).forEach(sentence -> {
             Label text = new Label(sentence);
             text.getStyleClass().add("second");
-            text.setWrapText(true);
-            text.setMinHeight(Region.USE_PREF_SIZE);
             below.getChildren().add(text);
         });
         sketch.redraw();

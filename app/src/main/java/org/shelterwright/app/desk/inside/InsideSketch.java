@@ -155,6 +155,8 @@ final class InsideSketch extends Region {
 
     private void pressed(MouseEvent event) {
         requestFocus();
+        // The pane that scrolls would take the focus.
+        event.consume();
         if (event.getButton() != MouseButton.PRIMARY) {
             return;
         }

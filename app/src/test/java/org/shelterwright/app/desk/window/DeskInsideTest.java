@@ -66,8 +66,7 @@ class DeskInsideTest extends WindowTest {
 
     @Test
     void aPieceIsDraggedInARackAndTheLedgerAnswersUntilItIsUndone() {
-        robot.doubleClickOn(top(RACK));
-        await("its inside is open", () -> inside().isVisible());
+        openRack();
         picture(stage().getScene(), "inside-rack");
         int before = lowest("patch-1");
         assertThat(broken()).isEmpty();
@@ -89,8 +88,7 @@ class DeskInsideTest extends WindowTest {
 
     @Test
     void aPieceDraggedOntoOneAsHighSwapsWithItAndIsKeptByKey() {
-        robot.doubleClickOn(top(RACK));
-        await("its inside is open", () -> inside().isVisible());
+        openRack();
         int one = lowest("switch-1");
         int other = lowest("router");
 
@@ -98,6 +96,7 @@ class DeskInsideTest extends WindowTest {
         robot.moveBy(1, 0).drop();
         await("they have changed places", () -> lowest("switch-1") == other && lowest("router") == one);
 
+        await("the drag is over", () -> !session().now().tryingOut());
         robot.type(KeyCode.K);
         await("it is kept", () -> place("switch-1").kept());
         robot.type(KeyCode.ESCAPE);
@@ -110,12 +109,12 @@ class DeskInsideTest extends WindowTest {
         Point2D eye = onDesk(() -> desk.window().middle().space().orElseThrow().onScreen(Point.ORIGIN));
         robot.press(KeyCode.CONTROL).type(KeyCode.I).release(KeyCode.CONTROL);
         await("the pieces are listed", () -> look("#find-piece") != null);
-        robot.write("wader");
+        robot.write("wading");
         picture(stage().getScene(), "find-piece");
         robot.type(KeyCode.ENTER);
         await("its place is open", () -> inside().isVisible());
         String piece = onDesk(() -> session().now().layout().brief().listed().pieces().stream()
-                .filter(one -> one.name().toLowerCase(Locale.ROOT).contains("wader"))
+                .filter(one -> one.name().toLowerCase(Locale.ROOT).contains("wading"))
                 .findFirst()
                 .orElseThrow()
                 .id());
@@ -145,6 +144,14 @@ class DeskInsideTest extends WindowTest {
         await("the ledger is whole", () -> session().now().settled());
         assertThat(onDesk(() -> session().now().ledger()))
                 .isEqualTo(session().checker().check(session().now().layout()));
+    }
+
+    private void openRack() {
+        robot.clickOn(top(RACK));
+        await("it is selected", () -> session().selection().holds(RACK));
+        robot.type(KeyCode.I);
+        await("its inside is open", () -> inside().isVisible());
+        WaitForAsyncUtils.waitForFxEvents();
     }
 
     private List<Row> broken() {

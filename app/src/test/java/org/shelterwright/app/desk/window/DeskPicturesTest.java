@@ -91,6 +91,14 @@ class DeskPicturesTest extends WindowTest {
     }
 
     private void states() {
+        select("rack-1");
+        run("inside.open");
+        keep("inside-rack");
+        run("inside.close");
+        select("gauge-locker");
+        run("inside.open");
+        keep("inside-place");
+        run("inside.close");
         select("rack-2");
         run("view.overlay-centre-of-mass");
         run("view.overlay-floor-load");
