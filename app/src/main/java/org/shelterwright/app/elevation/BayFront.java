@@ -94,10 +94,7 @@ public final class BayFront {
                     new Bounds(Math.min(outer, inner), all.y0(), Math.max(outer, inner), all.y1()), null, THIN));
             for (int hole : RackStandard.holes(bay.units())) {
                 shapes.add(new Circle(
-                        new Spot(foot.x() + side * off, y(hole)),
-                        mm(2_500),
-                        null,
-                        Pen.of(0.1, Role.LINES.colour())));
+                        new Spot(foot.x() + side * off, y(hole)), mm(2_500), null, Pen.of(0.1, Role.LINES.colour())));
             }
         }
         shapes.add(Polygon.of(all, null, EDGE));

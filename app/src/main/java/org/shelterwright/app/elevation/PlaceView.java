@@ -25,6 +25,9 @@ public final class PlaceView {
     private static final double LEAST_WIDTH = 6;
     private static final double LEAST_HEIGHT = 2;
 
+    /** Width of a letter against the height of capitals. */
+    private static final double LETTER = 0.8;
+
     private final Stowage stowage;
     private final Bounds paper;
     private final Axis up;
@@ -63,10 +66,8 @@ public final class PlaceView {
         double left = x0 + scale * (box.y0() - inside.y0());
         double right = x0 + scale * (box.y1() - inside.y0());
         return up == Axis.X
-                ? new Bounds(
-                        left, y0 + scale * (box.x0() - inside.x0()), right, y0 + scale * (box.x1() - inside.x0()))
-                : new Bounds(
-                        left, y0 + scale * (inside.z1() - box.z1()), right, y0 + scale * (inside.z1() - box.z0()));
+                ? new Bounds(left, y0 + scale * (box.x0() - inside.x0()), right, y0 + scale * (box.x1() - inside.x0()))
+                : new Bounds(left, y0 + scale * (inside.z1() - box.z1()), right, y0 + scale * (inside.z1() - box.z0()));
     }
 
     /** Pieces from the farthest to the nearest. */
@@ -80,19 +81,24 @@ public final class PlaceView {
     }
 
     /**
-     * The view with its title.
+     * The view with its title. A name that a nearer piece would cover is left out.
      *
      * @param words what stands on a piece, for the width that there is (mm)
      */
     public List<Shape> shapes(String title, List<InPlace> pieces, Function<InPlace, String> words) {
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Polygon.of(bounds(stowage.inside()), Role.PANEL.colour(), Pen.of(0.35, Role.TEXT.colour())));
-        for (InPlace piece : order(pieces)) {
-            Bounds box = bounds(piece.box());
+        List<InPlace> order = order(pieces);
+        for (int i = 0; i < order.size(); i++) {
+            Bounds box = bounds(order.get(i).box());
             shapes.add(Polygon.of(box, Role.RAISED.colour(), Pen.of(0.25, Role.TEXT.colour())));
-            if (box.width() > LEAST_WIDTH && box.height() > LEAST_HEIGHT) {
+            String name = words.apply(order.get(i));
+            Bounds named = Bounds.around(box.centre(), name.length() * LETTER * text, text);
+            boolean free = order.subList(i + 1, order.size()).stream()
+                    .noneMatch(later -> bounds(later.box()).overlaps(named));
+            if (free && box.width() > LEAST_WIDTH && box.height() > LEAST_HEIGHT) {
                 Spot at = new Spot(box.centre().x(), box.centre().y() + text / 2);
-                shapes.add(Lettering.of(words.apply(piece), at, text).with(Align.MIDDLE));
+                shapes.add(Lettering.of(name, at, text).with(Align.MIDDLE));
             }
         }
         shapes.add(Lettering.muted(title, new Spot(paper.centre().x(), paper.y1() - 0.4 * text), text)

@@ -161,10 +161,7 @@ public final class LedgerBuilder {
         } else if (limit instanceof Limit.OfWhole ofWhole) {
             ofWhole.assess(scene, rows);
         }
-        all.addAll(
-                rows.list().isEmpty()
-                        ? List.of(rows.draft(limit).doesNotApply(limit.heldSentence()))
-                        : rows.list());
+        all.addAll(rows.list().isEmpty() ? List.of(rows.draft(limit).doesNotApply(limit.heldSentence())) : rows.list());
     }
 
     private static double closeShare(Scene scene) {

@@ -28,7 +28,7 @@ final class InsideCommands {
                 OPEN,
                 "Open the inside of the selected unit",
                 List.of("rack", "locker", "drawer", "bay", "stowage", "piece"),
-                List.of("I"),
+                List.of("E"),
                 desk::obstacle,
                 () -> {
                     desk.openSelected();
@@ -69,9 +69,7 @@ final class InsideCommands {
                 .ifPresent(piece -> orders.toUnit(piece.lowest() + by));
     }
 
-    private static Command order(
-            String id, String name, Supplier<Optional<String>> obstacle, Runnable action) {
-        return new Command(
-                "inside." + id, name, List.of("piece", "rack", "locker"), List.of(), obstacle, action);
+    private static Command order(String id, String name, Supplier<Optional<String>> obstacle, Runnable action) {
+        return new Command("inside." + id, name, List.of("piece", "rack", "locker"), List.of(), obstacle, action);
     }
 }

@@ -130,17 +130,23 @@ public final class InsideDesk {
         return now == null
                 ? List.of()
                 : interiors().held(now.unit()).stream()
-                        .filter(held -> held.place().place().equals(now.place())
-                                && held instanceof InRack == now.racked())
+                        .filter(held ->
+                                held.place().place().equals(now.place()) && held instanceof InRack == now.racked())
                         .toList();
     }
 
     List<InRack> racked() {
-        return held().stream().filter(InRack.class::isInstance).map(InRack.class::cast).toList();
+        return held().stream()
+                .filter(InRack.class::isInstance)
+                .map(InRack.class::cast)
+                .toList();
     }
 
     List<InPlace> stowed() {
-        return held().stream().filter(InPlace.class::isInstance).map(InPlace.class::cast).toList();
+        return held().stream()
+                .filter(InPlace.class::isInstance)
+                .map(InPlace.class::cast)
+                .toList();
     }
 
     /** The pieces of the brief that have no place yet. */
@@ -156,8 +162,8 @@ public final class InsideDesk {
         return now == null
                 ? List.of()
                 : Interiors.of(session.now().history().current()).held(now.unit()).stream()
-                        .filter(held -> held.place().place().equals(now.place())
-                                && held instanceof InRack == now.racked())
+                        .filter(held ->
+                                held.place().place().equals(now.place()) && held instanceof InRack == now.racked())
                         .toList();
     }
 

@@ -106,7 +106,8 @@ final class InsideOrders {
         chosen().filter(InPlace.class::isInstance)
                 .map(InPlace.class::cast)
                 .ifPresent(held -> apply(
-                        "Move " + held.name(), new PutPiece(lying(held, held.at().plus(by), held.posture()))));
+                        "Move " + held.name(),
+                        new PutPiece(lying(held, held.at().plus(by), held.posture()))));
     }
 
     /** Lays the chosen loose piece in the next posture. */
@@ -125,7 +126,8 @@ final class InsideOrders {
 
     static PiecePlace lying(InPlace held, Point at, Posture posture) {
         PiecePlace now = held.place();
-        return PiecePlace.stowed(held.id(), now.unit(), now.place(), at, posture).withKept(now.kept());
+        return PiecePlace.stowed(held.id(), now.unit(), now.place(), at, posture)
+                .withKept(now.kept());
     }
 
     private void apply(String name, Edit edit) {

@@ -137,7 +137,8 @@ public final class InsidePart {
     }
 
     private ToggleButton chip(Inside one, Inside open) {
-        String name = one.place().substring(0, 1).toUpperCase(Locale.ROOT) + one.place().substring(1);
+        String name = one.place().substring(0, 1).toUpperCase(Locale.ROOT)
+                + one.place().substring(1);
         ToggleButton chip = new ToggleButton(name);
         chip.getStyleClass().add("chip");
         chip.setSelected(one.equals(open));

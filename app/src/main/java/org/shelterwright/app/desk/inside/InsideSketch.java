@@ -177,7 +177,8 @@ final class InsideSketch extends Region {
         if (piece == null || still) {
             return;
         }
-        Edit edit = drawing().flatMap(drawing -> drawing.dragged(piece, from, at)).orElse(null);
+        Edit edit =
+                drawing().flatMap(drawing -> drawing.dragged(piece, from, at)).orElse(null);
         if (edit == null) {
             session.giveUp();
         } else if (!edit.equals(latest)) {

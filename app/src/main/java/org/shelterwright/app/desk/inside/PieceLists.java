@@ -120,7 +120,8 @@ final class PieceLists {
         toPlace.setOnMouseReleased(event -> sketch.drop());
         Button put = new Button("Put in");
         put.setId("inside-put-in");
-        put.disableProperty().bind(toPlace.getSelectionModel().selectedItemProperty().isNull());
+        put.disableProperty()
+                .bind(toPlace.getSelectionModel().selectedItemProperty().isNull());
         put.setOnAction(event -> putIn());
         keep.setId("inside-keep");
         keep.setOnAction(event -> orders.keepOrLetGo());
@@ -178,18 +179,21 @@ final class PieceLists {
         Double mass = held.piece().mass().massKg();
         String where = held instanceof InRack in
                 ? in.lowest() == in.highest() ? "U" + in.lowest() : "U" + in.lowest() + " to " + in.highest()
-                : Numerals.mm(held.box().low().x()) + ", " + Numerals.mm(held.box().low().y()) + ", "
+                : Numerals.mm(held.box().low().x()) + ", "
+                        + Numerals.mm(held.box().low().y()) + ", "
                         + Numerals.mm(held.box().low().z()) + " mm";
         return new String[] {
             held.name(),
-            where + (mass == null ? ", mass not stated" : ", " + Numerals.of(mass, 1) + " kg")
+            where
+                    + (mass == null ? ", mass not stated" : ", " + Numerals.of(mass, 1) + " kg")
                     + (held.place().kept() ? ", kept" : "")
         };
     }
 
     private String[] words(PieceSpec spec) {
         String kind = desk.kind(spec.id())
-                .map(piece -> piece.rack() != null ? "rack-mounted, " + piece.rack().units() + " U" : "loose")
+                .map(piece ->
+                        piece.rack() != null ? "rack-mounted, " + piece.rack().units() + " U" : "loose")
                 .orElse("kind not known");
         return new String[] {spec.name(), kind};
     }

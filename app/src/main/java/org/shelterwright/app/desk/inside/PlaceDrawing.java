@@ -34,19 +34,33 @@ final class PlaceDrawing implements InsideDrawing {
     private final InsideDesk desk;
     private final Stowage stowage;
     private final Typeface typeface;
-    private final List<PlaceView> views = new ArrayList<>();
+    private final List<PlaceView> views;
 
     PlaceDrawing(InsideDesk desk, Stowage stowage, Bounds paper, Typeface typeface) {
         this.desk = desk;
         this.stowage = stowage;
         this.typeface = typeface;
-        double middle = paper.centre().x();
-        Bounds left =
-                new Bounds(paper.x0() + MARGIN, paper.y0() + MARGIN, middle - GAP / 2, paper.y1() - MARGIN);
-        Bounds right =
-                new Bounds(middle + GAP / 2, paper.y0() + MARGIN, paper.x1() - MARGIN, paper.y1() - MARGIN);
-        views.add(new PlaceView(stowage, left, Axis.X, TEXT));
-        views.add(new PlaceView(stowage, right, Axis.Z, TEXT));
+        Bounds all = paper.grown(-MARGIN);
+        double x = all.centre().x();
+        double y = all.centre().y();
+        List<PlaceView> beside = List.of(
+                view(new Bounds(all.x0(), all.y0(), x - GAP / 2, all.y1()), Axis.X),
+                view(new Bounds(x + GAP / 2, all.y0(), all.x1(), all.y1()), Axis.Z));
+        List<PlaceView> below = List.of(
+                view(new Bounds(all.x0(), all.y0(), all.x1(), y - GAP / 2), Axis.X),
+                view(new Bounds(all.x0(), y + GAP / 2, all.x1(), all.y1()), Axis.Z));
+        views = least(below) > least(beside) ? below : beside;
+    }
+
+    private static double least(List<PlaceView> views) {
+        return views.stream().mapToDouble(PlaceView::scale).min().orElse(0);
+    }
+
+    /** A view in the middle of its paper, its title close below it. */
+    private PlaceView view(Bounds paper, Axis up) {
+        PlaceView whole = new PlaceView(stowage, paper, up, TEXT);
+        double height = whole.scale() * stowage.inside().extent(up) + 3.3 * TEXT;
+        return new PlaceView(stowage, Bounds.around(paper.centre(), paper.width(), height), up, TEXT);
     }
 
     @Override

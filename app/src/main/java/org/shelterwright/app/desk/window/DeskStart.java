@@ -112,7 +112,8 @@ public final class DeskStart {
     public static void prepareToolkit() {
         // Without it, machines whose only graphics is software draw no 3D at all, and do not say so.
         set("prism.forceGPU", "true");
-        // Text of coloured edges reads back what lies below every word: a fifth of each frame where graphics is software.
+        // Text of coloured edges reads back what lies below every word: a fifth of each frame where graphics is
+        // software.
         set("prism.lcdtext", "false");
     }
 

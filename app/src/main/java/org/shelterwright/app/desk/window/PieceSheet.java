@@ -111,8 +111,7 @@ final class PieceSheet {
     }
 
     private List<PieceSpec> found(String typed) {
-        List<String> asked =
-                List.of(typed.strip().toLowerCase(Locale.ROOT).split("\\s+"));
+        List<String> asked = List.of(typed.strip().toLowerCase(Locale.ROOT).split("\\s+"));
         List<PieceSpec> without = inside.toPlace();
         List<PieceSpec> all = new ArrayList<>(without);
         pieces().stream().filter(piece -> !without.contains(piece)).forEach(all::add);
@@ -138,7 +137,9 @@ final class PieceSheet {
                                 .unit(held.place().unit())
                                 .map(unit -> unit.name())
                                 .orElse(held.place().unit())
-                        + (held instanceof InRack in ? ", U" + in.lowest() : ", " + held.place().place()))
+                        + (held instanceof InRack in
+                                ? ", U" + in.lowest()
+                                : ", " + held.place().place()))
                 .orElse("no place yet");
     }
 

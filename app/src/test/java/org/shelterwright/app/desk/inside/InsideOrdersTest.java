@@ -106,8 +106,8 @@ class InsideOrdersTest {
     void a_unit_without_an_inside_says_so() {
         session.selection().only("heater");
 
-        assertThat(desk.obstacle()).hasValueSatisfying(text -> assertThat(text)
-                .endsWith("has no bay and no stowage place."));
+        assertThat(desk.obstacle())
+                .hasValueSatisfying(text -> assertThat(text).endsWith("has no bay and no stowage place."));
     }
 
     @Test

@@ -118,21 +118,26 @@ class DeskInsideTest extends WindowTest {
                 .findFirst()
                 .orElseThrow()
                 .id());
-        assertThat(onDesk(() -> session().selection().holds(place(piece).unit()))).isTrue();
-        await("the view goes there", () -> !desk.window()
-                .middle()
-                .space()
-                .orElseThrow()
-                .onScreen(Point.ORIGIN)
-                .equals(eye));
+        assertThat(onDesk(() -> session().selection().holds(place(piece).unit())))
+                .isTrue();
+        await(
+                "the view goes there",
+                () -> !desk.window()
+                        .middle()
+                        .space()
+                        .orElseThrow()
+                        .onScreen(Point.ORIGIN)
+                        .equals(eye));
         picture(stage().getScene(), "inside-place");
 
         robot.clickOn("#inside-take-out");
         await("it has no place", () -> place(piece) == null);
         assertThat(onDesk(() -> list("#inside-to-place").getItems())).hasSize(1);
-        await("the ledger says so", () -> broken().stream().anyMatch(row -> row.subject() == Subject.STOWAGE)
-                || session().now().ledger().rows().stream()
-                        .anyMatch(row -> row.subject() == Subject.STOWAGE && row.verdict() != Verdict.MET));
+        await(
+                "the ledger says so",
+                () -> broken().stream().anyMatch(row -> row.subject() == Subject.STOWAGE)
+                        || session().now().ledger().rows().stream()
+                                .anyMatch(row -> row.subject() == Subject.STOWAGE && row.verdict() != Verdict.MET));
         picture(stage().getScene(), "inside-without");
         onDesk(() -> {
             list("#inside-to-place").getSelectionModel().selectFirst();
@@ -149,7 +154,7 @@ class DeskInsideTest extends WindowTest {
     private void openRack() {
         robot.clickOn(top(RACK));
         await("it is selected", () -> session().selection().holds(RACK));
-        robot.type(KeyCode.I);
+        robot.type(KeyCode.E);
         await("its inside is open", () -> inside().isVisible());
         WaitForAsyncUtils.waitForFxEvents();
     }
@@ -170,7 +175,14 @@ class DeskInsideTest extends WindowTest {
     }
 
     private String name(String piece) {
-        return session().now().layout().brief().listed().piece(piece).orElseThrow().name();
+        return session()
+                .now()
+                .layout()
+                .brief()
+                .listed()
+                .piece(piece)
+                .orElseThrow()
+                .name();
     }
 
     private List<String> undoNames() {

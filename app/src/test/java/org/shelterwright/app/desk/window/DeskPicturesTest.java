@@ -190,6 +190,7 @@ class DeskPicturesTest extends WindowTest {
             stage().requestFocus();
             return null;
         });
+        await("every limit is answered", () -> desk.window().session().now().settled());
         look = ground.name().toLowerCase(Locale.ROOT) + "-" + width + "x" + height + (text == 100 ? "" : "-" + text);
     }
 

@@ -72,8 +72,9 @@ final class Names {
         List<Box> solids = unit.solids(picker.situation());
         return solids.isEmpty()
                 ? new Bounds(0, 0, 0, 0)
-                : Bounds.of(
-                        solids.stream().flatMap(box -> glass.spots(Block.corners(box)).stream()).toList());
+                : Bounds.of(solids.stream()
+                        .flatMap(box -> glass.spots(Block.corners(box)).stream())
+                        .toList());
     }
 
     void name(List<PlacedUnit> units, Predicate<String> asked) {
