@@ -111,22 +111,9 @@ public final class RackElevation {
     }
 
     private List<Shape> front() {
-        List<Shape> shapes = new ArrayList<>(frame(FRONT, "Front"));
+        List<Shape> shapes = new ArrayList<>(title(FRONT, "Front"));
+        shapes.addAll(drawn(FRONT).shapes(bay.pieces()));
         double half = mm(RackStandard.PANEL_WIDTH) / 2;
-        for (InRack piece : bay.pieces()) {
-            Bounds panel = panel(piece, FRONT, half);
-            boolean blank = piece.mount().blank();
-            shapes.add(Polygon.of(panel, blank ? Role.PANEL.colour() : Role.RAISED.colour(), blank ? THIN : EDGE));
-            screws(piece, FRONT, shapes);
-            shapes.add(name(piece, panel));
-        }
-        for (int unit = 1; unit <= bay.bay().units(); unit++) {
-            if (unit == 1 || unit % 2 == 0) {
-                double middle = y(RackStandard.height(unit)) + mm(RackStandard.UNIT) / 2 + 0.7;
-                shapes.add(Lettering.muted(Integer.toString(unit), new Spot(FRONT - half - 2.2, middle), 1.4)
-                        .with(Align.END));
-            }
-        }
         double right = FRONT + half + 6;
         shapes.add(Lines.of(THIN, new Spot(right, bottom), new Spot(right, TOP)));
         shapes.add(Lines.of(THIN, new Spot(right - 1.5, bottom), new Spot(right + 1.5, bottom)));
@@ -140,51 +127,21 @@ public final class RackElevation {
     }
 
     private Bounds panel(InRack piece, double middle, double half) {
-        double low = y(piece.low());
-        double high = y(piece.low() + RackStandard.panelHeight(piece.mount().units()));
-        return new Bounds(middle - half, high, middle + half, low);
+        Bounds panel = drawn(middle).bounds(piece);
+        return new Bounds(middle - half, panel.y0(), middle + half, panel.y1());
     }
 
-    private Shape name(InRack piece, Bounds panel) {
-        double size = piece.mount().units() == 1 ? 1.5 : TEXT;
-        String text =
-                new Wrap(typeface, Typeface.sizeOf(size), Weight.REGULAR).shortened(piece.name(), panel.width() - 4);
-        var label = Lettering.of(
-                        text, new Spot(panel.centre().x(), panel.centre().y() + size / 2), size)
-                .with(Align.MIDDLE);
-        return piece.mount().blank() ? Lettering.in(label, Role.MUTED.colour()) : label;
+    private BayFront drawn(double middle) {
+        return new BayFront(typeface, bay.bay(), new Spot(middle, bottom), 1 / SCALE);
     }
 
-    private void screws(InRack piece, double middle, List<Shape> shapes) {
-        double off = mm(RackStandard.HOLE_CENTRES) / 2;
-        for (int height : RackStandard.screws(piece.lowest(), piece.mount().units())) {
-            shapes.add(new Circle(new Spot(middle - off, y(height)), 0.35, Role.TEXT.colour(), null));
-            shapes.add(new Circle(new Spot(middle + off, y(height)), 0.35, Role.TEXT.colour(), null));
-        }
-    }
-
-    /** Title of a view and the uprights with their holes. */
-    private List<Shape> frame(double middle, String title) {
-        List<Shape> shapes = new ArrayList<>();
-        double half = mm(RackStandard.PANEL_WIDTH) / 2;
-        double opening = mm(RackStandard.OPENING) / 2;
-        double off = mm(RackStandard.HOLE_CENTRES) / 2;
-        shapes.add(Lettering.bold(title, new Spot(middle, TOP - 6), 2.5).with(Align.MIDDLE));
-        for (int side = -1; side <= 1; side += 2) {
-            double outer = middle + side * half;
-            double inner = middle + side * opening;
-            shapes.add(Polygon.of(new Bounds(Math.min(outer, inner), TOP, Math.max(outer, inner), bottom), null, THIN));
-            for (int hole : RackStandard.holes(bay.bay().units())) {
-                shapes.add(new Circle(
-                        new Spot(middle + side * off, y(hole)), 0.25, null, Pen.of(0.1, Role.LINES.colour())));
-            }
-        }
-        shapes.add(Polygon.of(new Bounds(middle - half, TOP, middle + half, bottom), null, EDGE));
-        return shapes;
+    private static List<Shape> title(double middle, String title) {
+        return List.of(Lettering.bold(title, new Spot(middle, TOP - 6), 2.5).with(Align.MIDDLE));
     }
 
     private List<Shape> rear() {
-        List<Shape> shapes = new ArrayList<>(frame(REAR, "Rear"));
+        List<Shape> shapes = new ArrayList<>(title(REAR, "Rear"));
+        shapes.addAll(drawn(REAR).uprights());
         for (InRack piece : bay.pieces()) {
             if (piece.mount().blank()) {
                 continue;

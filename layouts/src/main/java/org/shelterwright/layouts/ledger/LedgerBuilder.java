@@ -20,7 +20,8 @@ import org.shelterwright.layouts.scene.Scene;
  * several threads.
  */
 public final class LedgerBuilder {
-    private static final String AT_REST = "This is answered once what is being moved is let go.";
+    private static final String MOVING = "This is answered once what is being moved is let go.";
+    private static final String WORKING = "This is being worked out.";
 
     private final List<Limit> limits;
     private final List<Kept> kept = new ArrayList<>();
@@ -61,22 +62,48 @@ public final class LedgerBuilder {
      * @param scene any scene; reuse needs one that {@link Scene#with} made from the last
      */
     public Ledger update(Scene scene) {
-        return update(scene, false);
+        return update(scene, null);
     }
 
     /** The same while something is being moved: limits that are answered at rest are not assessed, and say so. */
     public Ledger whileMoving(Scene scene) {
-        return update(scene, true);
+        return update(scene, MOVING);
     }
 
-    private Ledger update(Scene scene, boolean moving) {
+    /** The same while {@link #atRest} is at work elsewhere: limits that are answered at rest are not assessed, and say so. */
+    public Ledger beforeRest(Scene scene) {
+        return update(scene, WORKING);
+    }
+
+    /** The rows of limits that are answered at rest, from scratch. */
+    public static List<Row> atRest(LimitBook book, Scene scene) {
+        double closeShare = closeShare(scene);
+        List<Row> rows = new ArrayList<>();
+        for (Limit limit : book.limits()) {
+            if (limit instanceof Limit.AtRest dear) {
+                addWhole(dear, scene, closeShare, rows);
+            }
+        }
+        return rows;
+    }
+
+    /** The full ledger of a scene, of a ledger of it {@link #beforeRest} and what {@link #atRest} answered. */
+    public static Ledger together(Ledger beforeRest, List<Row> atRest) {
+        List<Row> rows = new ArrayList<>(beforeRest.rows());
+        rows.removeIf(Row::awaited);
+        rows.addAll(atRest);
+        return new Ledger(rows);
+    }
+
+    /** @param awaiting what is said of limits that are answered at rest; {@code null} if they are answered now */
+    private Ledger update(Scene scene, @Nullable String awaiting) {
         BitSet changed = changed(scene);
         List<PlacedUnit[]> meeting = meeting(scene, changed);
-        double closeShare = scene.rules().valueOr(Figure.CLOSE_SHARE, 0.9);
+        double closeShare = closeShare(scene);
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < kept.size(); i++) {
-            if (moving && limits.get(i) instanceof Limit.AtRest limit) {
-                rows.add(new Rows(closeShare).draft(limit).notAssessed(AT_REST));
+            if (awaiting != null && limits.get(i) instanceof Limit.AtRest limit) {
+                rows.add(new Rows(closeShare).draft(limit).awaited(awaiting));
             } else {
                 addRows(limits.get(i), kept.get(i), scene, changed, meeting, closeShare, rows);
             }
@@ -118,19 +145,27 @@ public final class LedgerBuilder {
             }
             kept.rows.values().forEach(all::addAll);
         } else {
-            Rows rows = new Rows(closeShare);
-            if (limit instanceof Limit.OfTotals ofTotals) {
-                ofTotals.assess(scene, rows);
-            } else if (limit instanceof Limit.OfWhole ofWhole) {
-                ofWhole.assess(scene, rows);
-            }
-            all.addAll(rows.list());
+            addWhole(limit, scene, closeShare, all);
         }
         if (all.size() == before) {
             RowDraft draft = new Rows(closeShare).draft(limit);
             boolean local = limit instanceof Limit.OfUnit || limit instanceof Limit.OfPair;
             all.add(local ? draft.held(limit.heldSentence()) : draft.doesNotApply(limit.heldSentence()));
         }
+    }
+
+    private static void addWhole(Limit limit, Scene scene, double closeShare, List<Row> all) {
+        Rows rows = new Rows(closeShare);
+        if (limit instanceof Limit.OfTotals ofTotals) {
+            ofTotals.assess(scene, rows);
+        } else if (limit instanceof Limit.OfWhole ofWhole) {
+            ofWhole.assess(scene, rows);
+        }
+        all.addAll(rows.list().isEmpty() ? List.of(rows.draft(limit).doesNotApply(limit.heldSentence())) : rows.list());
+    }
+
+    private static double closeShare(Scene scene) {
+        return scene.rules().valueOr(Figure.CLOSE_SHARE, 0.9);
     }
 
     /** The pairs with a changed unit whose reaches overlap or touch, the lower index first. */

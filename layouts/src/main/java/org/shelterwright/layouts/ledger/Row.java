@@ -67,6 +67,11 @@ public record Row(
         return state.equals(RowDraft.DOES_NOT_APPLY);
     }
 
+    /** Whether the answer is still to come; such a row is not assessed. */
+    public boolean awaited() {
+        return state.equals(RowDraft.AWAITED);
+    }
+
     /** How far the limit is overstepped, in its unit; zero if it holds or is not assessed. */
     public double excess() {
         Double margin = margin();

@@ -11,6 +11,7 @@ import org.shelterwright.layouts.scene.PlacedUnit;
 /** Builds one row; the verdict follows from demand, capacity and the close share. */
 public final class RowDraft {
     static final String DOES_NOT_APPLY = "does not apply";
+    static final String AWAITED = "answer to come";
 
     private final Stated limit;
     private final double closeShare;
@@ -96,6 +97,11 @@ public final class RowDraft {
     /** A limit that cannot be judged; the sentence names the missing datum and where to give it. */
     public Row notAssessed(String missing) {
         return build(Sense.AT_MOST, null, null, null, "", Verdict.NOT_ASSESSED, missing);
+    }
+
+    /** A limit whose answer is still to come; the sentence says when. */
+    Row awaited(String sentence) {
+        return state(AWAITED).notAssessed(sentence);
     }
 
     private Row row(Sense sense, double demand, double capacity, String unit, String finding) {

@@ -2,6 +2,7 @@ package org.shelterwright.layouts.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
@@ -35,5 +36,23 @@ class AtRestTest {
         });
         assertThat(moving.of("fit.overlap")).isEqualTo(rest.of("fit.overlap"));
         assertThat(rest).isEqualTo(LedgerBuilder.full(CHECKER.book(), moved));
+    }
+
+    @Test
+    void answeredElsewhereAndPutTogetherTheyMakeTheFullLedger() {
+        for (String sample : List.of("river-post", "water-lab")) {
+            Scene scene = CHECKER.scene(
+                    LayoutFiles.read(Samples.layout(sample).orElseThrow()).layout());
+
+            Ledger before = new LedgerBuilder(CHECKER.book()).beforeRest(scene);
+            List<Row> later = LedgerBuilder.atRest(CHECKER.book(), scene);
+
+            assertThat(before.of("boltdown.order")).singleElement().satisfies(row -> {
+                assertThat(row.awaited()).isTrue();
+                assertThat(row.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+                assertThat(row.finding()).isEqualTo("This is being worked out.");
+            });
+            assertThat(LedgerBuilder.together(before, later)).as(sample).isEqualTo(CHECKER.check(scene.layout()));
+        }
     }
 }

@@ -7,23 +7,22 @@ import org.shelterwright.app.desk.space.SpacePart;
 import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.app.desk.work.Work;
 
-/** The parts of the bolt-down page. Its commands are added when it is made. */
+/** The parts of the bolt-down page. Its commands are added when it is made, the rest is made when it is asked for. */
 public final class BoltPart {
     private final BoltDesk desk;
+    private final Player player;
+    private final Commands commands;
+    private final Theme theme;
     private final StepList steps;
-    private final Region middle;
-    private final OrderStrip strip;
-    private final StepCard card;
 
     /** @param work of its own: ways in take their time */
     public BoltPart(Session session, Commands commands, Work work, Theme theme) {
+        this.commands = commands;
+        this.theme = theme;
         desk = new BoltDesk(session, work);
-        Player player = new Player(desk);
+        player = new Player(desk);
         steps = new StepList(desk, commands);
         new BoltCommands(desk, player, steps::fitters).addTo(commands);
-        middle = SpacePart.supported() ? new BoltSpace(desk, player, commands, theme).node() : new Region();
-        strip = new OrderStrip(desk, theme);
-        card = new StepCard(desk, theme);
     }
 
     /** Whether the page is looked at: only then are steps worked out. */
@@ -35,15 +34,18 @@ public final class BoltPart {
         return steps.node();
     }
 
+    /** Makes the view. */
     public Region middle() {
-        return middle;
+        return SpacePart.supported() ? new BoltSpace(desk, player, commands, theme).node() : new Region();
     }
 
+    /** Makes the strip below the view. */
     public Region strip() {
-        return strip.node();
+        return new OrderStrip(desk, theme).node();
     }
 
+    /** Makes the card of the step that is looked at. */
     public Region card() {
-        return card.node();
+        return new StepCard(desk, theme).node();
     }
 }

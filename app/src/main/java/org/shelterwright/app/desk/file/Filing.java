@@ -16,6 +16,7 @@ import org.shelterwright.layouts.edit.History;
 import org.shelterwright.layouts.file.Fingerprint;
 import org.shelterwright.layouts.file.SafeSave;
 import org.shelterwright.layouts.ledger.Ledger;
+import org.shelterwright.layouts.ledger.Row;
 
 /**
  * Keeps what is on the desk in its file. Every change is kept at once beside the file until it is saved, so that a
@@ -47,7 +48,10 @@ public final class Filing<T> implements AutoCloseable {
         this.clock = clock;
         this.userFolder = userFolder;
         home = settle(opened);
-        desk.onChange(this::keepUnsaved);
+        desk.onChange(() -> {
+            settle();
+            keepUnsaved();
+        });
     }
 
     public ReadOnlyObjectProperty<OnFile<T>> state() {
@@ -224,6 +228,19 @@ public final class Filing<T> implements AutoCloseable {
         state.set(new OnFile<>(
                 path, opened.fingerprint(), opened.content(), ledger, 0, clock.instant(), readOnly(path, settled)));
         return settled;
+    }
+
+    /** What of the ledger was still to come when the content was read or written, has come. */
+    private void settle() {
+        OnFile<T> file = state.get();
+        Ledger now = desk.ledger();
+        if (awaits(file.ledger()) && !awaits(now) && desk.history().current() == file.saved()) {
+            state.set(file.withLedger(now));
+        }
+    }
+
+    private static boolean awaits(Ledger ledger) {
+        return ledger.rows().stream().anyMatch(Row::awaited);
     }
 
     private static @Nullable String readOnly(@Nullable Path path, Home<?> home) {

@@ -14,7 +14,7 @@ import org.shelterwright.layouts.ledger.Ledger;
  * @param path the file; {@code null} if it was never saved
  * @param fingerprint what the file held when it was last read or written
  * @param saved the content of it, or the one that was begun with
- * @param ledger the ledger of that content
+ * @param ledger the ledger of that content; part of it may still be to come
  * @param steps changes that the history held then
  * @param at when it was read or written
  * @param readOnly why nothing may be saved under its name; {@code null} if it may
@@ -27,6 +27,10 @@ public record OnFile<T>(
         int steps,
         Instant at,
         @Nullable String readOnly) {
+
+    OnFile<T> withLedger(Ledger other) {
+        return new OnFile<>(path, fingerprint, saved, other, steps, at, readOnly);
+    }
 
     public Optional<Path> file() {
         return Optional.ofNullable(path);

@@ -19,10 +19,16 @@ import org.shelterwright.layouts.ledger.Verdict;
 /** Makes the lines of the column: tightest first, numbered as in the documents, with what moved since the last save. */
 final class LedgerLines {
     private final Map<Finding, Row> saved = new HashMap<>();
+    private final Set<String> awaited = new HashSet<>();
 
     /** @param saved the ledger of the layout as it was last saved */
     LedgerLines(Ledger saved) {
-        saved.rows().forEach(row -> this.saved.putIfAbsent(Finding.of(row), row));
+        saved.rows().forEach(row -> {
+            this.saved.putIfAbsent(Finding.of(row), row);
+            if (row.awaited()) {
+                awaited.add(row.limit());
+            }
+        });
     }
 
     /** @param accepted whether somebody has accepted a row with a reason */
@@ -70,6 +76,9 @@ final class LedgerLines {
 
     private String before(Row row) {
         Row then = saved.get(Finding.of(row));
+        if (row.awaited() || awaited.contains(row.limit())) {
+            return "";
+        }
         if (then == null) {
             return row.verdict() == Verdict.MET ? "" : "new";
         }

@@ -1,9 +1,12 @@
 package org.shelterwright.app.desk.session;
 
+import java.util.List;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.desk.work.Work;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.edit.Edit;
@@ -11,25 +14,45 @@ import org.shelterwright.layouts.edit.History;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.LedgerBuilder;
+import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.scene.Scene;
 
 /**
  * The layout on the desk. Every change goes through here and comes out as one new {@link Standing}, with the live ledger
- * answered. A change may be tried out first, as often as wanted (a drag), and is then kept as one step or given up. For
- * one thread only: that of the window, or of a test.
+ * answered. A change may be tried out first, as often as wanted (a drag), and is then kept as one step or given up. Limits
+ * that are answered at rest may be worked out elsewhere: their answer comes a moment later as another standing, unless a
+ * newer change has outdated it. For one thread only: that of the window, or of a test.
  */
 public final class Session {
     private final Checker checker;
     private final Selection selection = new Selection();
     private final ObjectProperty<Situation> situation = new SimpleObjectProperty<>(Situation.ON_STATION);
     private final ReadOnlyObjectWrapper<Standing> standing = new ReadOnlyObjectWrapper<>();
+    private final @Nullable Rest rest;
     private LedgerBuilder builder;
 
+    /** A session that answers every limit at once. */
     public Session(Checker checker, Layout layout) {
+        this(checker, layout, false);
+    }
+
+    private Session(Checker checker, Layout layout, boolean elsewhere) {
         this.checker = checker;
+        rest = elsewhere ? new Rest(checker.book(), this::settle) : null;
         builder = new LedgerBuilder(checker.book());
-        Scene scene = checker.scene(layout);
-        standing.set(new Standing(History.of(layout), scene, builder.update(scene), false));
+        answer(History.of(layout), checker.scene(layout), false);
+    }
+
+    /** A session that has limits at rest answered elsewhere, once it is told where. */
+    public static Session answeredElsewhere(Checker checker, Layout layout) {
+        return new Session(checker, layout, true);
+    }
+
+    /** Says where limits at rest are worked out; of no effect on a session that answers all at once. */
+    public void answerBy(Work work) {
+        if (rest != null) {
+            rest.begin(work);
+        }
     }
 
     public ReadOnlyObjectProperty<Standing> standing() {
@@ -62,7 +85,7 @@ public final class Session {
         Scene scene = checker.scene(layout);
         selection.clear();
         builder = new LedgerBuilder(checker.book());
-        standing.set(new Standing(History.of(layout), scene, builder.update(scene), false));
+        answer(History.of(layout), scene, false);
     }
 
     /**
@@ -118,8 +141,10 @@ public final class Session {
     /** Answers every limit from scratch. */
     public void checkAgain() {
         builder = new LedgerBuilder(checker.book());
-        Scene scene = checker.scene(now().layout());
-        standing.set(new Standing(now().history(), scene, builder.update(scene), now().tryingOut()));
+        if (rest != null) {
+            rest.forget();
+        }
+        answer(now().history(), checker.scene(now().layout()), now().tryingOut());
     }
 
     private void show(History<Layout> history) {
@@ -132,7 +157,35 @@ public final class Session {
                 && layout.parts() == before.layout().parts();
         Scene scene = sameAsk ? before.after(layout) : checker.scene(layout);
         selection.keepOnly(layout);
-        Ledger ledger = tryingOut ? builder.whileMoving(scene) : builder.update(scene);
-        standing.set(new Standing(history, scene, ledger, tryingOut));
+        answer(history, scene, tryingOut);
+    }
+
+    private void answer(History history, Scene scene, boolean tryingOut) {
+        Standing next = new Standing(history, scene, ledger(scene, tryingOut), tryingOut);
+        standing.set(next);
+        if (rest != null && !tryingOut && now() == next && !next.settled()) {
+            rest.ask(scene);
+        }
+    }
+
+    private Ledger ledger(Scene scene, boolean tryingOut) {
+        if (tryingOut) {
+            return builder.whileMoving(scene);
+        }
+        if (rest == null) {
+            return builder.update(scene);
+        }
+        Ledger before = builder.beforeRest(scene);
+        return rest.known(scene)
+                .map(rows -> LedgerBuilder.together(before, rows))
+                .orElse(before);
+    }
+
+    /** Takes what limits at rest have answered, unless the scene is not the one on the desk any more. */
+    private void settle(Scene scene, List<Row> rows) {
+        Standing now = now();
+        if (now.scene() == scene && !now.tryingOut()) {
+            standing.set(new Standing(now.history(), scene, LedgerBuilder.together(now.ledger(), rows), false));
+        }
     }
 }

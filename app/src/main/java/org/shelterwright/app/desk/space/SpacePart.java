@@ -5,6 +5,7 @@ import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.geometry.Point3D;
+import javafx.scene.input.MouseButton;
 import javafx.scene.layout.Region;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.paint.Worn;
@@ -19,6 +20,9 @@ import org.shelterwright.catalog.space.Point;
 
 /** The space of the body: seen from anywhere, pointed at, changed by hand. Its commands are added when it is made. */
 public final class SpacePart {
+    /** The command that a double click gives, if there is one. */
+    private static final String OPEN = "inside.open";
+
     private final Session session;
     private final Showing showing = new Showing();
     private final Viewpoint viewpoint;
@@ -42,6 +46,12 @@ public final class SpacePart {
         drawing = new GlassDrawing(session, showing, viewpoint, theme, pointing);
         new Steering(viewpoint, showing, session, pane, true);
         commands.addAll(SpaceCommands.all(session, showing, viewpoint));
+        pane.setOnMouseClicked(event -> {
+            boolean twice = event.getButton() == MouseButton.PRIMARY && event.getClickCount() == 2;
+            if (twice && event.isStillSincePress() && commands.byId(OPEN).isPresent()) {
+                commands.run(OPEN);
+            }
+        });
         pane.setId("space");
         pane.setAccessibleText("View of the body. Every unit with its place is also in the table of units.");
         session.standing().addListener((observable, before, now) -> show());

@@ -172,7 +172,10 @@ public final class UnitPart {
             }
         }
         turn.show();
-        mount.getItems().setAll(sheet.mounts());
+        List<MountChoice> mounts = sheet.mounts();
+        if (!mount.getItems().equals(mounts)) {
+            mount.getItems().setAll(mounts);
+        }
         mount.setValue(sheet.mount().orElse(null));
         mountFault.setText("");
         mountFault.setManaged(false);
@@ -235,7 +238,14 @@ public final class UnitPart {
         return new VBox(2, head, content);
     }
 
+    /** Lines that are the same stay: a drag fills this again at every step. */
     private static void fill(VBox box, List<String> lines) {
+        List<String> before = box.getChildren().stream()
+                .map(child -> ((Label) child).getText())
+                .toList();
+        if (before.equals(lines)) {
+            return;
+        }
         box.getChildren()
                 .setAll(lines.stream()
                         .map(line -> {

@@ -1,6 +1,7 @@
 package org.shelterwright.app.desk.window;
 
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
 import org.shelterwright.app.desk.bolt.BoltPart;
 import org.shelterwright.app.desk.style.Theme;
 
@@ -10,10 +11,12 @@ final class BoltDownPage {
 
     /** @param like columns of another page, with which these share their widths */
     BoltDownPage(BoltPart bolt, Columns like, Theme theme) {
-        BorderPane centre = new BorderPane(bolt.middle());
-        centre.setBottom(bolt.strip());
-        bolt.middle().getStyleClass().add("middle");
-        bolt.strip().getStyleClass().add("strip");
+        Region middle = bolt.middle();
+        Region strip = bolt.strip();
+        BorderPane centre = new BorderPane(middle);
+        centre.setBottom(strip);
+        middle.getStyleClass().add("middle");
+        strip.getStyleClass().add("strip");
         centre.setMinWidth(0);
         columns = new Columns(bolt.steps(), centre, bolt.card(), theme);
         columns.leftWidth().bindBidirectional(like.leftWidth());

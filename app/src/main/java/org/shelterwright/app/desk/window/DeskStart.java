@@ -73,7 +73,7 @@ public final class DeskStart {
         Inputs inputs = new Inputs(() -> workshop.entries().get().catalog(), checker.ruleSets());
         Optional<String> journey = name.filter(Journeys::named);
         Opened opened = name.isPresent() && journey.isEmpty() ? inputs.toJudge(name.get()) : last(inputs, preferences);
-        return new Start(new Session(checker, opened.layout()), opened, journey.orElse(""));
+        return new Start(Session.answeredElsewhere(checker, opened.layout()), opened, journey.orElse(""));
     }
 
     /** What was open last, if it can still be opened: nobody asked for it by name, so nobody is troubled if not. */
@@ -99,15 +99,30 @@ public final class DeskStart {
     private static void startToolkit() {
         // The toolkit warns of being on the class path, where this program keeps it on purpose.
         TOOLKIT.setLevel(Level.SEVERE);
-        if (System.getProperty("prism.forceGPU") == null) {
-            // Without it, machines whose only graphics is software draw no 3D at all, and do not say so.
-            System.setProperty("prism.forceGPU", "true");
-        }
+        prepareToolkit();
         try {
-            Platform.startup(Fonts::load);
+            Platform.startup(() -> {
+                Fonts.load();
+                WarmUp.run();
+            });
             Platform.setImplicitExit(false);
         } catch (RuntimeException e) {
             throw new InputException("desk", NO_DISPLAY);
+        }
+    }
+
+    /** Settles how the toolkit draws, before it starts. What is set from outside stays. */
+    public static void prepareToolkit() {
+        // Without it, machines whose only graphics is software draw no 3D at all, and do not say so.
+        set("prism.forceGPU", "true");
+        // Text of coloured edges reads back what lies below every word: a fifth of each frame where graphics is
+        // software.
+        set("prism.lcdtext", "false");
+    }
+
+    private static void set(String property, String value) {
+        if (System.getProperty(property) == null) {
+            System.setProperty(property, value);
         }
     }
 }

@@ -27,6 +27,8 @@ import org.shelterwright.app.desk.file.FiledLayout;
 import org.shelterwright.app.desk.file.Filing;
 import org.shelterwright.app.desk.file.OnFile;
 import org.shelterwright.app.desk.file.OpenedFile;
+import org.shelterwright.app.desk.inside.InsideDesk;
+import org.shelterwright.app.desk.inside.InsidePart;
 import org.shelterwright.app.desk.ledger.LedgerPart;
 import org.shelterwright.app.desk.list.ListPart;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
@@ -52,6 +54,7 @@ public final class DeskWindow {
     private final FxWork work = new FxWork();
     private final FxWork searching = new FxWork();
     private final FxWork ordering = new FxWork();
+    private final FxWork settling = new FxWork();
     private final Stage stage = new Stage();
     private final Workshop workshop;
     private final Opened opened;
@@ -64,6 +67,7 @@ public final class DeskWindow {
     private final Filing<Layout> filing;
     private final FileCommands files;
     private final Search search;
+    private final InsideDesk inside;
     private final MiddlePart middle;
     private final BoltPart bolt;
     private @Nullable StudyPage studies;
@@ -100,7 +104,8 @@ public final class DeskWindow {
                 workshop.fitter().apply(session.checker()),
                 searching,
                 workshop.version().number());
-        middle = new MiddlePart(session, commands, theme);
+        inside = new InsideDesk(session);
+        middle = new MiddlePart(session, commands, theme, new InsidePart(inside, commands, theme).node());
         bolt = new BoltPart(session, commands, ordering, theme);
         filing = new Filing<>(new FiledLayout(session), OpenedFile.of(opened), work, clock, preferences.folder());
         files = new FileCommands(workshop, session, filing, questions, preferences, work, person, this::told);
@@ -147,6 +152,7 @@ public final class DeskWindow {
                 () -> List.copyOf(workshop.entries().get().cables()));
         commands.add(Command.of(
                 "view.wires", "Show or hide the wires", List.of("F10"), () -> middle.turnBelow(wires.node())));
+        new PieceSheet(frame.over(), session, inside, commands, theme).addTo(commands);
         KeptLook.keepColumns(fitOut.node(), preferences);
         turnPages(frame, fitOut);
         Scene scene = new Scene(frame.root());
@@ -163,6 +169,7 @@ public final class DeskWindow {
         stage.show();
         frame.root().requestFocus();
         tellOf3d();
+        Platform.runLater(() -> session.answerBy(settling));
         files.greet(opened);
         if (!first.isEmpty()) {
             frame.pages().shown().set(Page.TRANSPORT);
@@ -233,17 +240,18 @@ public final class DeskWindow {
         return List.copyOf(workshop.entries().get().items());
     }
 
+    /** Pages that are not looked at first are made when they are turned to: they would delay the first picture. */
     private void turnPages(DeskFrame frame, FitOutPage fitOut) {
-        Region transport = new TransportPage(journey, fitOut.node(), theme).node();
-        Region boltDown = new BoltDownPage(bolt, fitOut.node(), theme).node();
+        Made<Region> transport = new Made<>(() -> new TransportPage(journey, fitOut.node(), theme).node());
+        Made<Region> boltDown = new Made<>(() -> new BoltDownPage(bolt, fitOut.node(), theme).node());
         frame.pages().shown().addListener((observable, before, page) -> {
             bolt.show(page == Page.BOLT_DOWN);
             commands.putInstead(page == Page.TRANSPORT ? JourneyPart.INSTEAD : Map.of());
             frame.show(
                     switch (page) {
                         case FIT_OUT -> fitOut.node();
-                        case TRANSPORT -> transport;
-                        case BOLT_DOWN -> boltDown;
+                        case TRANSPORT -> transport.get();
+                        case BOLT_DOWN -> boltDown.get();
                     });
         });
         frame.show(fitOut.node());
@@ -281,6 +289,7 @@ public final class DeskWindow {
             loading.close();
             searching.close();
             ordering.close();
+            settling.close();
             work.close();
             filing.close();
             closed.run();

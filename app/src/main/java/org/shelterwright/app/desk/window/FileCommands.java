@@ -26,6 +26,8 @@ import org.shelterwright.app.sheet.Particulars;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.Problem;
 import org.shelterwright.layouts.layout.Layout;
+import org.shelterwright.layouts.ledger.Ledger;
+import org.shelterwright.layouts.ledger.LedgerBuilder;
 import org.shelterwright.layouts.samples.Samples;
 
 /** New, open, save, save under a name, recent files, documents. Asks before anything unsaved is dropped. */
@@ -220,10 +222,17 @@ final class FileCommands {
                     draft.date());
             work.start(
                     "Writing documents",
-                    () -> workshop.documents().write(now.scene(), now.ledger(), particulars, folder),
+                    () -> workshop.documents().write(now.scene(), settled(now), particulars, folder),
                     written -> told.accept(written.size() + " documents were written to " + folder + "."),
                     failure -> questions.tell("The documents were not written", sentences(failure)));
         });
+    }
+
+    /** The full ledger, also where part of it is still being worked out. */
+    private Ledger settled(Standing standing) {
+        return standing.settled()
+                ? standing.ledger()
+                : LedgerBuilder.full(session.checker().book(), standing.scene());
     }
 
     private static Path withEnding(Path path) {

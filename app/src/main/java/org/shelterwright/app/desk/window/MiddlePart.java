@@ -28,13 +28,14 @@ final class MiddlePart {
     private final HeldCard held;
     private final StackPane node;
 
-    MiddlePart(Session session, Commands commands, Theme theme) {
+    /** @param inside what lies over the views while it is open */
+    MiddlePart(Session session, Commands commands, Theme theme, Region inside) {
         space = SpacePart.supported() ? new SpacePart(session, commands, theme) : null;
         plan = new PlanPart(session, commands, theme);
         table = new TwinPart(session);
         stacked.setOrientation(Orientation.VERTICAL);
         held = new HeldCard(session, theme);
-        node = new StackPane(stacked, held);
+        node = new StackPane(stacked, held, inside);
         views.getItems().setAll(space == null ? plan.node() : space.node());
         commands.add(view(
                 "view.space", "Show the space", "F2", () -> views.getItems().setAll(spaceOrPlan())));

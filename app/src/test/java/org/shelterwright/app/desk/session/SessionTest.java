@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.shelterwright.app.desk.WorkAtOnce;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
@@ -22,6 +23,7 @@ import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.Row;
+import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.samples.Samples;
 
 class SessionTest {
@@ -114,5 +116,39 @@ class SessionTest {
                 place.with(new Pose(
                         place.pose().at().plus(new Point(dx, 0, 0)),
                         place.pose().yaw())));
+    }
+
+    @Test
+    void limits_at_rest_answered_elsewhere_come_later_and_are_not_assessed_until_then() {
+        WorkAtOnce work = new WorkAtOnce();
+        Session elsewhere = Session.answeredElsewhere(checker, start);
+        assertThat(elsewhere.now().settled()).isFalse();
+        assertThat(elsewhere.now().ledger().of("boltdown.order"))
+                .allMatch(row -> row.verdict() == Verdict.NOT_ASSESSED);
+
+        elsewhere.answerBy(work);
+
+        assertThat(elsewhere.now().settled()).isTrue();
+        assertThat(elsewhere.now().ledger()).isEqualTo(checker.check(start));
+    }
+
+    @Test
+    void an_answer_that_a_newer_change_has_outdated_is_not_taken() {
+        WorkAtOnce work = new WorkAtOnce();
+        Session elsewhere = Session.answeredElsewhere(checker, start);
+        elsewhere.answerBy(work);
+        work.hold();
+
+        elsewhere.apply(moved("rack-1", 10_000));
+        elsewhere.apply(moved("rack-2", 10_000));
+        elsewhere.tryOut(moved("rack-1", 30_000));
+        assertThat(elsewhere.now().settled()).isFalse();
+        work.letGo();
+        assertThat(elsewhere.now().settled()).as("while something is tried out").isFalse();
+        elsewhere.giveUp();
+
+        assertThat(elsewhere.now().settled()).as("the last answer is known").isTrue();
+        assertThat(elsewhere.now().ledger())
+                .isEqualTo(checker.check(elsewhere.now().layout()));
     }
 }

@@ -89,6 +89,14 @@ class DeskPicturesTest extends WindowTest {
     }
 
     private void states() {
+        select("rack-1");
+        run("inside.open");
+        keep("inside-rack");
+        run("inside.close");
+        select("gauge-locker");
+        run("inside.open");
+        keep("inside-place");
+        run("inside.close");
         select("rack-2");
         run("view.overlay-centre-of-mass");
         run("view.overlay-floor-load");
@@ -180,6 +188,7 @@ class DeskPicturesTest extends WindowTest {
             stage().requestFocus();
             return null;
         });
+        await("every limit is answered", () -> desk.window().session().now().settled());
         look = ground.name().toLowerCase(Locale.ROOT) + "-" + width + "x" + height + (text == 100 ? "" : "-" + text);
     }
 

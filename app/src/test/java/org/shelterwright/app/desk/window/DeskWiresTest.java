@@ -64,7 +64,8 @@ class DeskWiresTest extends WindowTest {
         assertThat(onDesk(() -> desk.window().session().selection().wires().get()))
                 .isNotEmpty();
         BufferedImage shown = Snapshots.of(desk.window().stage().getScene());
-        assertThat(Snapshots.write(shown, Path.of("target", "desk", "wires.png"))).isNotEmptyFile();
+        assertThat(Snapshots.write(shown, Path.of("target", "desk", "wires.png")))
+                .isNotEmptyFile();
         if (Boolean.getBoolean("desk.pictures.write")) {
             FewColours.write(shown, Path.of("..", "docs", "pictures", "window-wires-light-1920x1080.png"));
         }

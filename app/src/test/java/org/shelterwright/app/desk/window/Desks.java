@@ -39,7 +39,7 @@ final class Desks {
         Opened opened = new Inputs(() -> workshop.entries().get().catalog(), CHECKER.ruleSets()).toJudge(name);
         DeskWindow window = new DeskWindow(
                 workshop,
-                new Session(CHECKER, opened.layout()),
+                Session.answeredElsewhere(CHECKER, opened.layout()),
                 new PreferencesFile(userFolder),
                 opened,
                 "",

@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicLong;
 import javafx.animation.AnimationTimer;
@@ -14,6 +15,8 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import javafx.stage.Window;
+import org.shelterwright.app.Shelterwright;
 import org.shelterwright.app.desk.ScriptedQuestions;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.style.Fonts;
@@ -25,19 +28,25 @@ import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.scene.PlacedUnit;
 
 /**
- * Measures the window. {@code start FILE} prints the time from the start of the process to the first picture; {@code drag}
- * drags a unit of a layout of 60 through the whole window and prints how long the window's thread was busy at a time. Not a
- * test: see DEVELOPERS.md, "Measure".
+ * Measures the window. {@code start FILE} starts the program as a person does and prints the time from the start of the
+ * process to the first picture; {@code drag [FILE]} drags a unit through the whole window, by default in a layout of 60, lets
+ * it go, and gives orders by key, and prints how long the window's thread was busy at a time. Not a test: see DEVELOPERS.md,
+ * "Measure".
  */
 final class DragRun {
     private static final int WARM = 40;
     private static final int STEPS = 120;
+    private static final int TIMES = 8;
     private static final double MS = 1e6;
+    private static final List<String> ORDERS =
+            List.of("edit.move-front", "edit.turn-left", "edit.pin", "edit.undo", "edit.redo");
 
     private final PrintStream out;
     private final DeskWindow window;
     private final Node view;
     private final Steps events = new Steps(STEPS);
+    private final Steps drops = new Steps(STEPS);
+    private final Steps orders = new Steps(STEPS);
     private final Steps pulses = new Steps(STEPS * 10);
     private final Steps waits = new Steps(STEPS * 100);
     private volatile boolean recording;
@@ -49,26 +58,52 @@ final class DragRun {
     }
 
     public static void main(String[] arguments) throws Exception {
-        boolean drag = arguments[0].equals("drag");
-        Path folder = Files.createTempDirectory("measured");
-        String name = arguments.length > 1 ? arguments[1] : "sample:river-post";
-        if (drag) {
+        if (arguments[0].equals("start")) {
+            start(arguments.length > 1 ? arguments[1] : "sample:river-post");
+        } else {
+            Path folder = Files.createTempDirectory("measured");
             Path file = folder.resolve("long-post.layout.json");
             LayoutFiles.write(LongPost.of(), file, Fingerprint.NONE);
-            name = file.toString();
-        }
-        DeskWindow window = open(name, folder);
-        if (drag) {
-            new DragRun(System.out, window).drag();
-        } else {
-            long began = ManagementFactory.getRuntimeMXBean().getStartTime();
-            System.out.println("first picture after " + (System.currentTimeMillis() - began) + " ms");
+            String name = arguments.length > 1 ? arguments[1] : file.toString();
+            new DragRun(System.out, open(name, folder)).drag();
         }
         System.exit(0);
     }
 
+    /** The command line as typed, on a thread of its own; this one waits until the window has been drawn. */
+    private static void start(String name) throws Exception {
+        Thread program = new Thread(() -> Shelterwright.main(new String[] {"desk", name}), "program");
+        program.setDaemon(true);
+        program.start();
+        CompletableFuture<Long> drawn = new CompletableFuture<>();
+        boolean started = false;
+        while (!started) {
+            try {
+                Platform.runLater(() -> whenShown(() -> drawn.complete(System.currentTimeMillis())));
+                started = true;
+            } catch (IllegalStateException notYet) {
+                Thread.sleep(2);
+            }
+        }
+        long began = ManagementFactory.getRuntimeMXBean().getStartTime();
+        System.out.println("first picture after " + (drawn.join() - began) + " ms");
+        System.exit(0);
+    }
+
+    private static void whenShown(Runnable action) {
+        new AnimationTimer() {
+            @Override
+            public void handle(long now) {
+                if (Window.getWindows().stream().anyMatch(Window::isShowing)) {
+                    stop();
+                    afterFrames(2, action);
+                }
+            }
+        }.start();
+    }
+
     private static DeskWindow open(String name, Path folder) throws Exception {
-        System.setProperty("prism.forceGPU", "true");
+        DeskStart.prepareToolkit();
         CompletableFuture<DeskWindow> shown = new CompletableFuture<>();
         Platform.startup(() -> {
             Fonts.load();
@@ -121,13 +156,34 @@ final class DragRun {
             });
             Thread.sleep(16);
         }
+        onDesk(() -> {
+            long begun = System.nanoTime();
+            fire(MouseEvent.MOUSE_RELEASED, from.getX(), from.getY());
+            record(drops, System.nanoTime() - begun);
+        });
+        Thread.sleep(1000);
+        for (String order : ORDERS) {
+            order(order);
+        }
         recording = false;
-        onDesk(() -> fire(MouseEvent.MOUSE_RELEASED, from.getX(), from.getY()));
         out.println("| what the window's thread did | times | median (ms) | 95 % (ms) | longest (ms) |");
         out.println("|---|---|---|---|---|");
         out.println(events.row("a step of the drag: catch, ledger, scene, columns"));
+        out.println(drops.row("letting go"));
+        out.println(orders.row("an order by key: " + String.join(", ", ORDERS)));
         out.println(pulses.row("laying out and drawing over the view, a frame"));
-        out.println(waits.row("any one thing that kept other work waiting"));
+        out.println(waits.row("how long other work waited, with the waiting for the machine to draw"));
+    }
+
+    private void order(String id) throws InterruptedException {
+        for (int i = 0; i < TIMES; i++) {
+            onDesk(() -> {
+                long begun = System.nanoTime();
+                window.commands().run(id);
+                record(orders, System.nanoTime() - begun);
+            });
+            Thread.sleep(100);
+        }
     }
 
     /** Asks for the window's thread all the time: what it waits is how long something else kept that busy. */

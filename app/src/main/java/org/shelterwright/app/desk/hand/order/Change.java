@@ -2,6 +2,7 @@ package org.shelterwright.app.desk.hand.order;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.session.Session;
@@ -42,6 +43,42 @@ record Change(String name, Layout layout) {
             Session session, String id, String name, List<String> words, List<String> keys, Maker maker) {
         Outcomes outcomes = new Outcomes(session, maker);
         return new Command("edit." + id, name, words, keys, outcomes::obstacle, outcomes::apply);
+    }
+
+    /**
+     * The same for a change that is too dear to be worked out before it is asked for: what is in its way may show only then, and
+     * comes as an {@link IllegalArgumentException} with a sentence.
+     *
+     * @param check refuses what can be seen at once
+     */
+    static Command late(
+            Session session,
+            String id,
+            String name,
+            List<String> words,
+            List<String> keys,
+            Consumer<Chosen> check,
+            Maker maker) {
+        return new Command(
+                "edit." + id,
+                name,
+                words,
+                keys,
+                () -> {
+                    if (session.now().tryingOut()) {
+                        return Optional.of("Finish the drag first.");
+                    }
+                    try {
+                        check.accept(Chosen.of(session));
+                        return Optional.empty();
+                    } catch (IllegalArgumentException refused) {
+                        return Optional.of(String.valueOf(refused.getMessage()));
+                    }
+                },
+                () -> {
+                    Change change = maker.make(Chosen.of(session));
+                    session.apply(change.name, change.layout);
+                });
     }
 
     /** What an order would do, worked out once for each state of things. */

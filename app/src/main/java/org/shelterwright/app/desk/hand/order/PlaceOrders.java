@@ -55,12 +55,13 @@ final class PlaceOrders {
                                 chosen.specs().stream()
                                         .map(unit -> new RemoveUnit(unit.id()))
                                         .toList())),
-                Change.command(
+                Change.late(
                         session,
                         "duplicate",
                         "Duplicate",
                         List.of("copy", "another"),
                         List.of("Ctrl+D"),
+                        Chosen::specs,
                         PlaceOrders::duplicate));
     }
 

@@ -54,6 +54,7 @@ final class Names {
     private final Picker picker;
     private final List<Shape> shapes = new ArrayList<>();
     private final List<Bounds> taken = new ArrayList<>();
+    private final List<Bounds> covers = new ArrayList<>();
 
     /** @param covered where no name may lie */
     Names(Glass glass, Typeface typeface, Picker picker, List<Bounds> covered) {
@@ -61,6 +62,19 @@ final class Names {
         this.typeface = typeface;
         this.picker = picker;
         taken.addAll(covered);
+        for (PlacedUnit unit : picker.scene().units()) {
+            covers.add(cover(unit));
+        }
+    }
+
+    /** The rectangle that the solids of a unit cover at most. */
+    private Bounds cover(PlacedUnit unit) {
+        List<Box> solids = unit.solids(picker.situation());
+        return solids.isEmpty()
+                ? new Bounds(0, 0, 0, 0)
+                : Bounds.of(solids.stream()
+                        .flatMap(box -> glass.spots(Block.corners(box)).stream())
+                        .toList());
     }
 
     void name(List<PlacedUnit> units, Predicate<String> asked) {
@@ -133,13 +147,14 @@ final class Names {
 
     /** Whether the rectangle lies on the unit alone: looked at in its corners and along its middle. */
     private boolean inSight(PlacedUnit unit, Bounds b) {
+        List<PlacedUnit> near = near(b);
         Face first = null;
         for (int i = 0; i <= 4; i++) {
             for (int j = 0; j <= 1; j++) {
                 double x = b.x0() + b.width() * i / 4;
                 double y = b.y0() + b.height() * j;
                 Ray ray = glass.eye().ray(x * ScreenCanvas.PIXELS, y * ScreenCanvas.PIXELS);
-                Hit hit = picker.unit(ray).orElse(null);
+                Hit hit = picker.first(ray, near).orElse(null);
                 if (hit == null || !hit.unit().equals(unit.id()) || first != null && hit.face() != first) {
                     return false;
                 }
@@ -147,6 +162,19 @@ final class Names {
             }
         }
         return true;
+    }
+
+    /** The units that may be met within a rectangle: of many, a name has to do with few. */
+    private List<PlacedUnit> near(Bounds b) {
+        Bounds grown = b.grown(1);
+        List<PlacedUnit> units = picker.scene().units();
+        List<PlacedUnit> near = new ArrayList<>();
+        for (int i = 0; i < units.size(); i++) {
+            if (covers.get(i).overlaps(grown)) {
+                near.add(units.get(i));
+            }
+        }
+        return near;
     }
 
     private static double area(Box box, boolean flat) {

@@ -1,5 +1,6 @@
 package org.shelterwright.app.desk.space.pick;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import javafx.geometry.Point3D;
@@ -27,12 +28,19 @@ public record Picker(
         Predicate<String> shown,
         @Nullable Section section) {
     private static final double PARALLEL = 1e-12;
+    private static final List<Axis> AXES = List.of(Axis.values());
+    private static final List<Face> FACES = List.of(Face.values());
 
     /** The first unit. */
     public Optional<Hit> unit(Ray ray) {
+        return first(ray, scene.units());
+    }
+
+    /** The first of some units of the scene, where no other comes into question. */
+    public Optional<Hit> first(Ray ray, List<PlacedUnit> units) {
         Hit solid = null;
         Hit hanging = null;
-        for (PlacedUnit unit : scene.units()) {
+        for (PlacedUnit unit : units) {
             if (!shown.test(unit.id())) {
                 continue;
             }
@@ -72,7 +80,7 @@ public record Picker(
         double from = 0;
         double to = Double.POSITIVE_INFINITY;
         Face face = null;
-        for (Axis axis : Axis.values()) {
+        for (Axis axis : AXES) {
             double speed = along(ray.direction(), axis);
             double low = box.low(axis) / 1e3 - along(ray.origin(), axis);
             double high = box.high(axis) / 1e3 - along(ray.origin(), axis);
@@ -99,7 +107,7 @@ public record Picker(
         double from = 0;
         double to = Double.POSITIVE_INFINITY;
         Face face = null;
-        for (Axis axis : Axis.values()) {
+        for (Axis axis : AXES) {
             double speed = along(ray.direction(), axis);
             double low = inside.low(axis) / 1e3 - along(ray.origin(), axis);
             double high = inside.high(axis) / 1e3 - along(ray.origin(), axis);
@@ -122,7 +130,7 @@ public record Picker(
     }
 
     private static Face face(Axis axis, int sign) {
-        for (Face face : Face.values()) {
+        for (Face face : FACES) {
             if (face.axis() == axis && face.sign() == sign) {
                 return face;
             }
