@@ -15,6 +15,7 @@ import org.shelterwright.layouts.ledger.Rows;
 import org.shelterwright.layouts.ledger.Severity;
 import org.shelterwright.layouts.ledger.Subject;
 import org.shelterwright.layouts.ledger.mend.Amounts;
+import org.shelterwright.layouts.ledger.mend.Rank;
 import org.shelterwright.layouts.ledger.mend.Wording;
 import org.shelterwright.layouts.power.PowerGap;
 import org.shelterwright.layouts.scene.Scene;
@@ -33,8 +34,7 @@ abstract class HeatLimit extends NamedLimit implements Limit.OfBrief {
      */
     record Need(StateHeat heat, double needed, @Nullable Double there, String words) {
         private double rank(boolean open) {
-            double use = there == null ? 0 : there > 0 ? needed / there : needed > 0 ? 1e6 : 0;
-            return use > 1 ? 1e9 + use : open || there == null ? 1e6 : use;
+            return Rank.of(needed, there, open);
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.RowDraft;
+import org.shelterwright.layouts.ledger.mend.Rank;
 import org.shelterwright.layouts.power.PowerGap;
 
 /**
@@ -36,12 +37,7 @@ record Measure(
     }
 
     private double rank() {
-        double use = use();
-        return use > 1 ? 1e9 + use : gaps.isEmpty() && capacity != null ? use : 1e6;
-    }
-
-    private double use() {
-        return capacity == null ? 0 : capacity > 0 ? demand / capacity : demand > 0 ? 1e6 : 0;
+        return Rank.of(demand, capacity, !gaps.isEmpty());
     }
 
     /** The row of a demand that must not exceed its capacity. A known part that does is broken, whatever is missing. */

@@ -219,4 +219,19 @@ class SupplyLimitsTest {
         assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
         assertThat(row.finding()).isEqualTo("The unit rack must be on by night, and is not.");
     }
+
+    @Test
+    void unitsThatAreOnWhereTheyAreNeededAreCounted() {
+        TestNet test = new TestNet()
+                .supply(TestNet.shore(null, 16.0))
+                .load("rack", TestNet.ac(500, 1.0))
+                .feed(new Feed("rack", "mains", null, List.of(), List.of(), List.of("day", "night")))
+                .state("day", null, null, "mains")
+                .state("night", null, null, "mains");
+
+        Row row = test.row(new NeededOn());
+
+        assertThat(row.verdict()).isEqualTo(Verdict.MET);
+        assertThat(row.finding()).isEqualTo("Every unit is on in the states in which it is needed (2 cases).");
+    }
 }
