@@ -38,7 +38,7 @@ class JourneyFilesTest {
         assertThat(opened.journey().legs()).hasSize(3);
         assertThat(opened.journey().pieces()).hasSize(9);
         assertThat(opened.parts().layouts()).containsOnlyKeys("sample:river-post", "sample:water-lab");
-        assertThat(Samples.journeys()).containsExactly("road-rail-move");
+        assertThat(Samples.journeys()).containsExactly("forty-crates", "road-rail-move");
         assertThat(Samples.names()).doesNotContain("road-rail-move");
     }
 
