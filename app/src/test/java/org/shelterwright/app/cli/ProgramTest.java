@@ -40,7 +40,7 @@ class ProgramTest {
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err().strip())
                 .isEqualTo(
-                        "Say what to do: fit, check, stow, route, bolt-down, weigh, report, load, study, desk or catalog. See: shelterwright --help");
+                        "Say what to do: fit, check, stow, route, bolt-down, weigh, report, load, margin, revise, compare, study, desk or catalog. See: shelterwright --help");
     }
 
     @Test

@@ -117,6 +117,7 @@ class DeskKeyboardTest extends WindowTest {
             desk.window().session().apply(new TakeOutUnit("rack-1"));
             return null;
         });
+        await("every limit is answered", () -> desk.window().session().now().settled());
         Ledger before = onDesk(this::ledger);
 
         robot.press(KeyCode.CONTROL).type(KeyCode.S).release(KeyCode.CONTROL);
@@ -126,6 +127,7 @@ class DeskKeyboardTest extends WindowTest {
         assertThat(Files.exists(folder.resolve("kept.layout.unsaved.json"))).isFalse();
 
         desk = open(file.toString());
+        await("every limit is answered again", () -> desk.window().session().now().settled());
         assertThat(onDesk(this::ledger)).isEqualTo(before);
         assertThat(questions.asked()).hasSize(1);
     }
