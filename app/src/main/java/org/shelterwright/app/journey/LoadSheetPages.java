@@ -264,13 +264,11 @@ final class LoadSheetPages {
 
     /** The verdict first: what would hinder this load is read before it is put on. */
     private void open() {
-        List<Row> open =
-                rows().stream().filter(row -> row.verdict() != Verdict.MET).toList();
-        if (!open.isEmpty()) {
-            flow.heading("What is not met with room to spare");
-        }
-        open.forEach(row -> flow.paragraph(row.verdict().word() + ": "
-                + (row.mend() == null ? row.finding() : row.finding() + " " + row.mend())));
+        rows().stream()
+                .filter(row -> row.verdict() != Verdict.MET)
+                .forEach(row -> flow.pair(
+                        "Limit, " + row.verdict().word(),
+                        row.mend() == null ? row.finding() : row.finding() + " " + row.mend()));
     }
 
     private void cautions() {

@@ -38,9 +38,9 @@ public final class PaperPack {
             new Column("End", "min", 15, true),
             new Column("Critical", "", 20, false));
     private static final double LABEL_WIDTH = 58;
-    private static final double LABEL_HEIGHT = 30;
+    private static final double LABEL_HEIGHT = 35;
     private static final double LABEL_TEXT = 1.8;
-    private static final int LABEL_LINES = 6;
+    private static final int LABEL_LINES = 9;
 
     private final Typeface typeface;
     private final PackHead head;
@@ -145,7 +145,7 @@ public final class PaperPack {
         List<Shape> shapes = new ArrayList<>();
         int at = 0;
         int across = 3;
-        int perSheet = across * 8;
+        int perSheet = across * 7;
         for (BoltDownStep step : plan.steps()) {
             for (List<String> label : labels(step)) {
                 if (at == perSheet) {
@@ -201,7 +201,7 @@ public final class PaperPack {
         }
         for (String text : lines) {
             shapes.add(Lettering.of(text, new Spot(x + 2.5, line + 0.6), LABEL_TEXT));
-            line += 3.4;
+            line += 3;
         }
         return shapes;
     }
