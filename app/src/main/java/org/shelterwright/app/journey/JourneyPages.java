@@ -79,6 +79,12 @@ final class JourneyPages {
                     false);
         }
         issue.ledger().legs().forEach(this::leg);
+        flow.heading("What is not looked at");
+        flow.paragraph(
+                "Springs and tyres that give way, wind, loads that sway, what tightening adds to a lashing, the strength of a"
+                        + " car's frame under its lashings, stability of ships, balance of aircraft, nails and timber of blocks,"
+                        + " humps and dips of the way, platforms, tunnels, shocks of a shunted train beyond the load cases"
+                        + " named on the load sheets. The carrier accepts the load.");
         return flow.pages();
     }
 

@@ -72,6 +72,7 @@ final class LoadSheetPages {
     List<Drawing> pages() {
         flow.paragraph(Issue.CAUTION, 0, Weight.MEDIUM);
         facts();
+        open();
         sketch();
         positions();
         wheels();
@@ -246,22 +247,28 @@ final class LoadSheetPages {
     }
 
     private void limits() {
-        LegLedger ledger = issue.ledger().legs().get(leg.number() - 1);
         flow.heading("Limits of this load");
         Function<List<String>, String> names = units -> units.size() > 3 ? load.name() : issue.names(units);
         RowBlock block = new RowBlock(typeface, names);
         block.head(flow);
         double close = leg.rules().valueOr(Figure.CLOSE_SHARE, 0.9);
-        List<Row> rows = Shortened.of(ledger.ledger().rows().stream()
+        RowGroup.of(rows()).forEach(group -> block.add(flow, group, "", close));
+    }
+
+    private List<Row> rows() {
+        LegLedger ledger = issue.ledger().legs().get(leg.number() - 1);
+        return Shortened.of(ledger.ledger().rows().stream()
                 .filter(row -> row.units().contains(load.id()))
                 .toList());
-        RowGroup.of(rows).forEach(group -> block.add(flow, group, "", close));
-        List<Row> open =
-                rows.stream().filter(row -> row.verdict() != Verdict.MET).toList();
-        if (!open.isEmpty()) {
-            flow.heading("What is not met with room to spare");
-        }
-        open.forEach(row -> flow.paragraph(row.mend() == null ? row.finding() : row.finding() + " " + row.mend()));
+    }
+
+    /** The verdict first: what would hinder this load is read before it is put on. */
+    private void open() {
+        rows().stream()
+                .filter(row -> row.verdict() != Verdict.MET)
+                .forEach(row -> flow.pair(
+                        "Limit, " + row.verdict().word(),
+                        row.mend() == null ? row.finding() : row.finding() + " " + row.mend()));
     }
 
     private void cautions() {

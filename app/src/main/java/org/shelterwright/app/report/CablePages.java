@@ -87,7 +87,7 @@ final class CablePages {
         }
         flow.heading("Findings");
         LimitTable.findings(flow, issue, Subject.CABLES);
-        flow.heading("Issue");
+        flow.heading("Issue", 46);
         flow.paragraph(
                 "Cut lengths have spare at both ends and for laying. Breakers, fault currents, earthing as protection and"
                         + " the number of conductors are not in this list. A cable is cut after its way was measured at the body.");

@@ -63,7 +63,7 @@ final class HeatPages {
         }
         flow.heading("Findings");
         LimitTable.findings(flow, issue, Subject.HEAT);
-        flow.heading("Issue");
+        flow.heading("Issue", 46);
         flow.paragraph(
                 "Steady state: nothing is stored in walls or equipment, and the room has one temperature. Heat in"
                         + " moisture counts in full. Heating is reckoned without equipment, people and sun.");

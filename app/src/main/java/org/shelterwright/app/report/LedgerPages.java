@@ -200,7 +200,7 @@ final class LedgerPages {
     }
 
     private void issueOfDocument() {
-        flow.heading("Issue");
+        flow.heading("Issue", 46);
         flow.pair("Made with", issue.madeWith());
         flow.pair("Date of check", issue.particulars().date().toString());
         flow.pair("Owner", issue.particulars().owner());

@@ -7,6 +7,7 @@ import org.shelterwright.app.sheet.Flow;
 import org.shelterwright.app.type.Typeface;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Subject;
+import org.shelterwright.layouts.ledger.Verdict;
 
 /** The ledger rows of one subject as a table on a sheet of that subject, the tightest first. */
 final class LimitTable {
@@ -40,11 +41,18 @@ final class LimitTable {
         }
     }
 
-    /** The findings of the rows in full, with what would mend them. */
+    /** The findings of the rows that are not met in full, with what would mend them. */
     static void findings(Flow flow, Issue issue, Subject subject) {
-        for (Row row : rows(issue, subject)) {
+        List<Row> rows = rows(issue, subject);
+        List<Row> open =
+                rows.stream().filter(row -> row.verdict() != Verdict.MET).toList();
+        for (Row row : open) {
             String mend = row.mend();
             flow.paragraph(row.verdict().word() + ": " + row.finding() + (mend == null ? "" : " " + mend));
+        }
+        if (open.size() < rows.size()) {
+            flow.paragraph((open.isEmpty() ? "Every limit above is met" : "Every other limit above is met")
+                    + "; the ledger has the source of each.");
         }
     }
 

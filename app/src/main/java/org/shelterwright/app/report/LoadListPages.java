@@ -90,7 +90,7 @@ final class LoadListPages {
         open();
         flow.heading("Findings");
         LimitTable.findings(flow, issue, Subject.POWER);
-        flow.heading("Issue");
+        flow.heading("Issue", 46);
         flow.paragraph(
                 "At once: rated loads that are on, times the diversity of the supply, and no less than the largest of"
                         + " them or their mean; what is fed onward is added in full. Cables, breakers, voltage drop, earthing and"

@@ -105,7 +105,7 @@ final class MassPages {
         }
         subtotals(statement);
         gaps(statement);
-        flow.heading("Issue");
+        flow.heading("Issue", 46);
         flow.pair("Made with", issue.madeWith());
         flow.pair("Date of check", issue.particulars().date().toString());
         flow.paragraph(Issue.CAUTION, 0, Weight.MEDIUM);

@@ -74,7 +74,7 @@ final class StowagePages {
         LimitTable.set(flow, typeface, issue, Subject.STOWAGE);
         flow.heading("Findings");
         LimitTable.findings(flow, issue, Subject.STOWAGE);
-        flow.heading("Issue");
+        flow.heading("Issue", 46);
         flow.paragraph(
                 "Dangerous goods are stowed and carried under the rules of the place, by people trained in them.");
         flow.pair("Made with", issue.madeWith());

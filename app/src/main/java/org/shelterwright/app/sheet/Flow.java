@@ -25,6 +25,7 @@ public final class Flow {
     private static final double MARGIN = 20;
     private static final double TOP = 30;
     private static final double BOTTOM = 22;
+    private static final int TORN = 4;
 
     private final Typeface typeface;
     private final double width;
@@ -81,8 +82,13 @@ public final class Flow {
     }
 
     public void heading(String text) {
+        heading(text, 24);
+    }
+
+    /** A heading that stays with what follows on the same page, by its height with that (mm). */
+    public void heading(String text, double together) {
         gap(4);
-        need(24);
+        need(together);
         add(
                 8,
                 top -> List.of(
@@ -97,10 +103,14 @@ public final class Flow {
         paragraph(text, 0, Weight.REGULAR);
     }
 
-    /** A paragraph whose lines begin farther in. */
+    /** A paragraph whose lines begin farther in; a short one is not torn. */
     public void paragraph(String text, double indent, Weight weight) {
         Wrap wrap = new Wrap(typeface, Typeface.sizeOf(TEXT), weight);
-        for (String line : wrap.lines(text, right() - left() - indent)) {
+        List<String> lines = wrap.lines(text, right() - left() - indent);
+        if (lines.size() <= TORN) {
+            need(LINE * lines.size());
+        }
+        for (String line : lines) {
             add(
                     LINE,
                     top -> List.of(Lettering.of(line, new Spot(left() + indent, top + 3.4), TEXT)

@@ -29,7 +29,7 @@ public final class StepPicture {
     /** Width on paper (mm). */
     public static final double WIDTH = 180;
 
-    /** Height on paper (mm). */
+    /** Usual height on paper (mm). */
     public static final double HEIGHT = 88;
 
     private static final double MARGIN = 5;
@@ -51,17 +51,24 @@ public final class StepPicture {
      *
      * @param scene with the units that are in, the marked one included
      * @param numbers of the steps, by unit id
+     * @param height on paper (mm)
      */
-    public Drawing of(String title, Scene scene, Axonometry view, Marking marking, Map<String, Integer> numbers) {
+    public Drawing of(
+            String title,
+            Scene scene,
+            Axonometry view,
+            Marking marking,
+            Map<String, Integer> numbers,
+            double height) {
         PictureModel model = plain(PictureModel.of(scene, Situation.ON_STATION, view, false));
         List<Point> points = new ArrayList<>(model.points());
         marking.ghosts().forEach(ghost -> ghost.forEach(box -> points.addAll(Block.corners(box))));
-        Bounds area = new Bounds(MARGIN, MARGIN, WIDTH - MARGIN, HEIGHT - MARGIN);
+        Bounds area = new Bounds(MARGIN, MARGIN, WIDTH - MARGIN, height - MARGIN);
         Projection projection = Projection.fitting(view, points, area);
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(Polygon.of(new Bounds(0, 0, WIDTH, HEIGHT), Role.VIEW.colour(), null));
+        shapes.add(Polygon.of(new Bounds(0, 0, WIDTH, height), Role.VIEW.colour(), null));
         shapes.addAll(new OrderedPainting(projection).shapes(model));
-        Naming naming = new Naming(typeface, projection, WIDTH, HEIGHT, model);
+        Naming naming = new Naming(typeface, projection, WIDTH, height, model);
         naming.name(
                 scene.units().stream()
                         .filter(unit -> !unit.id().equals(marking.unit()))
@@ -72,8 +79,8 @@ public final class StepPicture {
         shapes.add(new Group("unit", unit(model, marking, projection)));
         shapes.add(new Group("route", route(marking, projection)));
         shapes.add(new Group("dimensions", measures(marking, projection)));
-        shapes.add(new Group("axes", new AxesFigure(view).shapes(new Spot(WIDTH - 20, HEIGHT - 8))));
-        return new Drawing(title, WIDTH, HEIGHT, shapes);
+        shapes.add(new Group("axes", new AxesFigure(view).shapes(new Spot(WIDTH - 20, height - 8))));
+        return new Drawing(title, WIDTH, height, shapes);
     }
 
     /** Without the holes of a raster, which are too many to be told apart here. */

@@ -38,7 +38,9 @@ public final class PaperPack {
             new Column("End", "min", 15, true),
             new Column("Critical", "", 20, false));
     private static final double LABEL_WIDTH = 58;
-    private static final double LABEL_HEIGHT = 24;
+    private static final double LABEL_HEIGHT = 35;
+    private static final double LABEL_TEXT = 1.8;
+    private static final int LABEL_LINES = 9;
 
     private final Typeface typeface;
     private final PackHead head;
@@ -143,7 +145,7 @@ public final class PaperPack {
         List<Shape> shapes = new ArrayList<>();
         int at = 0;
         int across = 3;
-        int perSheet = across * 10;
+        int perSheet = across * 7;
         for (BoltDownStep step : plan.steps()) {
             for (List<String> label : labels(step)) {
                 if (at == perSheet) {
@@ -192,10 +194,13 @@ public final class PaperPack {
                 new Wrap(typeface, Typeface.sizeOf(2.8), Weight.SEMIBOLD).shortened(texts.get(0), LABEL_WIDTH - 5);
         shapes.add(Lettering.bold(name, new Spot(x + 2.5, y + 5.5), 2.8));
         double line = y + 9;
-        List<String> lines =
-                new Wrap(typeface, Typeface.sizeOf(1.5), Weight.REGULAR).lines(texts.get(1), LABEL_WIDTH - 5);
-        for (String text : lines.subList(0, Math.min(5, lines.size()))) {
-            shapes.add(Lettering.of(text, new Spot(x + 2.5, line), 1.5));
+        Wrap wrap = new Wrap(typeface, Typeface.sizeOf(LABEL_TEXT), Weight.REGULAR);
+        List<String> lines = wrap.lines(texts.get(1), LABEL_WIDTH - 5);
+        if (lines.size() > LABEL_LINES) {
+            lines = wrap.lines("Too many to stand here: see the card of this step.", LABEL_WIDTH - 5);
+        }
+        for (String text : lines) {
+            shapes.add(Lettering.of(text, new Spot(x + 2.5, line + 0.6), LABEL_TEXT));
             line += 3;
         }
         return shapes;

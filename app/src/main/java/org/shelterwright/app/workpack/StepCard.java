@@ -23,22 +23,19 @@ import org.shelterwright.layouts.boltdown.BoltDownPlan;
 import org.shelterwright.layouts.boltdown.BoltDownStep;
 import org.shelterwright.layouts.boltdown.Bolting;
 import org.shelterwright.layouts.boltdown.CableTask;
-import org.shelterwright.layouts.boltdown.StepCheck;
 import org.shelterwright.layouts.boltdown.StepWords;
 import org.shelterwright.layouts.handling.Handling;
 
 /** One step on paper. Not for several threads. */
 final class StepCard {
-    private static final double LEFT = 15;
-    private static final double RIGHT = 195;
-    private static final double TEXT = 2.0;
-    private static final double LINE = 4.3;
-    private static final double GAP = 4;
-    private static final double PAD = 3.5;
+    private static final double LEFT = CardChecks.LEFT;
+    private static final double RIGHT = CardChecks.RIGHT;
+    private static final double TOP = 29;
+    private static final double PAD = CardChecks.PAD;
+    private static final double SPACE = 4;
     private static final double LOWEST = 281.5;
     private static final double FOOT = 286;
     private static final double FOOT_WIDTH = 145;
-    private static final Pen FRAME = Pen.of(0.35, Role.TEXT.colour());
     private static final Pen SOFT = Pen.of(0.2, Role.LINES.colour());
 
     private final Typeface typeface;
@@ -47,6 +44,7 @@ final class StepCard {
     private final StepScenes scenes;
     private final List<Shape> shapes = new ArrayList<>();
     private final List<Drawing> sheets = new ArrayList<>();
+    private Setting setting = Setting.LOOSE;
 
     StepCard(Typeface typeface, PackHead head, BoltDownPlan plan, StepScenes scenes) {
         this.typeface = typeface;
@@ -55,26 +53,55 @@ final class StepCard {
         this.scenes = scenes;
     }
 
-    /** The sheets of a step: one, or more where there is much to connect and to check. */
+    /**
+     * The sheets of a step: one, with a lower picture or set closer where that is enough, or more where there is much to
+     * connect and to check.
+     */
     List<Drawing> drawings(BoltDownStep step, String who) {
         sheets.clear();
+        for (Setting one : List.of(Setting.LOOSE, Setting.TIGHT)) {
+            setting = one;
+            double height = Math.min(StepPicture.HEIGHT, StepPicture.HEIGHT + LOWEST - ends(step, who));
+            if (height >= one.least()) {
+                return sheets(step, who, height);
+            }
+        }
+        setting = Setting.LOOSE;
+        return sheets(step, who, StepPicture.HEIGHT);
+    }
+
+    /** Where all would end on one sheet without end, below a picture of full height. */
+    private double ends(BoltDownStep step, String who) {
+        shapes.clear();
+        double y = cables(step, who, upper(step, StepPicture.HEIGHT), Double.POSITIVE_INFINITY);
+        return checks(step, y + setting.gap());
+    }
+
+    private List<Drawing> sheets(BoltDownStep step, String who, double height) {
         begin(step, who);
-        scenes.picture(step).shapes().forEach(shape -> shapes.add(shape.moved(LEFT, 29)));
-        double y = 29 + StepPicture.HEIGHT + 2;
-        y = way(step, y);
-        y = cautions(step, y + 1);
-        y = cards(step, y + GAP);
-        y = holes(step, y);
-        y = cables(step, who, y + GAP);
+        scenes.picture(step, height).shapes().forEach(shape -> shapes.add(shape.moved(LEFT, TOP)));
+        double y = cables(step, who, upper(step, height), LOWEST);
         int before = shapes.size();
-        if (checks(step, y + GAP) > LOWEST) {
+        if (checks(step, y + setting.gap()) > LOWEST + 0.01) {
             shapes.subList(before, shapes.size()).clear();
             end(step);
             y = begin(step, who);
-            checks(step, y + GAP);
+            checks(step, y + setting.gap());
         }
         end(step);
         return List.copyOf(sheets);
+    }
+
+    /** What stands between the picture and the cables; gives where the cables begin. */
+    private double upper(BoltDownStep step, double height) {
+        double y = way(step, TOP + height + 2);
+        y = cautions(step, y + 1);
+        y = cards(step, y + setting.gap());
+        return holes(step, y) + setting.gap();
+    }
+
+    private double checks(BoltDownStep step, double top) {
+        return new CardChecks(typeface, setting, shapes).box(step, top);
     }
 
     /** Begins a sheet; gives where its content begins. */
@@ -104,20 +131,20 @@ final class StepCard {
                 new Drawing("Step " + step.number(), SheetSize.A4.width(), SheetSize.A4.height(), List.copyOf(shapes)));
     }
 
-    private double cables(BoltDownStep step, String who, double top) {
+    private double cables(BoltDownStep step, String who, double top, double lowest) {
         List<String> fittings = StepWords.fittings(step);
         List<String> tasks = new ArrayList<>(fittings);
         step.cables().stream().map(CableTask::text).forEach(tasks::add);
         if (tasks.isEmpty()) {
-            return top - GAP;
+            return top - setting.gap();
         }
         String title = fittings.isEmpty() ? "Connect" : step.cables().isEmpty() ? "Fit" : "Fit and connect";
         shapes.add(Lettering.bold(title, new Spot(LEFT, top + 3), 2.6));
         double y = top + 5;
         for (String task : tasks) {
-            if (y + 2 * LINE > LOWEST) {
+            if (y + 2 * setting.line() > lowest) {
                 end(step);
-                y = begin(step, who) + GAP;
+                y = begin(step, who) + setting.gap();
             }
             shapes.add(Polygon.of(new Bounds(LEFT, y + 0.7, LEFT + 3, y + 3.7), Role.RAISED.colour(), SOFT));
             y = paragraph(task, LEFT + 5, y, RIGHT - LEFT - 5, Weight.REGULAR);
@@ -163,13 +190,13 @@ final class StepCard {
     }
 
     private double cards(BoltDownStep step, double top) {
-        double width = (RIGHT - LEFT - 2 * GAP) / 3;
+        double width = (RIGHT - LEFT - 2 * SPACE) / 3;
         int first = shapes.size();
         double end = lift(step, LEFT + PAD, top + PAD, width - 2 * PAD);
-        end = Math.max(end, bolt(step, LEFT + width + GAP + PAD, top + PAD, width - 2 * PAD));
-        end = Math.max(end, torque(step, LEFT + 2 * (width + GAP) + PAD, top + PAD, width - 2 * PAD));
+        end = Math.max(end, bolt(step, LEFT + width + SPACE + PAD, top + PAD, width - 2 * PAD));
+        end = Math.max(end, torque(step, LEFT + 2 * (width + SPACE) + PAD, top + PAD, width - 2 * PAD));
         for (int i = 2; i >= 0; i--) {
-            double x = LEFT + i * (width + GAP);
+            double x = LEFT + i * (width + SPACE);
             shapes.add(first, Polygon.of(new Bounds(x, top, x + width, end + PAD), Role.PANEL.colour(), SOFT));
         }
         return end + PAD;
@@ -193,8 +220,8 @@ final class StepCard {
         for (Bolting one : step.boltings()) {
             y = paragraph(one.text() + ", washer under each head", x, y, width, Weight.MEDIUM);
         }
-        shapes.addAll(BoltPattern.shapes(step, new Bounds(x, y + 1, x + width, y + 21)));
-        return y + 22;
+        shapes.addAll(BoltPattern.shapes(step, new Bounds(x, y + 1, x + width, y + 1 + setting.pattern())));
+        return y + 2 + setting.pattern();
     }
 
     /** Where each fixing goes, over the full width. */
@@ -233,65 +260,12 @@ final class StepCard {
     }
 
     private double figure(String word, double value, double x, double top) {
-        shapes.add(Lettering.muted(word, new Spot(x, top + 6), TEXT));
+        shapes.add(Lettering.muted(word, new Spot(x, top + 6), setting.text()));
         shapes.add(Lettering.bold(Numerals.short3(value) + " N·m", new Spot(x + 12, top + 6), 4));
         return top + 8;
     }
 
-    private double checks(BoltDownStep step, double top) {
-        shapes.add(Lettering.bold("Check and sign", new Spot(LEFT + PAD, top + 6), 2.6));
-        double y = top + 9;
-        double half = (RIGHT - LEFT) / 2;
-        for (int i = 0; i < step.checks().size(); i += 2) {
-            double end = check(step.checks().get(i), LEFT + PAD, y, half - PAD);
-            if (i + 1 < step.checks().size()) {
-                end = Math.max(end, check(step.checks().get(i + 1), LEFT + half, y, half - PAD));
-            }
-            y = end;
-        }
-        String hold = step.hold();
-        if (hold != null) {
-            y = paragraph(hold, LEFT + PAD, y + 1, RIGHT - LEFT - 2 * PAD, Weight.SEMIBOLD);
-        }
-        y += 8;
-        shapes.add(Lettering.muted("Name, date, time", new Spot(LEFT + PAD, y), TEXT));
-        shapes.add(Lines.of(SOFT, new Spot(LEFT + PAD + 26, y), new Spot(LEFT + 88, y)));
-        if (!step.boltings().isEmpty()) {
-            shapes.add(Lettering.muted("Wrench no., calibrated until", new Spot(LEFT + 92, y), TEXT));
-            shapes.add(Lines.of(SOFT, new Spot(LEFT + 131, y), new Spot(RIGHT - PAD, y)));
-        }
-        if (hold != null) {
-            y += 8;
-            shapes.add(Lettering.muted("Released by", new Spot(LEFT + PAD, y), TEXT));
-            shapes.add(Lines.of(SOFT, new Spot(LEFT + PAD + 26, y), new Spot(LEFT + 88, y)));
-        }
-        y += 4;
-        shapes.add(Polygon.of(new Bounds(LEFT, top, RIGHT, y), null, FRAME));
-        return y;
-    }
-
-    private double check(StepCheck check, double x, double top, double width) {
-        shapes.add(Polygon.of(new Bounds(x, top, x + 5.5, top + 5.5), Role.RAISED.colour(), FRAME));
-        boolean measured = check.expected() != null;
-        double text = width - 9 - (measured ? 24 : 0);
-        double y = paragraph(check.text(), x + 8, top - 0.6, text, Weight.SEMIBOLD);
-        y = paragraph(check.hint(), x + 8, y - 0.4, text, Weight.REGULAR);
-        if (measured) {
-            Bounds field = new Bounds(x + width - 24, top, x + width - 3, top + 6.5);
-            shapes.add(Polygon.of(field, Role.RAISED.colour(), SOFT));
-            shapes.add(Lettering.muted(check.unit(), new Spot(field.x1() - 1.2, field.y1() - 2), 1.8)
-                    .with(Align.END));
-        }
-        return Math.max(y, top + 7.5) + 0.8;
-    }
-
     private double paragraph(String text, double x, double top, double width, Weight weight) {
-        double y = top;
-        for (String line : new Wrap(typeface, Typeface.sizeOf(TEXT), weight).lines(text, width)) {
-            Label label = Lettering.of(line, new Spot(x, y + 3.2), TEXT).with(weight);
-            shapes.add(label);
-            y += LINE;
-        }
-        return y;
+        return setting.paragraph(shapes, typeface, text, x, top, width, weight);
     }
 }

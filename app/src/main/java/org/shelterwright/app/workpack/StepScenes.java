@@ -37,8 +37,13 @@ public final class StepScenes {
 
     /** The picture of a step: the units up to it, its way, its dimensions. */
     public Drawing picture(BoltDownStep step) {
-        return picture.of(
-                "Step " + step.number() + ", " + step.unit().name(), upTo(step), view(step), marking(step), numbers());
+        return picture(step, StepPicture.HEIGHT);
+    }
+
+    /** The same at another height (mm). */
+    Drawing picture(BoltDownStep step, double height) {
+        String title = "Step " + step.number() + ", " + step.unit().name();
+        return picture.of(title, upTo(step), view(step), marking(step), numbers(), height);
     }
 
     private Map<String, Integer> numbers() {
