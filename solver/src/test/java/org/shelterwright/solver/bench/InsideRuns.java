@@ -56,7 +56,8 @@ final class InsideRuns {
                 # Inside the units
 
                 Racks: %d seeded cases, 60 of 3 to 5 pieces in one or two bays, 30 of 6 and 10 of 7 to 9 in one; nearly no unit is spare. The program
-                uses the exact way wherever it can (up to 400 000 choices of pieces), the search only beyond.
+                uses the exact way wherever it can (up to 400 000 choices of pieces), the search only beyond. One overstepped limit
+                costs about a thousand times a moment, so the last column counts limits overstepped rather than kilograms.
 
                 %s
                 Drawers of 600 x 500 x 250 mm cut into parts without waste, packed again; slack is what the place is longer along
