@@ -14,14 +14,15 @@ import org.shelterwright.app.look.Role;
 import org.shelterwright.app.sheet.Lettering;
 import org.shelterwright.app.type.Typeface;
 import org.shelterwright.app.type.Wrap;
+import org.shelterwright.catalog.item.Stowage;
+import org.shelterwright.catalog.rack.RackBay;
 import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.inside.Held;
 import org.shelterwright.layouts.inside.InRack;
-import org.shelterwright.layouts.ledger.racks.FilledBay;
-import org.shelterwright.layouts.ledger.stowage.FilledPlace;
+import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 
-/** Labels for places and pieces on A4 sheets, three across and eight down, each with its code large. */
+/** Labels for places and pieces on A4 sheets, three across and eight down, each with its code large and to be read by machine. */
 public final class LabelSheets {
     private static final double WIDTH = 63;
     private static final double HEIGHT = 33;
@@ -29,6 +30,10 @@ public final class LabelSheets {
     private static final int DOWN = 8;
     private static final double LEFT = 10.5;
     private static final double TOP = 16;
+    /** Side of the code for machines, 21 modules of 0.76 mm, and its distance from the edges: four modules and more. */
+    private static final double SQUARE = 16;
+
+    private static final double QUIET = 3.4;
 
     private final Typeface typeface;
     private final Scene scene;
@@ -67,18 +72,8 @@ public final class LabelSheets {
 
     private List<Label> labels() {
         List<Label> labels = new ArrayList<>();
-        for (FilledBay bay : FilledBay.of(scene)) {
-            labels.add(new Label(
-                    codes.place(bay.unit().id(), bay.bay().name()),
-                    bay.unit().name(),
-                    bay.bay().name()));
-        }
-        for (FilledPlace place : FilledPlace.of(scene)) {
-            labels.add(new Label(
-                    codes.place(place.unit().id(), place.stowage().name()),
-                    place.unit().name(),
-                    place.stowage().name() + ", up to "
-                            + Numerals.short3(place.stowage().ratingKg()) + " kg"));
+        for (UnitSpec spec : scene.brief().units()) {
+            scene.unit(spec.id()).ifPresent(unit -> labels.addAll(places(unit)));
         }
         for (UnitSpec unit : scene.brief().units()) {
             for (Held held : scene.interiors().held(unit.id())) {
@@ -95,14 +90,30 @@ public final class LabelSheets {
         return labels;
     }
 
+    /** The places of a unit, empty ones too. */
+    private List<Label> places(PlacedUnit unit) {
+        List<Label> labels = new ArrayList<>();
+        for (RackBay bay : unit.item().bays()) {
+            labels.add(new Label(codes.place(unit.id(), bay.name()), unit.name(), bay.name()));
+        }
+        for (Stowage stowage : unit.item().stowages()) {
+            labels.add(new Label(
+                    codes.place(unit.id(), stowage.name()),
+                    unit.name(),
+                    stowage.name() + ", up to " + Numerals.short3(stowage.ratingKg()) + " kg"));
+        }
+        return labels;
+    }
+
     private List<Shape> shapes(Label label, double x, double y) {
         Wrap wrap = new Wrap(typeface, Typeface.sizeOf(2.5), Weight.MEDIUM);
         Wrap small = new Wrap(typeface, Typeface.sizeOf(2), Weight.REGULAR);
         return List.of(
                 Polygon.of(new Bounds(x, y, x + WIDTH, y + HEIGHT), null, Pen.of(0.1, Role.LINE.colour())),
-                Lettering.bold(label.code(), new Spot(x + 5, y + 12), 5),
-                Lettering.of(wrap.shortened(label.upper(), WIDTH - 10), new Spot(x + 5, y + 20), 2.5)
+                Lettering.bold(label.code(), new Spot(x + 5, y + 14), 5),
+                ReadableCode.of(label.code(), x + WIDTH - QUIET - SQUARE, y + QUIET, SQUARE),
+                Lettering.of(wrap.shortened(label.upper(), WIDTH - 10), new Spot(x + 5, y + 25.5), 2.5)
                         .with(Weight.MEDIUM),
-                Lettering.muted(small.shortened(label.lower(), WIDTH - 10), new Spot(x + 5, y + 26), 2));
+                Lettering.muted(small.shortened(label.lower(), WIDTH - 10), new Spot(x + 5, y + 30), 2));
     }
 }

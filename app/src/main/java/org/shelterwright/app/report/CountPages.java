@@ -19,9 +19,10 @@ final class CountPages {
             new Column("Code", "", 16, false),
             new Column("Piece", "", 70, false),
             new Column("Mass", "kg", 16, true),
+            new Column("", "", 4, false),
             new Column("On", "", 14, false),
             new Column("Off", "", 14, false),
-            new Column("Remark", "", 45, false));
+            new Column("Remark", "", 41, false));
 
     private final Typeface typeface;
     private final Issue issue;
@@ -64,6 +65,7 @@ final class CountPages {
                                 codes.piece(piece.id()),
                                 piece.name() + ", " + codes.where(piece),
                                 kg == null ? "?" : Numerals.of(kg, 1),
+                                "",
                                 "[   ]",
                                 "[   ]",
                                 ""),

@@ -32,15 +32,17 @@ final class StowagePages {
             new Column("Code", "", 16, false),
             new Column("Piece", "", 66, false),
             new Column("Mass", "kg", 16, true),
+            new Column("", "", 4, false),
             new Column("At hand", "", 22, false),
-            new Column("Notes", "", 58, false),
+            new Column("Notes", "", 54, false),
             new Column("Task", "", 44, false),
             new Column("Owner", "", 30, false));
     private static final List<Column> BY_TASK = List.of(
             new Column("Order", "", 14, true),
+            new Column("", "", 4, false),
             new Column("Code", "", 16, false),
             new Column("Piece", "", 66, false),
-            new Column("Rides in", "", 84, false),
+            new Column("Rides in", "", 80, false),
             new Column("On station", "", 42, false),
             new Column("Owner", "", 30, false));
     private static final double SKETCH = 40;
@@ -110,6 +112,7 @@ final class StowagePages {
                             codes.piece(piece.id()),
                             piece.name(),
                             own == null ? "?" : Numerals.of(own, 1),
+                            "",
                             words(piece.urgency()),
                             notes(piece),
                             taskName(piece.spec()),
@@ -152,6 +155,7 @@ final class StowagePages {
                     flow,
                     List.of(
                             order == null ? "" : order.toString(),
+                            "",
                             codes.piece(one.id()),
                             one.name(),
                             codes.where(one) + "  " + unit + ", " + one.place().place(),

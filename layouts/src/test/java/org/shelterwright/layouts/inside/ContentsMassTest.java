@@ -166,6 +166,39 @@ class ContentsMassTest {
         assertThat(Math.abs(now[1] - old[1])).isGreaterThan(1);
     }
 
+    /**
+     * The centre of the whole layout shifts by m·d/M: the moments that its load states state change by the grown mass of the piece
+     * times its way, worked out from the files alone, and the mass stays.
+     */
+    @Test
+    void theCentreOfTheLayoutFollowsAPieceToTheOtherRack() {
+        Layout layout = sample("river-post");
+        Layout emptied = layout.withContents(layout.contents().without("blank-2-5"));
+        PiecePlace gap = layout.contents().places().get("blank-2-5");
+        Layout moved = new PutPiece(PiecePlace.inRack("switch-1", "rack-2", gap.place(), gap.lowest())).apply(emptied);
+        Influence[] moments = {Influence.MOMENT_X, Influence.MOMENT_Y, Influence.MOMENT_Z};
+
+        for (Situation situation : Situation.values()) {
+            Mode mode = new Mode(situation, false);
+            LoadStates before = LoadStates.of(CHECKER.scene(emptied));
+            LoadStates after = LoadStates.of(CHECKER.scene(moved));
+            double[] plainOld = sum(emptied, situation);
+            double[] plainNow = sum(moved, situation);
+            Quantity mass = Quantity.ofBody(Influence.MASS);
+            double kg = before.nominal(mass, mode, false);
+
+            assertThat(after.nominal(mass, mode, false)).isCloseTo(kg, within(1e-9));
+            for (int i = 0; i < 3; i++) {
+                Quantity moment = Quantity.ofBody(moments[i]);
+                double shift = (after.nominal(moment, mode, false) - before.nominal(moment, mode, false)) / kg;
+                assertThat(shift)
+                        .as("%s, axis %d", situation, i)
+                        .isCloseTo((plainNow[i + 1] - plainOld[i + 1]) / kg, within(1e-6));
+            }
+            assertThat(Math.abs(plainNow[1] - plainOld[1])).isGreaterThan(1);
+        }
+    }
+
     @Test
     void theLoadStatesOfTheLayoutCountTheContent() {
         Layout layout = sample("river-post");

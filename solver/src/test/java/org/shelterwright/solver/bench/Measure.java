@@ -22,6 +22,7 @@ public final class Measure {
         RUNS.put("wires-pull", setting -> new PullRuns(setting).run());
         RUNS.put("order", setting -> new OrderRuns(setting).run());
         RUNS.put("studies", setting -> new StudyRuns(setting).run());
+        RUNS.put("inside", setting -> new InsideRuns(setting).run());
         RUNS.put("revision", setting -> new RevisionRuns(setting).run());
     }
 

@@ -68,7 +68,8 @@ class LiftPlanTest {
                 }
                 last = out;
             }
-            double allowed = Objects.requireNonNull(plan(centre[0], centre[1], 18_000.0).allowedM());
+            double allowed =
+                    Objects.requireNonNull(plan(centre[0], centre[1], 18_000.0).allowedM());
 
             assertThat(last).isGreaterThan(0.05);
             assertThat(allowed).as("through %s, %s", centre[0], centre[1]).isCloseTo(last, within(2e-4));

@@ -23,7 +23,9 @@ class RankTest {
 
     @Test
     void whatIsBrokenComesBeforeAllElse() {
-        assertThat(Rank.of(101, 100.0, true)).isEqualTo(Rank.of(101, 100.0, false)).isEqualTo(1e9 + 1.01);
+        assertThat(Rank.of(101, 100.0, true))
+                .isEqualTo(Rank.of(101, 100.0, false))
+                .isEqualTo(1e9 + 1.01);
         assertThat(Rank.of(1, 0.0, false)).isGreaterThan(Rank.of(101, 100.0, false));
         assertThat(Rank.of(101, 100.0, false)).isGreaterThan(Rank.of(1, null, true));
     }

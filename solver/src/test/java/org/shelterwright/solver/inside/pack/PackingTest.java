@@ -2,8 +2,6 @@ package org.shelterwright.solver.inside.pack;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.catalog.space.Axis;
@@ -14,39 +12,7 @@ import org.shelterwright.solver.fit.kernel.Dice;
 
 /** Packing measured on boxes that are cut from a place, so that nothing need be wasted. */
 class PackingTest {
-    private static final Box DRAWER = Box.ofMm(0, 0, 0, 600, 500, 250);
-
-    /** Cuts a box into so many by planes, each time the largest. */
-    private static List<Box> cut(Box whole, int count, Dice dice) {
-        List<Box> boxes = new ArrayList<>(List.of(whole));
-        while (boxes.size() < count) {
-            boxes.sort(Comparator.comparingDouble((Box box) -> -box.volumeM3()));
-            Box box = boxes.remove(0);
-            Axis axis = longest(box);
-            int at = box.low(axis) + (int) ((0.3 + 0.4 * dice.share()) * box.extent(axis));
-            boxes.add(Box.between(box.low(), box.high().with(axis, at)));
-            boxes.add(Box.between(box.low().with(axis, at), box.high()));
-        }
-        return boxes;
-    }
-
-    private static Axis longest(Box box) {
-        Axis longest = Axis.X;
-        for (Axis axis : Axis.values()) {
-            longest = box.extent(axis) > box.extent(longest) ? axis : longest;
-        }
-        return longest;
-    }
-
-    private static List<Parcel> parcels(List<Box> boxes) {
-        List<Parcel> parcels = new ArrayList<>();
-        for (int i = 0; i < boxes.size(); i++) {
-            Box box = boxes.get(i);
-            Size size = new Size(box.extent(Axis.X), box.extent(Axis.Y), box.extent(Axis.Z));
-            parcels.add(new Parcel("p" + i, size, false, false, 0));
-        }
-        return parcels;
-    }
+    private static final Box DRAWER = CutDrawer.WHOLE;
 
     @Test
     void cutDrawersArePackedNearlyFull() {
@@ -55,7 +21,7 @@ class PackingTest {
         int cases = 20;
         for (int seed = 0; seed < cases; seed++) {
             Dice dice = Dice.of(seed, 1);
-            List<Parcel> parcels = parcels(cut(DRAWER, 3 + seed % 6, dice));
+            List<Parcel> parcels = CutDrawer.parcels(3 + seed % 6, dice);
 
             List<Packed> packed = new Repacking(DRAWER, Face.TOP, 0.75)
                     .pack(List.of(), parcels, dice, 60)
@@ -77,7 +43,7 @@ class PackingTest {
         int whole = 0;
         for (int seed = 0; seed < 20; seed++) {
             Dice dice = Dice.of(seed, 2);
-            List<Parcel> parcels = parcels(cut(DRAWER, 8, dice));
+            List<Parcel> parcels = CutDrawer.parcels(8, dice);
             whole += new Repacking(larger, Face.TOP, 0.75)
                                     .pack(List.of(), parcels, dice, 60)
                                     .packed()
