@@ -54,12 +54,7 @@ public final class StepPicture {
      * @param height on paper (mm)
      */
     public Drawing of(
-            String title,
-            Scene scene,
-            Axonometry view,
-            Marking marking,
-            Map<String, Integer> numbers,
-            double height) {
+            String title, Scene scene, Axonometry view, Marking marking, Map<String, Integer> numbers, double height) {
         PictureModel model = plain(PictureModel.of(scene, Situation.ON_STATION, view, false));
         List<Point> points = new ArrayList<>(model.points());
         marking.ghosts().forEach(ghost -> ghost.forEach(box -> points.addAll(Block.corners(box))));

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Drawing;
-import org.shelterwright.app.drawing.Label;
 import org.shelterwright.app.drawing.Label.Align;
 import org.shelterwright.app.drawing.Label.Weight;
 import org.shelterwright.app.drawing.Lines;

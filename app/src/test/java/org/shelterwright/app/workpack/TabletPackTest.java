@@ -207,7 +207,9 @@ class TabletPackTest {
         assertThat(pack.pages().stream().flatMap(page -> page.labels().stream()))
                 .as("nothing is set below the foot")
                 .allSatisfy(label -> assertThat(label.at().y()).isLessThan(292));
-        assertThat(pack.labels().stream().flatMap(page -> page.labels().stream()).map(label -> label.text()))
+        assertThat(pack.labels().stream()
+                        .flatMap(page -> page.labels().stream())
+                        .map(label -> label.text()))
                 .as("all holes have their place on their label")
                 .isNotEmpty()
                 .noneMatch(text -> text.startsWith("Too many"));

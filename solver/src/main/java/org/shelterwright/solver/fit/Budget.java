@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Budget(@Nullable Long moves, @Nullable Duration time) {
     /** Moves of a search for which nobody set a budget: some 20 s for 30 units on two cores. */
-    public static final long USUAL_MOVES = 3_000_000;
+    public static final long USUAL_MOVES = 3_200_000;
 
     public Budget {
         if (moves == null && time == null) {

@@ -127,7 +127,9 @@ class DeskKeyboardTest extends WindowTest {
         assertThat(Files.exists(folder.resolve("kept.layout.unsaved.json"))).isFalse();
 
         desk = open(file.toString());
-        await("every limit is answered again", () -> desk.window().session().now().settled());
+        await(
+                "every limit is answered again",
+                () -> desk.window().session().now().settled());
         assertThat(onDesk(this::ledger)).isEqualTo(before);
         assertThat(questions.asked()).hasSize(1);
     }
