@@ -8,12 +8,13 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A program that is killed while it saves leaves the old or the new content whole. */
 class KilledSaveTest {
     private static final int SIZE = 400_000;
-    private static final int KILLS = 3;
+    private static final int KILLS = 6;
 
     /** Saves over and over: a file of one letter, then of the next. */
     static final class Saver {
@@ -33,6 +34,7 @@ class KilledSaveTest {
     }
 
     @Test
+    @Timeout(120)
     void aKilledSaveLeavesOneContentWhole(@TempDir Path folder) throws IOException, InterruptedException {
         Path file = folder.resolve("a.json");
         new SafeSave().save(file, content((byte) 'z'), Fingerprint.NONE);
@@ -49,8 +51,7 @@ class KilledSaveTest {
                     .redirectErrorStream(true)
                     .start();
             try {
-                awaitFirstSave(file, saver);
-                Thread.sleep(20 + 37L * i);
+                awaitSaves(file, saver, 1 + 7 * i);
             } finally {
                 saver.destroyForcibly().waitFor(30, TimeUnit.SECONDS);
             }
@@ -63,10 +64,14 @@ class KilledSaveTest {
         }
     }
 
-    private static void awaitFirstSave(Path file, Process saver) throws IOException, InterruptedException {
-        for (int i = 0; i < 3_000 && saver.isAlive() && Files.readAllBytes(file)[0] == 'z'; i++) {
-            Thread.sleep(10);
+    /** Waits until the file was seen to change that often; the process goes on saving meanwhile. */
+    private static void awaitSaves(Path file, Process saver, int changes) throws IOException {
+        byte last = (byte) 'z';
+        for (int seen = 0; seen < changes; ) {
+            assertThat(saver.isAlive()).as("still saving").isTrue();
+            byte now = Files.readAllBytes(file)[0];
+            seen += now == last ? 0 : 1;
+            last = now;
         }
-        assertThat(saver.isAlive()).as("still saving").isTrue();
     }
 }

@@ -58,6 +58,12 @@ public final class Filing<T> implements AutoCloseable {
         return state.getReadOnlyProperty();
     }
 
+    /** A path that someone typed, with the usual ending where it has none. */
+    public Path withEnding(Path path) {
+        String name = String.valueOf(path.getFileName());
+        return name.contains(".") ? path : path.resolveSibling(name + "." + desk.word() + ".json");
+    }
+
     /** Whether another has changed the file since it was read or written here. */
     public ReadOnlyBooleanProperty changedOnDisk() {
         return changedOnDisk.getReadOnlyProperty();

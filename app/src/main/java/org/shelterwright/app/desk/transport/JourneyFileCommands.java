@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -14,6 +13,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.cli.workshop.Journeys;
 import org.shelterwright.app.cli.workshop.Workshop;
+import org.shelterwright.app.desk.ask.FailureWords;
 import org.shelterwright.app.desk.ask.Person;
 import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.command.Command;
@@ -25,16 +25,12 @@ import org.shelterwright.app.desk.file.Recovery;
 import org.shelterwright.app.desk.work.Work;
 import org.shelterwright.app.journey.JourneyReport;
 import org.shelterwright.app.sheet.Particulars;
-import org.shelterwright.catalog.json.InputException;
-import org.shelterwright.catalog.json.Problem;
 import org.shelterwright.layouts.file.Fingerprint;
 import org.shelterwright.layouts.file.OpenedJourney;
 
 /** Opens, saves and documents the journey. Asks before anything unsaved is dropped. */
 final class JourneyFileCommands {
     static final String SAMPLE = "sample:road-rail-move";
-    private static final int SHOWN = 3;
-
     private final Workshop workshop;
     private final JourneySession session;
     private final Questions questions;
@@ -127,7 +123,7 @@ final class JourneyFileCommands {
                 "Opening",
                 () -> journeys().open(name),
                 opened -> show(name, opened),
-                failure -> questions.tell("This cannot be opened", sentences(failure))));
+                failure -> questions.tell("This cannot be opened", FailureWords.of(failure))));
     }
 
     private Journeys journeys() {
@@ -163,7 +159,7 @@ final class JourneyFileCommands {
             return;
         }
         if (!opened.doubts().isEmpty()) {
-            told.accept(problems(opened.doubts()));
+            told.accept(FailureWords.of(opened.doubts()));
         }
         Filing<JourneyWork> now = filing;
         if (now != null) {
@@ -224,7 +220,7 @@ final class JourneyFileCommands {
                         Path.of(session.now().map(one -> one.journey().id()).orElse("journey") + ".journey.json"));
         questions
                 .fileToSave("Save the journey under a name", suggested)
-                .map(JourneyFileCommands::withEnding)
+                .map(now::withEnding)
                 .ifPresent(path -> now.saveAs(path, then, why -> questions.tell("Not saved", why)));
     }
 
@@ -243,7 +239,7 @@ final class JourneyFileCommands {
                     () -> new JourneyReport(workshop.version().line())
                             .write(now.scene(), now.ledger(), List.of(), particulars, folder),
                     written -> told.accept(written.size() + " documents were written to " + folder + "."),
-                    failure -> questions.tell("The documents were not written", sentences(failure)));
+                    failure -> questions.tell("The documents were not written", FailureWords.of(failure)));
         });
     }
 
@@ -251,26 +247,6 @@ final class JourneyFileCommands {
         return session.now().isPresent()
                 ? Optional.empty()
                 : Optional.of("No journey is open. Open one, or the sample Road-Rail Move.");
-    }
-
-    private static Path withEnding(Path path) {
-        String name = String.valueOf(path.getFileName());
-        return name.contains(".") ? path : path.resolveSibling(name + ".journey.json");
-    }
-
-    private static String sentences(Exception failure) {
-        return failure instanceof InputException input
-                ? problems(input.problems())
-                : String.valueOf(failure.getMessage());
-    }
-
-    private static String problems(List<Problem> problems) {
-        List<String> lines = new ArrayList<>();
-        problems.stream().limit(SHOWN).forEach(problem -> lines.add(problem.text()));
-        if (problems.size() > SHOWN) {
-            lines.add("... and " + (problems.size() - SHOWN) + " more.");
-        }
-        return String.join("\n", lines);
     }
 
     private static void add(

@@ -3,7 +3,6 @@ package org.shelterwright.app.desk.window;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -11,6 +10,7 @@ import java.util.function.Supplier;
 import org.shelterwright.app.cli.workshop.Inputs;
 import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.cli.workshop.Workshop;
+import org.shelterwright.app.desk.ask.FailureWords;
 import org.shelterwright.app.desk.ask.Person;
 import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.command.Command;
@@ -23,8 +23,6 @@ import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.session.Standing;
 import org.shelterwright.app.desk.work.Work;
 import org.shelterwright.app.sheet.Particulars;
-import org.shelterwright.catalog.json.InputException;
-import org.shelterwright.catalog.json.Problem;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.LedgerBuilder;
@@ -32,8 +30,6 @@ import org.shelterwright.layouts.samples.Samples;
 
 /** New, open, save, save under a name, recent files, documents. Asks before anything unsaved is dropped. */
 final class FileCommands {
-    private static final int SHOWN = 3;
-
     private final Workshop workshop;
     private final Session session;
     private final Filing<Layout> filing;
@@ -120,7 +116,7 @@ final class FileCommands {
                                 session.checker().ruleSets())
                         .toJudge(name),
                 this::show,
-                failure -> questions.tell("This cannot be opened", sentences(failure)));
+                failure -> questions.tell("This cannot be opened", FailureWords.of(failure)));
     }
 
     /** Puts a layout on the desk; gives whether it could be. */
@@ -139,7 +135,7 @@ final class FileCommands {
     void greet(Opened layout) {
         filing.state().get().file().ifPresent(this::remember);
         if (!layout.doubts().isEmpty()) {
-            told.accept(problems(layout.doubts()));
+            told.accept(FailureWords.of(layout.doubts()));
         }
         filing.recovery().ifPresent(this::offer);
     }
@@ -201,7 +197,7 @@ final class FileCommands {
                 .orElseGet(() -> Path.of(session.now().layout().brief().id() + ".layout.json"));
         questions
                 .fileToSave("Save under a name", suggested)
-                .map(FileCommands::withEnding)
+                .map(filing::withEnding)
                 .ifPresent(path -> filing.saveAs(path, () -> saved(then), why -> questions.tell("Not saved", why)));
     }
 
@@ -224,7 +220,7 @@ final class FileCommands {
                     "Writing documents",
                     () -> workshop.documents().write(now.scene(), settled(now), particulars, folder),
                     written -> told.accept(written.size() + " documents were written to " + folder + "."),
-                    failure -> questions.tell("The documents were not written", sentences(failure)));
+                    failure -> questions.tell("The documents were not written", FailureWords.of(failure)));
         });
     }
 
@@ -233,26 +229,6 @@ final class FileCommands {
         return standing.settled()
                 ? standing.ledger()
                 : LedgerBuilder.full(session.checker().book(), standing.scene());
-    }
-
-    private static Path withEnding(Path path) {
-        String name = String.valueOf(path.getFileName());
-        return name.contains(".") ? path : path.resolveSibling(name + ".layout.json");
-    }
-
-    static String sentences(Exception failure) {
-        return failure instanceof InputException input
-                ? problems(input.problems())
-                : String.valueOf(failure.getMessage());
-    }
-
-    private static String problems(List<Problem> problems) {
-        List<String> lines = new ArrayList<>();
-        problems.stream().limit(SHOWN).forEach(problem -> lines.add(problem.text()));
-        if (problems.size() > SHOWN) {
-            lines.add("... and " + (problems.size() - SHOWN) + " more.");
-        }
-        return String.join("\n", lines);
     }
 
     private static Command command(

@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.cli.workshop.Opened;
+import org.shelterwright.app.desk.ask.FailureWords;
 import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
@@ -120,7 +121,7 @@ final class StudyPage {
                     return new Read(folder, folder.table());
                 },
                 this::show,
-                failure -> questions.tell("This study cannot be opened", FileCommands.sentences(failure)));
+                failure -> questions.tell("This study cannot be opened", FailureWords.of(failure)));
     }
 
     private void show(Read read) {
@@ -154,7 +155,7 @@ final class StudyPage {
                     return new StudyDocuments(program).comparisonPages(now.folder.study(), compared);
                 },
                 (Consumer<List<Drawing>>) now.part::showComparison,
-                failure -> questions.tell("The runs cannot be compared", FileCommands.sentences(failure)));
+                failure -> questions.tell("The runs cannot be compared", FailureWords.of(failure)));
     }
 
     private void layout(Open now) {
@@ -163,7 +164,7 @@ final class StudyPage {
                 "Opening a run",
                 () -> now.folder.layout(run),
                 layout -> files.whenSafe(() -> opened(now, run, layout)),
-                failure -> questions.tell("The run cannot be opened", FileCommands.sentences(failure)));
+                failure -> questions.tell("The run cannot be opened", FailureWords.of(failure)));
     }
 
     private void opened(Open now, int run, Layout layout) {
