@@ -13,9 +13,7 @@ public final class FailureWords {
 
     /** The first sentences of what is wrong with an input, with the number of the others; else what the failure says. */
     public static String of(Exception failure) {
-        return failure instanceof InputException input
-                ? of(input.problems())
-                : String.valueOf(failure.getMessage());
+        return failure instanceof InputException input ? of(input.problems()) : String.valueOf(failure.getMessage());
     }
 
     /** The first sentences of what was found, with the number of the others. */

@@ -9,13 +9,16 @@ import org.shelterwright.catalog.json.InputException;
 class FailureWordsTest {
     @Test
     void aFailureSaysItsSentence() {
-        assertThat(FailureWords.of(new IllegalStateException("The disk is full."))).isEqualTo("The disk is full.");
-        assertThat(FailureWords.of(new InputException("a.json", "This is no layout."))).contains("This is no layout.");
+        assertThat(FailureWords.of(new IllegalStateException("The disk is full.")))
+                .isEqualTo("The disk is full.");
+        assertThat(FailureWords.of(new InputException("a.json", "This is no layout.")))
+                .contains("This is no layout.");
     }
 
     @Test
     void ofManyProblemsTheFirstAreSaidAndTheOthersCounted() {
-        var problem = new InputException("a.json", "This is no layout.").problems().get(0);
+        var problem =
+                new InputException("a.json", "This is no layout.").problems().get(0);
 
         String words = FailureWords.of(List.of(problem, problem, problem, problem, problem));
 
