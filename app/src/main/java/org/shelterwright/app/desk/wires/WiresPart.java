@@ -1,31 +1,23 @@
 package org.shelterwright.app.desk.wires;
 
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.function.Supplier;
-import javafx.beans.property.ReadOnlyStringWrapper;
-import javafx.collections.ListChangeListener;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.SelectionMode;
 import javafx.scene.control.SplitPane;
-import javafx.scene.control.TableColumn;
-import javafx.scene.control.TableRow;
-import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.twin.RowTable;
 import org.shelterwright.app.desk.work.Work;
 import org.shelterwright.catalog.cable.Cable;
 
@@ -35,11 +27,12 @@ public final class WiresPart {
     private final WireDesk desk;
     private final WireForm form;
     private final TextField filter = new TextField();
-    private final TableView<WireRow> wires = new TableView<>();
-    private final TableView<TrayRow> trays = new TableView<>();
+    private final RowTable<WireRow> wires =
+            new RowTable<>("Table of wires", "No wire like this.", WireRow::sentence);
+    private final RowTable<TrayRow> trays =
+            new RowTable<>("Trays and what fills them", "The body has no trays.", TrayRow::sentence);
     private final Label told = new Label();
     private final VBox node;
-    private boolean following;
 
     /** @param cables those of the catalog; asked when a wire is added */
     public WiresPart(Session session, Commands commands, Work work, Supplier<List<Cable>> cables) {
@@ -54,8 +47,7 @@ public final class WiresPart {
         told.setWrapText(true);
         told.getStyleClass().setAll("label", "second");
         told.managedProperty().bind(told.textProperty().isNotEmpty());
-        table();
-        trayTable();
+        columns();
         addTo(commands);
         HBox orders = new HBox(
                 6,
@@ -66,13 +58,12 @@ public final class WiresPart {
                 order(commands, "wires.by-trays", "Lead by the chosen trays"),
                 order(commands, "wires.remove", "Take out"));
         orders.setAlignment(Pos.CENTER_LEFT);
-        SplitPane tables = new SplitPane(wires, trays);
+        SplitPane tables = new SplitPane(wires.node(), trays.node());
         tables.setDividerPositions(0.68);
         VBox.setVgrow(tables, Priority.ALWAYS);
         node = new VBox(6, orders, form.node(), told, tables);
         node.setPadding(new Insets(8, 12, 0, 12));
         session.standing().addListener((observable, before, now) -> show());
-        session.selection().wires().addListener((observable, before, now) -> follow());
         show();
     }
 
@@ -126,7 +117,7 @@ public final class WiresPart {
         if (session.selection().wires().get().size() != 1) {
             return Optional.of("Choose the one wire in the list that is to be led by hand.");
         }
-        return trays.getSelectionModel().getSelectedItems().isEmpty()
+        return trays.chosen().isEmpty()
                 ? Optional.of("Choose the trays in the table beside that it is to lie in.")
                 : desk.obstacle();
     }
@@ -135,121 +126,41 @@ public final class WiresPart {
         String wire = session.selection().wires().get().iterator().next();
         desk.through(
                 wire,
-                trays.getSelectionModel().getSelectedItems().stream()
+                trays.chosen().stream()
                         .map(TrayRow::name)
                         .distinct()
                         .toList());
     }
 
-    private void table() {
-        wires.setId("wires");
-        wires.setAccessibleText("Table of wires");
-        wires.setPlaceholder(new Label("No wire like this."));
-        wires.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
-        column(wires, "Wire", 60, false, WireRow::wire);
-        column(wires, "From", 170, false, WireRow::from);
-        column(wires, "To", 180, false, WireRow::to);
-        column(wires, "Cable", 150, false, WireRow::cable);
-        column(wires, "Cut, m", 70, true, WireRow::length);
-        column(wires, "By", 240, false, WireRow::way);
-        column(wires, "Kept", 70, false, WireRow::pinned);
-        column(wires, "Findings", 120, false, WireRow::findings);
-        wires.setRowFactory(view -> new Spoken<>(WireRow::sentence));
-        wires.getSelectionModel().getSelectedItems().addListener((ListChangeListener<WireRow>) change -> share());
-    }
-
-    private void trayTable() {
-        trays.setId("wire-trays");
-        trays.setAccessibleText("Trays and what fills them");
-        trays.setPlaceholder(new Label("The body has no trays."));
-        trays.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
-        column(trays, "Tray", 170, false, TrayRow::tray);
-        column(trays, "Filled", 78, true, TrayRow::filled);
-        column(trays, "Of", 74, true, TrayRow::most);
-        column(trays, "By wires", 320, false, row -> String.join(", ", row.wires()));
-        trays.setRowFactory(view -> new Spoken<>(TrayRow::sentence));
-        trays.setOnMouseClicked(event -> {
-            TrayRow row = trays.getSelectionModel().getSelectedItem();
+    private void columns() {
+        wires.node().setId("wires");
+        wires.column("Wire", 60, false, WireRow::wire)
+                .column("From", 170, false, WireRow::from)
+                .column("To", 180, false, WireRow::to)
+                .column("Cable", 150, false, WireRow::cable)
+                .column("Cut, m", 70, true, WireRow::length)
+                .column("By", 240, false, WireRow::way)
+                .column("Kept", 70, false, WireRow::pinned)
+                .column("Findings", 120, false, WireRow::findings);
+        wires.share(
+                WireRow::wire,
+                session.selection().wires(),
+                chosen -> session.selection().wires(chosen));
+        trays.node().setId("wire-trays");
+        trays.column("Tray", 170, false, TrayRow::tray)
+                .column("Filled", 78, true, TrayRow::filled)
+                .column("Of", 74, true, TrayRow::most)
+                .column("By wires", 320, false, row -> String.join(", ", row.wires()));
+        trays.node().setOnMouseClicked(event -> {
+            TrayRow row = trays.node().getSelectionModel().getSelectedItem();
             if (event.getClickCount() == 2 && row != null) {
                 session.selection().wires(Set.copyOf(row.wires()));
             }
         });
     }
 
-    private static <T> void column(
-            TableView<T> table, String title, double width, boolean figure, Function<T, String> text) {
-        TableColumn<T, String> column = new TableColumn<>(title);
-        column.setPrefWidth(width);
-        column.setSortable(false);
-        column.setReorderable(false);
-        column.setCellValueFactory(cell -> new ReadOnlyStringWrapper(text.apply(cell.getValue())));
-        if (figure) {
-            column.getStyleClass().add("figures");
-            column.setStyle("-fx-alignment: " + Pos.CENTER_RIGHT.name().replace('_', '-') + ";");
-        }
-        table.getColumns().add(column);
-    }
-
     private void show() {
-        following = true;
-        take(wires, WireRow.of(session.now(), filter.getText()));
-        take(trays, TrayRow.of(session.now().scene()));
-        following = false;
-        follow();
-    }
-
-    /** Takes over what changed; what says the same stays, so that nobody loses their place. */
-    private static <T> void take(TableView<T> table, List<T> rows) {
-        if (!table.getItems().equals(rows)) {
-            table.getItems().setAll(rows);
-        }
-    }
-
-    private void follow() {
-        Set<String> chosen = session.selection().wires().get();
-        if (following || chosen.equals(selected())) {
-            return;
-        }
-        following = true;
-        wires.getSelectionModel().clearSelection();
-        for (int i = 0; i < wires.getItems().size(); i++) {
-            if (chosen.contains(wires.getItems().get(i).wire())) {
-                wires.getSelectionModel().select(i);
-            }
-        }
-        following = false;
-    }
-
-    private void share() {
-        if (!following) {
-            following = true;
-            session.selection().wires(selected());
-            following = false;
-        }
-    }
-
-    private Set<String> selected() {
-        Set<String> chosen = new LinkedHashSet<>();
-        for (WireRow row : wires.getSelectionModel().getSelectedItems()) {
-            if (row != null) {
-                chosen.add(row.wire());
-            }
-        }
-        return chosen;
-    }
-
-    /** A row that says itself as a sentence. */
-    private static final class Spoken<T> extends TableRow<T> {
-        private final Function<T, String> sentence;
-
-        Spoken(Function<T, String> sentence) {
-            this.sentence = sentence;
-        }
-
-        @Override
-        protected void updateItem(@Nullable T row, boolean empty) {
-            super.updateItem(row, empty);
-            setAccessibleText(row == null || empty ? "" : sentence.apply(row));
-        }
+        wires.show(WireRow.of(session.now(), filter.getText()));
+        trays.show(TrayRow.of(session.now().scene()));
     }
 }
