@@ -27,8 +27,7 @@ public final class WiresPart {
     private final WireDesk desk;
     private final WireForm form;
     private final TextField filter = new TextField();
-    private final RowTable<WireRow> wires =
-            new RowTable<>("Table of wires", "No wire like this.", WireRow::sentence);
+    private final RowTable<WireRow> wires = new RowTable<>("Table of wires", "No wire like this.", WireRow::sentence);
     private final RowTable<TrayRow> trays =
             new RowTable<>("Trays and what fills them", "The body has no trays.", TrayRow::sentence);
     private final Label told = new Label();
@@ -124,12 +123,7 @@ public final class WiresPart {
 
     private void lead() {
         String wire = session.selection().wires().get().iterator().next();
-        desk.through(
-                wire,
-                trays.chosen().stream()
-                        .map(TrayRow::name)
-                        .distinct()
-                        .toList());
+        desk.through(wire, trays.chosen().stream().map(TrayRow::name).distinct().toList());
     }
 
     private void columns() {
