@@ -237,27 +237,7 @@ public final class TestLayout {
         Point centre = size.box().centre();
         items.put(
                 id,
-                new Item(
-                        id,
-                        id.replace('-', ' '),
-                        kind,
-                        material,
-                        size,
-                        solids,
-                        zones,
-                        parts(kind, size),
-                        List.of(),
-                        new Mounting(Set.of(surface), null, null, false),
-                        Set.of(),
-                        new MassData(mass, mass == null ? null : centre, MassBasis.SUPPLIER, null, null, null),
-                        List.of(),
-                        List.of(),
-                        null,
-                        List.of(),
-                        null,
-                        List.of(),
-                        List.of(),
-                        null));
+                Item.named(id, id.replace('-', ' '), kind, material, size, new Mounting(Set.of(surface), null, null, false), new MassData(mass, mass == null ? null : centre, MassBasis.SUPPLIER, null, null, null)).solids(solids).zones(zones).movableParts(parts(kind, size)).build());
     }
 
     private static List<MovablePart> parts(ItemKind kind, Size size) {

@@ -68,204 +68,25 @@ public record Item(
         }
     }
 
-    /** An item that comes in upright and whole. */
-    public Item(
-            String id,
-            String name,
-            ItemKind kind,
-            Material material,
-            Size size,
-            List<Solid> solids,
-            List<ClearZone> zones,
-            List<MovablePart> movableParts,
-            List<Fixing> fixings,
-            Mounting mounting,
-            Set<QuarterTurn> turns,
-            MassData mass,
-            List<ContactPatch> patches,
-            List<Support> supports,
-            @Nullable Double stackingKg,
-            List<Port> ports,
-            @Nullable Power power,
-            @Nullable Plant plant,
-            List<Stowage> stowages,
-            List<Tank> tanks,
-            @Nullable Interior interior,
-            @Nullable String note) {
-        this(
-                id,
-                name,
-                kind,
-                material,
-                size,
-                solids,
-                zones,
-                movableParts,
-                fixings,
-                mounting,
-                turns,
-                mass,
-                patches,
-                supports,
-                stackingKg,
-                ports,
-                power,
-                plant,
-                stowages,
-                tanks,
-                interior,
-                null,
-                note);
+    /** Begins an item with what each must have; all other parts are none or not known until they are given. */
+    public static ItemBuilder named(
+            String id, String name, ItemKind kind, Material material, Size size, Mounting mounting, MassData mass) {
+        return new ItemBuilder(id, name, kind, material, size, mounting, mass);
     }
 
-    /** An item of whose inside nothing is known. */
-    public Item(
-            String id,
-            String name,
-            ItemKind kind,
-            Material material,
-            Size size,
-            List<Solid> solids,
-            List<ClearZone> zones,
-            List<MovablePart> movableParts,
-            List<Fixing> fixings,
-            Mounting mounting,
-            Set<QuarterTurn> turns,
-            MassData mass,
-            List<ContactPatch> patches,
-            List<Support> supports,
-            @Nullable Double stackingKg,
-            List<Port> ports,
-            @Nullable Power power,
-            @Nullable Plant plant,
-            List<Stowage> stowages,
-            List<Tank> tanks,
-            @Nullable String note) {
-        this(
-                id,
-                name,
-                kind,
-                material,
-                size,
-                solids,
-                zones,
-                movableParts,
-                fixings,
-                mounting,
-                turns,
-                mass,
-                patches,
-                supports,
-                stackingKg,
-                ports,
-                power,
-                plant,
-                stowages,
-                tanks,
-                null,
-                note);
-    }
-
-    /** An item that provides nothing to others. */
-    public Item(
-            String id,
-            String name,
-            ItemKind kind,
-            Material material,
-            Size size,
-            List<Solid> solids,
-            List<ClearZone> zones,
-            List<MovablePart> movableParts,
-            List<Fixing> fixings,
-            Mounting mounting,
-            Set<QuarterTurn> turns,
-            MassData mass,
-            List<ContactPatch> patches,
-            List<Support> supports,
-            @Nullable Double stackingKg,
-            List<Port> ports,
-            @Nullable Power power,
-            List<Stowage> stowages,
-            List<Tank> tanks,
-            @Nullable String note) {
-        this(
-                id,
-                name,
-                kind,
-                material,
-                size,
-                solids,
-                zones,
-                movableParts,
-                fixings,
-                mounting,
-                turns,
-                mass,
-                patches,
-                supports,
-                stackingKg,
-                ports,
-                power,
-                null,
-                stowages,
-                tanks,
-                note);
+    /** Begins a copy of which some parts differ. */
+    public ItemBuilder but() {
+        return new ItemBuilder(this);
     }
 
     /** The same with another mass, such as that with all that is in it. */
     public Item withMass(MassData other) {
-        return new Item(
-                id,
-                name,
-                kind,
-                material,
-                size,
-                solids,
-                zones,
-                movableParts,
-                fixings,
-                mounting,
-                turns,
-                other,
-                patches,
-                supports,
-                stackingKg,
-                ports,
-                power,
-                plant,
-                stowages,
-                tanks,
-                interior,
-                bringing,
-                note);
+        return but().mass(other).build();
     }
 
     /** The same under another id, such as one that comes otherwise for one unit alone. */
     public Item withId(String other) {
-        return new Item(
-                other,
-                name,
-                kind,
-                material,
-                size,
-                solids,
-                zones,
-                movableParts,
-                fixings,
-                mounting,
-                turns,
-                mass,
-                patches,
-                supports,
-                stackingKg,
-                ports,
-                power,
-                plant,
-                stowages,
-                tanks,
-                interior,
-                bringing,
-                note);
+        return but().id(other).build();
     }
 
     /** Room for rack-mounted pieces. */

@@ -133,27 +133,7 @@ final class ItemRows {
         Material material = oneOf(row, Role.MATERIAL, Material.values(), Material.PAINTED_SHEET);
         Surface surface = oneOf(row, Role.MOUNTING, Surface.values(), Surface.FLOOR);
         Mounting mounting = new Mounting(Set.of(surface), null, null, false);
-        return new Item(
-                id,
-                name,
-                kind,
-                material,
-                size,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                mounting,
-                Set.of(),
-                mass(row, name),
-                List.of(),
-                List.of(),
-                row.mass(Role.STACKING),
-                List.of(),
-                null,
-                List.of(),
-                List.of(),
-                row.text(Role.NOTE));
+        return Item.named(id, name, kind, material, size, mounting, mass(row, name)).stackingKg(row.mass(Role.STACKING)).note(row.text(Role.NOTE)).build();
     }
 
     private MassData mass(RowReader row, String name) {

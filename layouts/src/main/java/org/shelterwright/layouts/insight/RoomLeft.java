@@ -95,27 +95,7 @@ public record RoomLeft(
 
     /** The layout with something of that size, without mass, standing there. */
     private static Layout probed(Layout layout, Box box) {
-        Item item = new Item(
-                PROBE,
-                "Something new",
-                ItemKind.CRATE,
-                Material.STEEL,
-                size(box),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                new Mounting(Set.of(Surface.FLOOR), null, null, false, null),
-                Set.of(),
-                new MassData(null, null, MassBasis.ESTIMATED, null, null, null),
-                List.of(),
-                List.of(),
-                null,
-                List.of(),
-                null,
-                List.of(),
-                List.of(),
-                null);
+        Item item = Item.named(PROBE, "Something new", ItemKind.CRATE, Material.STEEL, size(box), new Mounting(Set.of(Surface.FLOOR), null, null, false, null), new MassData(null, null, MassBasis.ESTIMATED, null, null, null)).build();
         List<UnitSpec> units = new ArrayList<>(layout.brief().units());
         units.add(new UnitSpec(PROBE, "Something new", PROBE, PROBE));
         Brief brief = layout.brief().withUnits(units);

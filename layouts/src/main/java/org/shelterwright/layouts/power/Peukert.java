@@ -23,6 +23,18 @@ public final class Peukert {
                 * hours(battery.capacityAh() * capacityShare, battery.ratedHours(), battery.peukert(), currentA);
     }
 
+    /**
+     * Rated capacity (Ah) of a battery that is like another but lasts so long: the law turned round.
+     *
+     * @param hours time until its usable share is taken out (h)
+     * @param currentA constant current (A), above zero
+     */
+    public static double capacityAh(Battery like, double capacityShare, double currentA, double hours) {
+        double times = hours / (like.usableShare() * like.ratedHours());
+        double ratio = times >= 1 ? times : Math.pow(times, 1 / like.peukert());
+        return ratio * currentA * like.ratedHours() / capacityShare;
+    }
+
     static double hours(double capacityAh, double ratedHours, double exponent, double currentA) {
         double ratio = capacityAh / (currentA * ratedHours);
         return ratedHours * (ratio >= 1 ? ratio : Math.pow(ratio, exponent));

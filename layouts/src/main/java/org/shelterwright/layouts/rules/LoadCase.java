@@ -45,12 +45,13 @@ public record LoadCase(
 
     private static final double LARGEST_G = 100;
 
-    /** The same case as something feels it that is turned on what carries it. */
+    /** The same case as something feels it that is turned on what carries it: each push keeps its own safety factor. */
     public LoadCase turned(QuarterTurn yaw) {
+        double apart = forwardFactor / factor;
         return switch (yaw) {
             case R0 -> this;
-            case R180 -> with(rearwardG, forwardG, sidewaysG);
-            default -> with(sidewaysG, sidewaysG, Math.max(forwardG, rearwardG));
+            case R180 -> with(rearwardG / apart, forwardG * apart, sidewaysG);
+            default -> with(sidewaysG / apart, sidewaysG, Math.max(forwardG * apart, rearwardG));
         };
     }
 

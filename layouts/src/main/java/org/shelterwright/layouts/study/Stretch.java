@@ -43,38 +43,19 @@ final class Stretch {
             throw tooMuch();
         }
         try {
-            return new Item(
-                    item.id(),
-                    item.name(),
-                    item.kind(),
-                    item.material(),
-                    size(item.size()),
-                    item.solids().stream()
+            return item.but().size(size(item.size())).solids(item.solids().stream()
                             .map(one -> new Solid(one.name(), box(one.box()), one.presence()))
-                            .toList(),
-                    item.zones().stream()
+                            .toList()).zones(item.zones().stream()
                             .map(one -> new ClearZone(one.name(), one.purpose(), box(one.box()), one.presence()))
-                            .toList(),
-                    item.movableParts().stream()
+                            .toList()).movableParts(item.movableParts().stream()
                             .map(one -> new MovablePart(
                                     one.name(), one.kind(), box(one.sweep()), one.securedBy(), one.hinge()))
-                            .toList(),
-                    item.fixings().stream().map(this::fixing).toList(),
-                    item.mounting(),
-                    item.turns(),
-                    mass(item.mass()),
-                    item.patches().stream()
+                            .toList()).fixings(item.fixings().stream().map(this::fixing).toList()).mass(mass(item.mass())).patches(item.patches().stream()
                             .map(one -> new ContactPatch(one.name(), rect(one.area())))
-                            .toList(),
-                    item.supports().stream().map(this::support).toList(),
-                    item.stackingKg(),
-                    item.ports().stream()
+                            .toList()).supports(item.supports().stream().map(this::support).toList()).ports(item.ports().stream()
                             .map(one -> new Port(
                                     one.name(), point(one.at()), one.face(), one.cableClass(), one.connector()))
-                            .toList(),
-                    item.power(),
-                    item.plant(),
-                    item.stowages().stream()
+                            .toList()).stowages(item.stowages().stream()
                             .map(one -> new Stowage(
                                     one.name(),
                                     box(one.inside()),
@@ -84,13 +65,9 @@ final class Stretch {
                                     one.lock(),
                                     one.leastC(),
                                     one.mostC()))
-                            .toList(),
-                    item.tanks().stream()
+                            .toList()).tanks(item.tanks().stream()
                             .map(one -> new Tank(one.name(), share(one.centre()), one.leastKg(), one.fullKg()))
-                            .toList(),
-                    item.interior(),
-                    item.bringing(),
-                    item.note());
+                            .toList()).build();
         } catch (IllegalArgumentException e) {
             throw tooMuch();
         }
@@ -135,30 +112,7 @@ final class Stretch {
     }
 
     private static Item with(Item old, String name, MassData mass, @Nullable Interior interior) {
-        return new Item(
-                old.id(),
-                name,
-                old.kind(),
-                old.material(),
-                old.size(),
-                old.solids(),
-                old.zones(),
-                old.movableParts(),
-                old.fixings(),
-                old.mounting(),
-                old.turns(),
-                mass,
-                old.patches(),
-                old.supports(),
-                old.stackingKg(),
-                old.ports(),
-                old.power(),
-                old.plant(),
-                old.stowages(),
-                old.tanks(),
-                interior,
-                old.bringing(),
-                old.note());
+        return old.but().name(name).mass(mass).interior(interior).build();
     }
 
     private IllegalArgumentException tooMuch() {

@@ -146,26 +146,6 @@ class BoltDownPlanTest {
 
     private static Item upTo(int height, Item old) {
         Size size = new Size(old.size().x(), old.size().y(), height);
-        return new Item(
-                old.id(),
-                old.name(),
-                old.kind(),
-                old.material(),
-                size,
-                List.of(new Solid("block", size.box(), Presence.ALWAYS)),
-                List.of(),
-                List.of(),
-                old.fixings(),
-                old.mounting(),
-                old.turns(),
-                old.mass(),
-                List.of(),
-                List.of(),
-                null,
-                old.ports(),
-                old.power(),
-                List.of(),
-                List.of(),
-                null);
+        return old.but().size(size).solids(List.of(new Solid("block", size.box(), Presence.ALWAYS))).zones(List.of()).movableParts(List.of()).patches(List.of()).supports(List.of()).stackingKg(null).stowages(List.of()).tanks(List.of()).interior(null).bringing(null).note(null).build();
     }
 }

@@ -57,29 +57,7 @@ public final class FilledPost {
                 List.of(new PowerStrip("strip A", "230 V ac", 10, 6)));
         Stowage drawer =
                 new Stowage("drawer", Box.ofMm(50, 50, 50, 350, 350, 200), 10, null, null, "latch", null, null);
-        return new Item(
-                old.id(),
-                old.name(),
-                old.kind(),
-                old.material(),
-                old.size(),
-                old.solids(),
-                old.zones(),
-                old.movableParts(),
-                old.fixings(),
-                old.mounting(),
-                old.turns(),
-                old.mass(),
-                old.patches(),
-                old.supports(),
-                old.stackingKg(),
-                old.ports(),
-                old.power(),
-                old.plant(),
-                List.of(drawer),
-                old.tanks(),
-                new Interior(MassData.of(50, Point.ofMm(300, 300, 500), MassBasis.WEIGHED), List.of(bay)),
-                old.note());
+        return old.but().stowages(List.of(drawer)).interior(new Interior(MassData.of(50, Point.ofMm(300, 300, 500), MassBasis.WEIGHED), List.of(bay))).build();
     }
 
     private static Map<String, Piece> kinds(Piece... pieces) {

@@ -175,27 +175,7 @@ public final class Rig {
     }
 
     public static Item item(String id, Size size, MassData mass, List<ContactPatch> patches, Tank... tanks) {
-        return new Item(
-                id,
-                id,
-                ItemKind.OTHER,
-                Material.STEEL,
-                size,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                new Mounting(Set.of(Surface.values()), null, null, true),
-                Set.of(),
-                mass,
-                patches,
-                List.of(),
-                null,
-                List.of(),
-                null,
-                List.of(),
-                List.of(tanks),
-                null);
+        return Item.named(id, id, ItemKind.OTHER, Material.STEEL, size, new Mounting(Set.of(Surface.values()), null, null, true), mass).patches(patches).tanks(List.of(tanks)).build();
     }
 
     public Layout layout() {

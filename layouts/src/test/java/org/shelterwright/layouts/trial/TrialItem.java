@@ -101,7 +101,6 @@ public final class TrialItem {
         return this;
     }
 
-    /** Adds a fixing and makes the item one that is bolted. */
     /** A fixing in a hole that is slotted along an axis. */
     public TrialItem slotted(Point at, Face face, String thread, Axis slot) {
         fixing(at, face, thread);
@@ -111,6 +110,7 @@ public final class TrialItem {
         return this;
     }
 
+    /** Adds a fixing and makes the item one that is bolted. */
     public TrialItem fixing(Point at, Face face, String thread) {
         loose = false;
         fixings.add(new Fixing("F" + (fixings.size() + 1), at, face, thread, "8.8", null));
@@ -172,6 +172,13 @@ public final class TrialItem {
         return this;
     }
 
+    /** Says how far the stated centre of mass may be off, each way. */
+    public TrialItem centreWithin(int mm) {
+        mass = new MassData(
+                mass.massKg(), mass.centre(), mass.basis(), mass.growthShare(), mass.uncertaintyKg(), mm * 1000);
+        return this;
+    }
+
     public TrialItem tank(double leastKg, double fullKg) {
         tanks.add(new Tank("tank", Point.ORIGIN, leastKg, fullKg));
         return this;
@@ -214,29 +221,6 @@ public final class TrialItem {
     }
 
     public Item build() {
-        return new Item(
-                id,
-                id,
-                kind,
-                Material.STEEL,
-                size,
-                solids,
-                zones,
-                movableParts,
-                fixings,
-                new Mounting(surfaces, lowestAbove, highestAbove, loose, roadHoldN),
-                turns,
-                mass,
-                List.of(),
-                supports,
-                stackingKg,
-                ports,
-                power,
-                plant,
-                stowages,
-                tanks,
-                interior,
-                bringing,
-                null);
+        return Item.named(id, id, kind, Material.STEEL, size, new Mounting(surfaces, lowestAbove, highestAbove, loose, roadHoldN), mass).solids(solids).zones(zones).movableParts(movableParts).fixings(fixings).turns(turns).supports(supports).stackingKg(stackingKg).ports(ports).power(power).plant(plant).stowages(stowages).tanks(tanks).interior(interior).bringing(bringing).build();
     }
 }

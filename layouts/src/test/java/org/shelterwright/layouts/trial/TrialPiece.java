@@ -19,6 +19,7 @@ import org.shelterwright.catalog.rack.Airflow;
 import org.shelterwright.catalog.rack.RackStandard;
 import org.shelterwright.catalog.source.MassBasis;
 import org.shelterwright.catalog.space.Face;
+import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Size;
 
 /** Builds pieces for tests. Rack-mounted ones are 440 mm wide and weighed without range; loose ones weigh 1 kg. */
@@ -28,6 +29,7 @@ public final class TrialPiece {
     private final boolean racked;
     private final int units;
     private final int frontDepth;
+    private Point centre;
     private @Nullable RackSupport support = RackSupport.FRONT_AND_REAR;
     private final List<CableFace> faces = new ArrayList<>();
     private @Nullable Airflow airflow = Airflow.FRONT_TO_REAR;
@@ -51,6 +53,7 @@ public final class TrialPiece {
         this.racked = racked;
         this.units = units;
         this.frontDepth = Math.min(20_000, size.x() / 2);
+        this.centre = size.box().centre();
     }
 
     /** Takes whole millimetres. */
@@ -65,6 +68,12 @@ public final class TrialPiece {
 
     public TrialPiece kg(@Nullable Double mass) {
         massKg = mass;
+        return this;
+    }
+
+    /** Where its centre of mass is; in the middle unless told. Takes whole millimetres. */
+    public TrialPiece centre(int x, int y, int z) {
+        centre = Point.ofMm(x, y, z);
         return this;
     }
 
@@ -137,7 +146,7 @@ public final class TrialPiece {
     }
 
     public Piece build() {
-        MassData mass = new MassData(massKg, size.box().centre(), MassBasis.WEIGHED, 0.0, 0.0, null);
+        MassData mass = new MassData(massKg, centre, MassBasis.WEIGHED, 0.0, 0.0, null);
         RackMount mount = racked
                 ? new RackMount(units, frontDepth, support, faces, airflow, slide, null, securedBy, access, blank)
                 : null;

@@ -55,27 +55,7 @@ public final class PlantedWires {
         List<Port> ports = List.of(
                 new Port("power", new Point(x / 3, 0, z), Face.TOP, CableClass.POWER, "terminals"),
                 new Port("data", new Point(2 * x / 3, 0, z), Face.TOP, CableClass.SIGNAL, "8P8C"));
-        return new Item(
-                item.id(),
-                item.name(),
-                item.kind(),
-                item.material(),
-                item.size(),
-                item.solids(),
-                item.zones(),
-                item.movableParts(),
-                item.fixings(),
-                item.mounting(),
-                item.turns(),
-                item.mass(),
-                item.patches(),
-                item.supports(),
-                item.stackingKg(),
-                ports,
-                item.power(),
-                item.stowages(),
-                item.tanks(),
-                item.note());
+        return item.but().ports(ports).build();
     }
 
     private static Body withTrays(Body body) {

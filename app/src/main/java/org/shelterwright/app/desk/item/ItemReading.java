@@ -190,30 +190,7 @@ public record ItemReading(Optional<Item> item, Map<String, String> faults, List<
                 List<Fixing> fixings) {
             Item base = draft.base();
             String note = draft.text(Figure.NOTE);
-            return new Item(
-                    base.id(),
-                    name,
-                    draft.kind(),
-                    draft.material(),
-                    size,
-                    solids,
-                    zones,
-                    base.movableParts(),
-                    fixings,
-                    mounting,
-                    draft.turns(),
-                    mass,
-                    base.patches(),
-                    base.supports(),
-                    stacking,
-                    base.ports(),
-                    base.power(),
-                    base.plant(),
-                    base.stowages(),
-                    base.tanks(),
-                    base.interior(),
-                    base.bringing(),
-                    note.isEmpty() ? null : note);
+            return base.but().name(name).kind(draft.kind()).material(draft.material()).size(size).solids(solids).zones(zones).fixings(fixings).mounting(mounting).turns(draft.turns()).mass(mass).stackingKg(stacking).note(note.isEmpty() ? null : note).build();
         }
     }
 }

@@ -1,7 +1,6 @@
 package org.shelterwright.app.desk.item;
 
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.shelterwright.catalog.item.Item;
@@ -11,7 +10,6 @@ import org.shelterwright.catalog.item.Material;
 import org.shelterwright.catalog.item.Mounting;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.catalog.source.MassBasis;
-import org.shelterwright.catalog.space.QuarterTurn;
 import org.shelterwright.catalog.space.Size;
 
 /** Where a new item begins, and the id that it gets. */
@@ -22,27 +20,7 @@ public final class NewItem {
 
     /** A plain box on the floor of which nothing else is known. */
     public static Item blank() {
-        return new Item(
-                "new-item",
-                "New item",
-                ItemKind.OTHER,
-                Material.PAINTED_SHEET,
-                Size.ofMm(600, 600, 600),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                new Mounting(EnumSet.of(Surface.FLOOR), null, null, false),
-                Set.of(QuarterTurn.values()),
-                new MassData(null, null, MassBasis.ESTIMATED, null, null, null),
-                List.of(),
-                List.of(),
-                null,
-                List.of(),
-                null,
-                List.of(),
-                List.of(),
-                null);
+        return Item.named("new-item", "New item", ItemKind.OTHER, Material.PAINTED_SHEET, Size.ofMm(600, 600, 600), new Mounting(EnumSet.of(Surface.FLOOR), null, null, false), new MassData(null, null, MassBasis.ESTIMATED, null, null, null)).build();
     }
 
     /** The same item under an id made from its name that nobody has. */
@@ -60,29 +38,6 @@ public final class NewItem {
     }
 
     private static Item withId(Item item, String id) {
-        return new Item(
-                id,
-                item.name(),
-                item.kind(),
-                item.material(),
-                item.size(),
-                item.solids(),
-                item.zones(),
-                item.movableParts(),
-                item.fixings(),
-                item.mounting(),
-                item.turns(),
-                item.mass(),
-                item.patches(),
-                item.supports(),
-                item.stackingKg(),
-                item.ports(),
-                item.power(),
-                item.plant(),
-                item.stowages(),
-                item.tanks(),
-                item.interior(),
-                item.bringing(),
-                item.note());
+        return item.but().id(id).build();
     }
 }

@@ -62,26 +62,12 @@ record Stretch(Axis axis, int old, int now) {
 
     /** Its kept parts; size, solids and the like come from the draft. */
     private Item of(Item item) {
-        return new Item(
-                item.id(),
-                item.name(),
-                item.kind(),
-                item.material(),
-                item.size(),
-                item.solids(),
-                item.zones(),
-                item.movableParts().stream()
+        return item.but().movableParts(item.movableParts().stream()
                         .map(part -> new MovablePart(
                                 part.name(), part.kind(), box(part.sweep()), part.securedBy(), part.hinge()))
-                        .toList(),
-                item.fixings(),
-                item.mounting(),
-                item.turns(),
-                item.mass(),
-                item.patches().stream()
+                        .toList()).patches(item.patches().stream()
                         .map(patch -> new ContactPatch(patch.name(), rect(patch.area())))
-                        .toList(),
-                item.supports().stream()
+                        .toList()).supports(item.supports().stream()
                         .map(one -> new Support(
                                 one.name(),
                                 rect(one.area()),
@@ -90,15 +76,10 @@ record Stretch(Axis axis, int old, int now) {
                                 one.ratingKg(),
                                 one.pullOutN(),
                                 one.shearN()))
-                        .toList(),
-                item.stackingKg(),
-                item.ports().stream()
+                        .toList()).ports(item.ports().stream()
                         .map(port -> new Port(
                                 port.name(), point(port.at()), port.face(), port.cableClass(), port.connector()))
-                        .toList(),
-                item.power(),
-                item.plant(),
-                item.stowages().stream()
+                        .toList()).stowages(item.stowages().stream()
                         .map(one -> new Stowage(
                                 one.name(),
                                 box(one.inside()),
@@ -108,13 +89,9 @@ record Stretch(Axis axis, int old, int now) {
                                 one.lock(),
                                 one.leastC(),
                                 one.mostC()))
-                        .toList(),
-                item.tanks().stream()
+                        .toList()).tanks(item.tanks().stream()
                         .map(tank -> new Tank(tank.name(), point(tank.centre()), tank.leastKg(), tank.fullKg()))
-                        .toList(),
-                item.interior(),
-                item.bringing(),
-                item.note());
+                        .toList()).build();
     }
 
     private int along(int value) {

@@ -79,27 +79,7 @@ class CarryTest {
     void whatCanBeMountedNowhereIsRefused() {
         Item rack = start.parts().item("rack-19-34u");
         Size huge = Size.ofMm(9000, 9000, 9000);
-        session.apply(new ChangeItem(new Item(
-                rack.id(),
-                rack.name(),
-                rack.kind(),
-                rack.material(),
-                huge,
-                List.of(),
-                List.of(),
-                List.of(),
-                rack.fixings(),
-                rack.mounting(),
-                rack.turns(),
-                rack.mass(),
-                List.of(),
-                List.of(),
-                null,
-                rack.ports(),
-                null,
-                List.of(),
-                List.of(),
-                null)));
+        session.apply(new ChangeItem(Item.named(rack.id(), rack.name(), rack.kind(), rack.material(), huge, rack.mounting(), rack.mass()).fixings(rack.fixings()).turns(rack.turns()).ports(rack.ports()).build()));
 
         assertThatThrownBy(() -> Carry.take(session, "rack-1"))
                 .hasMessage(

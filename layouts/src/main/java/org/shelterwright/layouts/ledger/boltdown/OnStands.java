@@ -3,6 +3,7 @@ package org.shelterwright.layouts.ledger.boltdown;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Provision;
 import org.shelterwright.catalog.body.Provision.Use;
@@ -22,8 +23,8 @@ import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.layouts.state.MassModel;
 
 /**
- * While bolting down, the centre of mass of body and units stays between the four stands, taken to be under its lowest
- * fittings: at every step {@code |x − x₀| ≤ a/2} and {@code |y − y₀| ≤ b/2}, with the middle of the fittings (x₀, y₀) and their
+ * While bolting down, the centre of mass of body and units stays between the four stands under its pads, or under its lowest
+ * fittings if it states no pads: at every step {@code |x − x₀| ≤ a/2} and {@code |y − y₀| ≤ b/2}, with the middle of the fittings (x₀, y₀) and their
  * distances a and b. The row shows the step and axis that use most.
  */
 final class OnStands extends NamedLimit implements Limit.AtRest {
@@ -107,19 +108,24 @@ final class OnStands extends NamedLimit implements Limit.AtRest {
         return sum[0] > 0;
     }
 
-    /** The rectangle of the four lowest fittings. */
+    /** The rectangle of the pads for stands or, if the body states none, of its four lowest fittings. */
     private static Optional<Box> base(Scene scene) {
-        List<Provision> all = scene.body().provisions().stream()
-                .filter(one -> one.use() != Use.LIFTING)
-                .toList();
-        int lowest = all.stream().mapToInt(one -> one.at().z()).min().orElse(0);
-        List<Point> feet =
-                all.stream().map(Provision::at).filter(at -> at.z() == lowest).toList();
+        List<Point> pads = places(scene, Set.of(Use.STAND));
+        List<Point> all = pads.isEmpty() ? places(scene, Set.of(Use.TIE_DOWN, Use.BOTH)) : pads;
+        int lowest = all.stream().mapToInt(Point::z).min().orElse(0);
+        List<Point> feet = all.stream().filter(at -> at.z() == lowest).toList();
         if (feet.size() < 4) {
             return Optional.empty();
         }
         Box base =
                 feet.stream().map(at -> Box.between(at, at)).reduce(Box::hull).orElseThrow();
         return base.x0() == base.x1() || base.y0() == base.y1() ? Optional.empty() : Optional.of(base);
+    }
+
+    private static List<Point> places(Scene scene, Set<Use> uses) {
+        return scene.body().provisions().stream()
+                .filter(one -> uses.contains(one.use()))
+                .map(Provision::at)
+                .toList();
     }
 }

@@ -11,6 +11,7 @@ import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.RowDraft;
 import org.shelterwright.layouts.ledger.mend.Amounts;
+import org.shelterwright.layouts.ledger.mend.Wording;
 import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -55,8 +56,8 @@ final class ForkPockets extends StoodLimit {
             if (mouths.size() != 2
                     || mouths.get(0).at().x() == mouths.get(1).at().x()) {
                 return draft.mend("State two fork pockets for each side from which forks go in.")
-                        .notAssessed(mouths.size() + " fork pockets open at y "
-                                + Amounts.mm(Lengths.metres(mouths.get(0).at().y())) + "; two share a load.");
+                        .notAssessed(Wording.count(mouths.size(), "fork pocket") + " at y "
+                                + Amounts.mm(Lengths.metres(mouths.get(0).at().y())) + ": two, side by side, share a load.");
             }
             sides.add(new Side(mouths.get(0), mouths.get(1)));
         }

@@ -35,7 +35,8 @@ final class StandLoad extends StoodLimit {
         double weightN = lifted.massKg() * LiftedMass.STANDARD_GRAVITY;
         Provision worst = pads.all().get(0);
         double worstShare = 0;
-        double leastRoom = Double.MAX_VALUE;
+        double worstRatingN = 1;
+        double worstUse = -1;
         for (int i = 0; i < 4; i++) {
             Provision pad = pads.all().get(i);
             Double ratingN = pad.ratingN();
@@ -44,19 +45,21 @@ final class StandLoad extends StoodLimit {
                         .notAssessed("The rating of " + pad.name() + " is not stated.");
             }
             double share = share(pads.points(), i, lifted);
-            if (ratingN - share * weightN < leastRoom) {
-                leastRoom = ratingN - share * weightN;
+            double use = share * weightN / ratingN;
+            if (use > worstUse) {
+                worstUse = use;
                 worst = pad;
                 worstShare = share;
+                worstRatingN = ratingN;
             }
         }
-        if (leastRoom < 0) {
+        if (worstShare * weightN > worstRatingN) {
             draft.mend("Take stands rated for at least " + Amounts.number(worstShare * weightN, 0)
                     + " N, or fill the body on its carrier.");
         }
         return draft.atMost(
                 worstShare * weightN / 1000,
-                (leastRoom + worstShare * weightN) / 1000,
+                worstRatingN / 1000,
                 "kN",
                 "Off its carrier the stand at " + worst.name() + " bears up to " + Amounts.percent(worstShare) + " of "
                         + Amounts.kg(lifted.massKg()) + ".");

@@ -80,10 +80,10 @@ final class BatteryEndurance extends PowerLimit {
     private static Row row(Scene scene, Battery battery, StateFlow state, Supply supply, RowDraft draft) {
         double needed = needed(state);
         double there = hours(scene, battery, state, supply);
-        double currentA = state.flow(supply).meanW() / supply.voltageV();
+        double currentA = currentA(state, supply);
         if (needed > there) {
             draft.mend("State what is idle or off " + state.state().name() + ", or choose a battery with about "
-                    + Amounts.number(battery.capacityAh() * Math.pow(needed / there, 1 / battery.peukert()), 0)
+                    + Amounts.number(Math.ceil(Peukert.capacityAh(battery, ageing(scene), currentA, needed)), 0)
                     + " Ah.");
         }
         return draft.state(state.state().name())
@@ -103,7 +103,14 @@ final class BatteryEndurance extends PowerLimit {
     }
 
     private static double hours(Scene scene, Battery battery, StateFlow state, Supply supply) {
-        double currentA = state.flow(supply).meanW() / supply.voltageV();
-        return Peukert.hours(battery, scene.rules().valueOr(Figure.BATTERY_AGEING, 1), currentA);
+        return Peukert.hours(battery, ageing(scene), currentA(state, supply));
+    }
+
+    private static double currentA(StateFlow state, Supply supply) {
+        return state.flow(supply).meanW() / supply.voltageV();
+    }
+
+    private static double ageing(Scene scene) {
+        return scene.rules().valueOr(Figure.BATTERY_AGEING, 1);
     }
 }

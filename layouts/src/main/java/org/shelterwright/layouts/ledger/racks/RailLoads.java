@@ -32,12 +32,12 @@ final class RailLoads {
         Size size = piece.piece().size();
         Point at = centre == null ? size.box().centre() : centre;
         double behind = piece.rearDepth() - at.x();
-        double right = at.y() - size.y() / 2.0;
+        double left = at.y() - size.y() / 2.0;
         Integer depth = piece.bay().railDepth();
         RackSupport support = piece.mount().support();
         boolean rear = depth != null && support != null && support != RackSupport.FRONT_UPRIGHTS;
         double rearShare = rear && depth != null ? Math.min(1, Math.max(0, behind / depth)) : 0;
-        double rightShare = Math.min(1, Math.max(0, 0.5 + right / RackStandard.HOLE_CENTRES));
+        double rightShare = Math.min(1, Math.max(0, 0.5 - left / RackStandard.HOLE_CENTRES));
         kg[0] += massKg * (1 - rearShare) * rightShare;
         kg[1] += massKg * (1 - rearShare) * (1 - rightShare);
         kg[2] += massKg * rearShare * rightShare;

@@ -142,6 +142,132 @@ class LiftingLimitsTest {
                 .allMatch(row -> row.verdict() == Verdict.MET || row.verdict() == Verdict.CLOSE);
     }
 
+    /** A central mass on legs at 60°: 1.25 · 2000 · 9.80665 / 2 / sin 60° = 14 154.7 N in each leg (by hand). */
+    @Test
+    void anEyeHoldsOneNewtonAboveItsLegAndNotOneBelow() {
+        Row above = rig(2000, 2000, 14_155.0).row(limit("lifting.eye"));
+        Row below = rig(2000, 2000, 14_154.0).row(limit("lifting.eye"));
+
+        assertThat(above.verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(above.mend()).isNull();
+        assertThat(below.verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(below.finding())
+                .startsWith("The leg at eye ")
+                .endsWith(" pulls with 14155 N at 60° above the level, and bears at most 50 % of 2000 kg, even with its"
+                        + " centre of mass in their middle.");
+        assertThat(below.mend()).isEqualTo("Take out mass, steeper legs, or eyes of at least 14155 N.");
+    }
+
+    @Test
+    void theWeakestEyeGovernsThoughItsLegPullsLess() {
+        // given a centre nearer to the eyes 1 and 2, and an eye 4 of half their strength
+        Row row = eyes(new Rig().cube("load", 2000, 1300, 500, 0), 20_000.0, 10_000.0).row(limit("lifting.eye"));
+
+        assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(row.finding()).startsWith("The leg at eye 4 pulls with ");
+    }
+
+    @Test
+    void aCentreThatIsTooFarOffIsToldHowFarItMayGo() {
+        Row row = rig(2000, 800, 16_000.0).row(limit("lifting.eye"));
+
+        assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(row.mend())
+                .matches("Bring the centre of mass within \\d+ mm of the middle of the eyes, or take steeper legs\\.");
+        int allowedMm = Integer.parseInt(Objects.requireNonNull(row.mend()).replaceAll("\\D+", ""));
+        assertThat(rig(2000, 2000 - allowedMm + 1, 16_000.0).row(limit("lifting.eye")).verdict())
+                .isEqualTo(Verdict.CLOSE);
+        assertThat(rig(2000, 2000 - allowedMm - 1, 16_000.0).row(limit("lifting.eye")).verdict())
+                .isEqualTo(Verdict.BROKEN);
+    }
+
+    @Test
+    void eyesAsHighAsTheCentreOfMassAreCloseAndOneMillimetreLowerIsBroken() {
+        Row level = at(1500).row(limit("lifting.eyes-above"));
+        Row below = at(1501).row(limit("lifting.eyes-above"));
+
+        assertThat(level.verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(level.mend()).isNull();
+        assertThat(below.verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(below.mend()).isEqualTo("Bring mass lower by at least 1 mm, or lift it by a frame.");
+        assertThat(below.finding())
+                .isEqualTo("The centre of mass lies up to 2001 mm above the floor, and the lifting eyes 2000 mm.");
+    }
+
+    private static Rig at(int z) {
+        return eyes(new Rig().cube("load", 2000, 1500, 500, z), 50_000.0);
+    }
+
+    @Test
+    void aBodyThatHangsNearlyLevelNeedsNoMend() {
+        double hook = Math.hypot(2, 1) * Math.sqrt(3);
+        double tilt = Math.toDegrees(Math.atan(0.4 / (hook + 2 - 0.5)));
+        Row within = rig(2000, 1600, 20_000.0).limit(Figure.LIFT_TILT, tilt + 1e-6).row(limit("lifting.tilt"));
+        Row over = rig(2000, 1600, 20_000.0).limit(Figure.LIFT_TILT, tilt - 1e-6).row(limit("lifting.tilt"));
+
+        assertThat(within.verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(within.mend()).isNull();
+        assertThat(over.verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(over.mend())
+                .isEqualTo("Make the legs of unequal length, with the hook above the centre of mass, or move mass towards"
+                        + " the middle of the eyes.");
+    }
+
+    /** 29 CFR 1910.184 and ASME B30.9: no leg below 30°. Legs of √5 / cos 30° reach eyes √5 m off at just that angle. */
+    @Test
+    void legsAtTheLeastAngleAreCloseAndShorterOnesAreBroken() {
+        double lengthMm = 1000 * Math.sqrt(5) / Math.cos(Math.toRadians(30));
+        Row longer = rig(2000, 2000, 1e6)
+                .limit(Figure.SLING_LEAST_ANGLE, 30)
+                .limit(Figure.SLING_LEG_LENGTH, lengthMm + 0.1)
+                .row(limit("lifting.leg-angle"));
+        Row shorter = rig(2000, 2000, 1e6)
+                .limit(Figure.SLING_LEAST_ANGLE, 30)
+                .limit(Figure.SLING_LEG_LENGTH, lengthMm - 0.1)
+                .row(limit("lifting.leg-angle"));
+
+        assertThat(longer.verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(longer.mend()).isNull();
+        assertThat(longer.finding())
+                .isEqualTo("The flattest leg rises at 30°, with the hook 1291 mm above the eyes; needed are 30°.");
+        assertThat(shorter.verdict()).isEqualTo(Verdict.BROKEN);
+    }
+
+    @Test
+    void figuresThatAreNotSetAreNamed() {
+        Row tilt = rig(2000, 2000, 1e6).without(Figure.LIFT_TILT).row(limit("lifting.tilt"));
+        Row angle = rig(2000, 2000, 1e6).without(Figure.SLING_LEAST_ANGLE).row(limit("lifting.leg-angle"));
+        Row factor = rig(2000, 2000, 1e6).without(Figure.LIFT_DYNAMIC_FACTOR).row(limit("lifting.eye"));
+        Row massless = eyes(new Rig(), 1e6).row(limit("lifting.eye"));
+
+        assertThat(List.of(tilt.verdict(), angle.verdict(), factor.verdict(), massless.verdict()))
+                .containsOnly(Verdict.NOT_ASSESSED);
+        assertThat(tilt.finding()).contains("(" + Figure.LIFT_TILT.id() + ")");
+        assertThat(angle.finding()).contains("(" + Figure.SLING_LEAST_ANGLE.id() + ")");
+        assertThat(factor.finding()).contains("(" + Figure.LIFT_DYNAMIC_FACTOR.id() + ")");
+        assertThat(massless.finding()).isEqualTo("Body and units together have no mass, and so no centre.");
+    }
+
+    @Test
+    void onlyTheHighestFourEyesInARectangleLift() {
+        Rig withLow = rig(2000, 2000, 20_000.0)
+                .provision(new Provision("low eye", Provision.Use.BOTH, Point.ofMm(2000, 0, 500), 1.0))
+                .provision(new Provision("lashing", Provision.Use.TIE_DOWN, Point.ofMm(0, 0, 2000), 1.0));
+        Rig askew = new Rig()
+                .limit(Figure.LIFT_DYNAMIC_FACTOR, 1.25)
+                .limit(Figure.SLING_ANGLE, 60)
+                .cube("load", 2000, 1500, 500, 0);
+        int number = 1;
+        for (int[] at : new int[][] {{0, 0}, {0, 2000}, {4000, 0}, {4000, 1999}}) {
+            askew.provision(new Provision(
+                    "eye " + number++, Provision.Use.LIFTING, Point.ofMm(at[0], at[1], 2000), 20_000.0));
+        }
+
+        assertThat(withLow.row(limit("lifting.eye")).verdict()).isEqualTo(Verdict.MET);
+        assertThat(askew.row(limit("lifting.eye")).finding())
+                .isEqualTo("The body Test body states no four lifting eyes at the corners of a level rectangle.");
+    }
+
     private static Limit limit(String id) {
         return LiftingLimits.all().stream()
                 .filter(one -> one.id().equals(id))
@@ -157,11 +283,21 @@ class LiftingLimitsTest {
                 .limit(Figure.SLING_LEAST_ANGLE, 45)
                 .limit(Figure.LIFT_TILT, 5)
                 .cube("load", kg, x - 500, 500, 0);
+        return eyes(rig, ratingN);
+    }
+
+    private static Rig eyes(Rig rig, @Nullable Double ratingN) {
+        return eyes(rig, ratingN, ratingN);
+    }
+
+    /** The same with another rating of the eye at the far corner. */
+    private static Rig eyes(Rig rig, @Nullable Double ratingN, @Nullable Double farN) {
+        rig.limit(Figure.LIFT_DYNAMIC_FACTOR, 1.25).limit(Figure.SLING_ANGLE, 60);
         int number = 1;
         for (int ex : new int[] {0, 4000}) {
             for (int ey : new int[] {0, 2000}) {
-                rig.provision(
-                        new Provision("eye " + number++, Provision.Use.LIFTING, Point.ofMm(ex, ey, 2000), ratingN));
+                Double each = number == 4 ? farN : ratingN;
+                rig.provision(new Provision("eye " + number++, Provision.Use.LIFTING, Point.ofMm(ex, ey, 2000), each));
             }
         }
         return rig;

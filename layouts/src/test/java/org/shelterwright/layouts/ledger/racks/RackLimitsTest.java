@@ -22,6 +22,7 @@ import org.shelterwright.layouts.layout.PiecePlace;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.ledger.restraint.Fasteners;
+import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.trial.Trial;
 import org.shelterwright.layouts.trial.TrialBody;
 import org.shelterwright.layouts.trial.TrialItem;
@@ -352,5 +353,289 @@ class RackLimitsTest {
         in("a", TrialPiece.racked("a", 1, 300).access(AccessNeed.HAND), 20);
 
         assertThat(row("height").verdict()).isNotEqualTo(Verdict.BROKEN);
+    }
+
+    /**
+     * Lever rule across: hole rows 465.1 mm apart, the centre of mass 116.275 mm, a quarter of that, to one side: three quarters of the 20
+     * kg go to the uprights of that side. The origin of a piece is at its rear right corner, so that a small y lies at the right.
+     */
+    @Test
+    void theUprightsOfTheHeavierSideBearMore() {
+        in("a", atSide(220 - 116), 1);
+        double toRight = 0.5 + 116 / 465.1;
+
+        assertThat(row("upright").demand()).isCloseTo(20 * toRight, within(1e-6));
+        assertThat(row("upright").finding()).startsWith("The front right upright of Rack bears ");
+    }
+
+    @Test
+    void aPieceHeavierAtTheLeftLoadsTheLeftUpright() {
+        in("a", atSide(220 + 116), 1);
+
+        assertThat(row("upright").demand()).isCloseTo(20 * (0.5 + 116 / 465.1), within(1e-6));
+        assertThat(row("upright").finding()).startsWith("The front left upright of Rack bears ");
+    }
+
+    private static TrialPiece atSide(int y) {
+        return TrialPiece.racked("a", 2, 320).kg(20.0).on(RackSupport.FRONT_UPRIGHTS).centre(160, y, 40);
+    }
+
+    /** The centre 450 mm behind the front uprights of 500 mm: nine tenths of 40 kg at the rear, half of it on each side. */
+    @Test
+    void aDeepPieceHangsMostOnTheRear() {
+        in("a", TrialPiece.racked("a", 2, 520).kg(40.0).centre(50, 220, 40), 1);
+
+        assertThat(row("upright").demand()).isCloseTo(0.9 * 40 / 2, within(1e-6));
+        assertThat(row("upright").finding()).isEqualTo("The rear right upright of Rack bears 18 kg of 40 kg.");
+    }
+
+    @Test
+    void anUprightAtItsRatingIsCloseAndOneHundredGramsMoreIsBroken() {
+        in("a", TrialPiece.racked("a", 2, 320).kg(80.0).on(RackSupport.FRONT_UPRIGHTS), 1);
+        assertThat(row("upright").verdict()).isEqualTo(Verdict.CLOSE);
+
+        RackLimitsTest more = new RackLimitsTest()
+                .in("a", TrialPiece.racked("a", 2, 320).kg(80.1).on(RackSupport.FRONT_UPRIGHTS), 1);
+        assertThat(more.row("upright").verdict()).isEqualTo(Verdict.BROKEN);
+    }
+
+    @Test
+    void aBayWithoutRatingsIsNotAssessed() {
+        ratingKg = null;
+        railKg = null;
+        airM3h = null;
+        airflow = null;
+        in("a", TrialPiece.racked("a", 2, 300).watts(100), 1);
+
+        assertThat(row("mass").finding()).isEqualTo("What the bay of Rack bears is not stated.");
+        assertThat(row("upright").finding()).isEqualTo("What one upright of Rack bears is not stated.");
+        assertThat(row("heat").finding()).isEqualTo("How much air goes through Rack is not stated.");
+        assertThat(row("air-path").finding()).isEqualTo("Which way air goes through Rack is not stated.");
+        assertThat(List.of(row("mass"), row("upright"), row("heat"), row("air-path")))
+                .extracting(Row::verdict)
+                .containsOnly(Verdict.NOT_ASSESSED);
+    }
+
+    @Test
+    void figuresThatAreNotSetAreNamed() {
+        trial = Trial.in(TrialBody.of(4000, 2000, 2000));
+        in("a", TrialPiece.racked("a", 2, 300).slides(400, "screws").access(AccessNeed.HAND).watts(10), 1);
+
+        for (String limit : List.of(
+                "units-free", "centre", "heavy-low", "rear-hold", "heat", "slide-out", "tipping", "height")) {
+            assertThat(row(limit).verdict()).as(limit).isEqualTo(Verdict.NOT_ASSESSED);
+            assertThat(row(limit).finding()).as(limit).startsWith("No value is set for ");
+        }
+    }
+
+    @Test
+    void aPieceOfExactlyTheMassOfABayIsClose() {
+        in("a", TrialPiece.racked("a", 2, 300).kg(100.0), 1);
+
+        assertThat(row("mass").verdict()).isEqualTo(Verdict.CLOSE);
+    }
+
+    /** 12 kg (common practice, editable) is where a piece counts as heavy; just below it may sit anywhere. */
+    @Test
+    void aPieceJustBelowTheHeavyMassMaySitHigh() {
+        trial.limit(Figure.RACK_HEAVY, 12);
+        in("a", TrialPiece.racked("a", 2, 300).kg(11.9), 15);
+
+        assertThat(row("heavy-low").verdict()).isEqualTo(Verdict.MET);
+        assertThat(row("heavy-low").finding()).isEqualTo("No piece in Rack weighs 12 kg or more.");
+    }
+
+    @Test
+    void theHighestOfTheHeavyPiecesGoverns() {
+        trial.limit(Figure.RACK_HEAVY, 12);
+        in("a", TrialPiece.racked("a", 2, 300).kg(12.0), 5)
+                .in("b", TrialPiece.racked("b", 2, 300).kg(12.0), 8)
+                .in("c", TrialPiece.racked("c", 2, 300).kg(11.0), 15)
+                .in("d", TrialPiece.racked("d", 2, 300).kg(30.0), 1);
+
+        assertThat(row("heavy-low").finding()).startsWith("b has its centre ");
+        assertThat(row("heavy-low").verdict()).isNotEqualTo(Verdict.BROKEN);
+    }
+
+    @Test
+    void everyHeavyPieceThatIsHeldAtTheRearIsFine() {
+        in("a", TrialPiece.racked("a", 2, 300).kg(30.0), 1)
+                .in("b", TrialPiece.racked("b", 2, 300).kg(1.0).on(RackSupport.FRONT_UPRIGHTS), 3);
+
+        assertThat(row("rear-hold").verdict()).isEqualTo(Verdict.MET);
+        assertThat(row("rear-hold").finding()).isEqualTo("Every heavy piece in Rack is held at the rear too.");
+    }
+
+    @Test
+    void aSupportThatIsNotStatedIsNotAssessed() {
+        in("a", TrialPiece.racked("a", 2, 300).on(null), 1).in("b", TrialPiece.racked("b", 2, 300).on(null), 3);
+
+        assertThat(row("rear-hold").verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+        assertThat(row("rear-hold").finding()).isEqualTo("The mass or support of a and b are not stated.");
+    }
+
+    @Test
+    void theTightestPieceAndSideGovernTheDepth() {
+        in("a", TrialPiece.racked("a", 2, 400), 1)
+                .in("b", TrialPiece.racked("b", 2, 300).cables(Face.FRONT, 20, 9), 3)
+                .in("c", TrialPiece.racked("c", 2, 500), 5);
+
+        Row row = row("depth");
+
+        assertThat(row.finding())
+                .isEqualTo("b needs 49 mm before the mounting plane of Rack with its cables; there are 50 mm.");
+        assertThat(row.verdict()).isEqualTo(Verdict.CLOSE);
+    }
+
+    /** 540 mm behind the plane, and one micrometre more. */
+    @Test
+    void aPieceAsDeepAsTheBayFitsAndOneDeeperDoesNot() {
+        in("a", TrialPiece.racked("a", 2, 560), 1);
+        assertThat(row("depth").demand()).isEqualTo(540.0);
+        assertThat(row("depth").verdict()).isEqualTo(Verdict.CLOSE);
+
+        RackLimitsTest deeper = new RackLimitsTest().in("a", TrialPiece.racked("a", 2, 561), 1);
+        assertThat(deeper.row("depth").verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(deeper.row("depth").finding())
+                .isEqualTo("a needs 541 mm behind the mounting plane of Rack with its cables; there are 540 mm.");
+    }
+
+    @Test
+    void aStripAtItsRatingIsCloseAndItsSocketsAreCounted() {
+        in("a", TrialPiece.racked("a", 2, 300).watts(460), 1)
+                .in("b", TrialPiece.racked("b", 2, 300).watts(230), 3)
+                .in("c", TrialPiece.racked("c", 2, 300).watts(230), 5);
+
+        List<Row> rows = rows("strip");
+
+        assertThat(rows).anySatisfy(row -> {
+            assertThat(row.finding()).isEqualTo("The strip A of Rack bears 4 A of 4 A.");
+            assertThat(row.verdict()).isEqualTo(Verdict.CLOSE);
+        });
+        assertThat(rows).anySatisfy(row -> {
+            assertThat(row.finding()).isEqualTo("3 pieces plug into the 2 sockets of the strip A of Rack.");
+            assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
+        });
+    }
+
+    @Test
+    void aPieceThatNoStripFeedsIsNamedAndNoLoadsHold() {
+        strips.clear();
+        strips.add(new PowerStrip("strip A", "24 V dc", 4, 2));
+        in("a", TrialPiece.racked("a", 2, 300).watts(460), 1);
+        RackLimitsTest idle = new RackLimitsTest().in("a", TrialPiece.racked("a", 2, 300), 1);
+
+        assertThat(row("strip").finding())
+                .isEqualTo("Which strip of Rack feeds a (no strip with 230 V ac) is not stated.");
+        assertThat(idle.row("strip").verdict()).isEqualTo(Verdict.MET);
+        assertThat(idle.row("strip").finding()).isEqualTo("No piece in Rack draws power.");
+        assertThat(idle.row("power-stated").finding()).isEqualTo("No piece in Rack draws power.");
+    }
+
+    @Test
+    void piecesThatDrawExactlyWhatIsStatedAreClose() {
+        in("a", TrialPiece.racked("a", 2, 300).watts(250), 1)
+                .in("b", TrialPiece.racked("b", 2, 300).watts(250), 3);
+
+        assertThat(row("power-stated").demand()).isEqualTo(500.0);
+        assertThat(row("power-stated").verdict()).isEqualTo(Verdict.CLOSE);
+    }
+
+    @Test
+    void heatOfAllPiecesIsAdded() {
+        in("a", TrialPiece.racked("a", 2, 300).watts(600), 1)
+                .in("b", TrialPiece.racked("b", 2, 300).watts(406), 3);
+
+        assertThat(row("heat").demand()).isEqualTo(1006.0);
+        assertThat(row("heat").verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(row("heat").finding())
+                .isEqualTo("The pieces in Rack give off 1006 W; its air carries away 1005 W with a rise of 10 K.");
+    }
+
+    @Test
+    void airThatOnlyStillPiecesMeetNeedsNoWay() {
+        airflow = null;
+        in("a", TrialPiece.racked("a", 2, 300).air(Airflow.STILL), 1);
+        RackLimitsTest unknown = new RackLimitsTest().in("a", TrialPiece.racked("a", 2, 300).air(null), 1);
+
+        assertThat(row("air-path").verdict()).isEqualTo(Verdict.MET);
+        assertThat(row("air-path").finding()).isEqualTo("Air goes one way through Rack.");
+        assertThat(unknown.row("air-path").finding()).isEqualTo("The airflow of a is not stated.");
+    }
+
+    @Test
+    void piecesAgainstTheAirAndOpenUnitsAddUp() {
+        in("a", TrialPiece.racked("a", 9, 300).air(Airflow.REAR_TO_FRONT), 1)
+                .in("b", TrialPiece.racked("b", 9, 300).air(Airflow.REAR_TO_FRONT), 10);
+
+        assertThat(row("air-path").demand()).isEqualTo(4.0);
+        assertThat(row("air-path").finding())
+                .isEqualTo("a and b in Rack blow against its air. 2 U of Rack are open, and air flows back through them.");
+        assertThat(row("air-path").mend())
+                .isEqualTo("Turn them round, or put them into a rack whose air goes their way.");
+    }
+
+    @Test
+    void aWayOutOfExactlyWhatIsNeededIsClose() {
+        // given a crate 600 mm before the panel at x 1570
+        trial.floor("crate", TrialItem.of("crate", 300, 300, 900), 2170, 650);
+        in("a", TrialPiece.racked("a", 2, 300).slides(400, "screws"), 1);
+        assertThat(row("slide-out").verdict()).isEqualTo(Verdict.CLOSE);
+
+        RackLimitsTest nearer = new RackLimitsTest();
+        nearer.trial.floor("crate", TrialItem.of("crate", 300, 300, 900), 2169, 650);
+        nearer.in("a", TrialPiece.racked("a", 2, 300).slides(400, "screws"), 1);
+        assertThat(nearer.row("slide-out").verdict()).isEqualTo(Verdict.BROKEN);
+    }
+
+    @Test
+    void whatDoesNotSlideNeedsNoRoomAndWhatIsSecuredIsFine() {
+        in("a", TrialPiece.racked("a", 2, 300), 1);
+        RackLimitsTest secured = new RackLimitsTest()
+                .in("a", TrialPiece.racked("a", 2, 300).slides(400, "two screws"), 1);
+
+        assertThat(row("slide-out").finding()).isEqualTo("No piece in Rack slides out.");
+        assertThat(row("tipping").doesNotApply()).isTrue();
+        assertThat(secured.row("secured").verdict()).isEqualTo(Verdict.MET);
+        assertThat(secured.row("secured").finding()).isEqualTo("Every slide-out in Rack is held on the road.");
+    }
+
+    @Test
+    void whatIsReadMustNotSitTooHighEither() {
+        // given 1200 mm as the highest, and a panel with its middle at 100 + 18.5 · 44.45 mm
+        trial.limit(Figure.RACK_EYE_HIGH, 900).limit(Figure.RACK_EYE_LOW, 100);
+        in("a", TrialPiece.racked("a", 1, 300).access(AccessNeed.EYE_LEVEL), 19)
+                .in("b", TrialPiece.racked("b", 1, 300).access(AccessNeed.EYE_LEVEL), 10)
+                .in("c", TrialPiece.racked("c", 1, 300).access(AccessNeed.RARE), 20);
+
+        assertThat(row("height").verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(row("height").finding())
+                .isEqualTo("a in Rack sits 922 mm above the floor; it should sit at most 900 mm.");
+        assertThat(row("height").mend()).isEqualTo("Put it lower.");
+    }
+
+    @Test
+    void aPieceInTheWrongUnitIsNamed() {
+        trial.piece(
+                new PieceSpec("radio", "Radio", "radio", "other", null, null, null, false, null, null),
+                TrialPiece.racked("radio", 2, 300).build(),
+                PiecePlace.inRack("radio", "rack", "bay", 1));
+
+        assertThat(row("placed").finding()).isEqualTo("1 piece to place: Radio (in rack, not in other).");
+        assertThat(row("placed").units()).containsExactly("rack");
+        assertThat(new RackLimitsTest()
+                        .in("a", TrialPiece.racked("a", 2, 300), 1)
+                        .row("placed")
+                        .finding())
+                .isEqualTo("Every rack-mounted piece has its place.");
+    }
+
+    @Test
+    void threePiecesInOneUnitAreTwoTooMany() {
+        in("a", TrialPiece.racked("a", 1, 300), 4)
+                .in("b", TrialPiece.racked("b", 1, 300), 4)
+                .in("c", TrialPiece.racked("c", 1, 300), 4);
+
+        assertThat(row("own-units").demand()).isEqualTo(2.0);
     }
 }

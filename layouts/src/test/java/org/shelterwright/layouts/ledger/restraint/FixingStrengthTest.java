@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.ParameterizedTest;
 import org.shelterwright.catalog.body.Strength;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.catalog.source.Source;
@@ -147,6 +149,134 @@ class FixingStrengthTest {
 
         assertThat(demand(row(trial, 0))).isCloseTo(1, within(1e-12));
         assertThat(row(trial, 0).verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(row(trial, 0).mend()).isNull();
+    }
+
+    /** 100 kg with their centre 100 mm farther up and ahead than stated: M = m g (a (h + 0.1) − (x − 0.1)), by hand. */
+    @Test
+    void theCentreIsTakenWhereInItsRangeItIsWorst() {
+        Trial trial = Trial.in(Pushed.body(5000, 8000))
+                .rules(Pushed.forward(2))
+                .floor("cabinet", Pushed.cabinet(100, "M10").centreWithin(100), 1000, 1000);
+
+        double pull = 100 * Pushed.G * (2 * 0.6 - 0.2) * 0.55 / (2 * (0.55 * 0.55 + 0.05 * 0.05));
+        assertThat(demand(row(trial, 0))).isCloseTo(pull / 5000 + 2 * 25 * Pushed.G / 8000, within(1e-9));
+    }
+
+    /** A tank of 100 kg in one corner and 100 kg in the opposite one weigh as 200 kg in the middle. */
+    @Test
+    void fullTanksCountWhereTheyAre() {
+        TrialItem filled = Pushed.cabinet(100, "M10")
+                .mass(100.0, Point.ofMm(600, 400, 1000))
+                .tank(0, 100);
+        Trial trial =
+                Trial.in(Pushed.body(5000, 8000)).rules(Pushed.forward(1)).floor("cabinet", filled, 1000, 1000);
+        Trial middle = Trial.in(Pushed.body(5000, 8000))
+                .rules(Pushed.forward(1))
+                .floor("cabinet", Pushed.cabinet(200, "M10"), 1000, 1000);
+
+        assertThat(demand(row(trial, 0))).isCloseTo(demand(row(middle, 0)), within(1e-9));
+    }
+
+    /**
+     * On a wall only what touches it presses: with a back plate whose lower edge lies 100 mm above that of the cupboard, the levers of the
+     * bolts are 50 and 350 mm (by hand), on the rear wall as on the left one.
+     */
+    @Test
+    void aWallUnitTipsAboutTheLowerEdgeOfWhatTouchesTheWall() {
+        TrialItem item = TrialItem.of("cupboard", 300, 600, 500)
+                .on(Surface.WALL)
+                .solid(Box.ofMm(0, 0, 100, 50, 600, 500))
+                .solid(Box.ofMm(50, 0, 0, 300, 600, 500))
+                .mass(20.0, Point.ofMm(150, 300, 250))
+                .fixing(Point.ofMm(0, 50, 150), Face.REAR, "M8")
+                .fixing(Point.ofMm(0, 550, 150), Face.REAR, "M8")
+                .fixing(Point.ofMm(0, 50, 450), Face.REAR, "M8")
+                .fixing(Point.ofMm(0, 550, 450), Face.REAR, "M8");
+        Strength strength = new Strength(3500.0, 5000.0, null);
+        LoadCase still = new LoadCase(
+                "still", "still", 0, 0, 0, 0, 1, 1, 1, 1, 1, Basis.PROOF, Source.stated("House rule", null));
+        Trial rear = Trial.in(Pushed.body(1, 1)
+                        .drillZone("backing", Face.REAR, Box.ofMm(0, 0, 0, 0, 2000, 2000), strength))
+                .rules(Pushed.set(still))
+                .put("cupboard", item, Trial.at(Surface.WALL, 0, 500, 900, QuarterTurn.R0));
+        Trial left = Trial.in(Pushed.body(1, 1)
+                        .drillZone("backing", Face.LEFT, Box.ofMm(0, 2000, 0, 4000, 2000, 2000), strength))
+                .rules(Pushed.set(still))
+                .put("cupboard", item, Trial.at(Surface.WALL, 1000, 1700, 900, QuarterTurn.R270));
+
+        double pull = 20 * Pushed.G * 0.15 * 0.35 / (2 * (0.35 * 0.35 + 0.05 * 0.05));
+        assertThat(demand(row(rear, 0))).isCloseTo(pull / 3500 + 20 * Pushed.G / 4 / 5000, within(1e-9));
+        assertThat(demand(row(left, 0))).isCloseTo(demand(row(rear, 0)), within(1e-9));
+    }
+
+    /** A tall cabinet that a brace holds at its top leaves next to nothing for its floor bolts to pull. */
+    @Test
+    void aBraceAtTheTopTakesTheOverturningOffTheFloor() {
+        Strength strength = new Strength(50_000.0, 50_000.0, null);
+        TrialItem free = Pushed.cabinet(100, "M10");
+        TrialItem braced = Pushed.cabinet(100, "M10").fixing(Point.ofMm(0, 200, 950), Face.REAR, "M10");
+        Trial without = Trial.in(Pushed.body(50_000, 50_000)).rules(Pushed.forward(1)).floor("cabinet", free, 0, 1000);
+        Trial with = Trial.in(Pushed.body(50_000, 50_000)
+                        .drillZone("backing", Face.REAR, Box.ofMm(0, 0, 0, 0, 2000, 2000), strength))
+                .rules(Pushed.forward(1))
+                .floor("cabinet", braced, 0, 1000);
+
+        double[] pulls = pulls(with);
+        assertThat(pulls[4]).as("the brace").isGreaterThan(100);
+        for (int i = 0; i < 4; i++) {
+            assertThat(pulls[i]).isLessThan(0.5 * pulls(without)[0]);
+        }
+    }
+
+    private static double[] pulls(Trial trial) {
+        Solved solved = Objects.requireNonNull(
+                Holdings.of(trial.scene(), Pushed.FASTENERS).all().get(0).solved());
+        return solved.pullN()[0];
+    }
+
+    /** However the unit is turned, further fixings come to lie on holes, and with them it holds. */
+    @ParameterizedTest
+    @EnumSource(QuarterTurn.class)
+    void furtherFixingsHoldWhenTheyAreAdded(QuarterTurn turn) {
+        TrialItem item = TrialItem.of("cabinet", 600, 350, 1000)
+                .mass(100.0, Point.ofMm(300, 175, 500))
+                .fixing(Point.ofMm(50, 50, 0), Face.BOTTOM, "M10")
+                .fixing(Point.ofMm(50, 300, 0), Face.BOTTOM, "M10")
+                .fixing(Point.ofMm(550, 50, 0), Face.BOTTOM, "M10")
+                .fixing(Point.ofMm(550, 300, 0), Face.BOTTOM, "M10");
+        LoadCase around = new LoadCase(
+                "own", "own case", 1, 1, 1, 0, 0, 1, 1, 1, 1, Basis.PROOF, Source.stated("House rule", null));
+        double use = demand(row(pushed(item, turn, 5000, around), 0));
+        Trial weak = pushed(item, turn, 5000 * use / 1.05, around);
+
+        Row row = row(weak, 0);
+
+        assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(row.mend()).startsWith("Add ");
+        Change change = Objects.requireNonNull(
+                Holdings.of(weak.scene(), Pushed.FASTENERS).all().get(0).mend());
+        change.more().forEach(at -> item.fixing(at, Face.BOTTOM, "M10"));
+        assertThat(row(pushed(item, turn, 5000 * use / 1.05, around), 0).verdict())
+                .isIn(Verdict.MET, Verdict.CLOSE);
+    }
+
+    private static Trial pushed(TrialItem item, QuarterTurn turn, double bearsN, LoadCase around) {
+        return Trial.in(Pushed.body(bearsN, bearsN))
+                .rules(Pushed.set(around))
+                .put("cabinet", item, Trial.onFloor(1000, 1000, turn));
+    }
+
+    @Test
+    void aThickerBoltIsTakenOnlyWhereTheHolesTakeIt() {
+        // given M24 10.9, of which there is no stronger bolt, and M10 holes that take no M12
+        TrialItem strongest = Pushed.cabinet(500, "M10");
+        Trial trial = Trial.in(Pushed.body(1e6, 1e6)).rules(Pushed.forward(25)).floor("cabinet", strongest, 1000, 1000);
+
+        Row row = row(trial, 0);
+
+        assertThat(row.finding()).endsWith(" of what its bolt M10 8.8 bears.");
+        assertThat(row.mend()).doesNotContain("M12").doesNotContain("M16");
     }
 
     @Test

@@ -93,26 +93,6 @@ final class Pushed {
                 mass.growthShare(),
                 mass.uncertaintyKg(),
                 mass.centreUncertainty());
-        return new Item(
-                item.id(),
-                item.name(),
-                item.kind(),
-                item.material(),
-                item.size(),
-                item.solids(),
-                item.zones(),
-                item.movableParts(),
-                fixings,
-                item.mounting(),
-                item.turns(),
-                heavier,
-                item.patches(),
-                item.supports(),
-                item.stackingKg(),
-                item.ports(),
-                item.power(),
-                item.stowages(),
-                item.tanks(),
-                item.note());
+        return item.but().fixings(fixings).mass(heavier).build();
     }
 }

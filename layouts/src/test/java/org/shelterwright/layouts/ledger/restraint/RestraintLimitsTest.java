@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.catalog.body.Strength;
 import org.shelterwright.catalog.item.Surface;
+import org.shelterwright.catalog.source.Source;
 import org.shelterwright.catalog.source.Source.Trust;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Face;
@@ -21,6 +23,7 @@ import org.shelterwright.layouts.rules.LoadCase;
 import org.shelterwright.layouts.rules.RuleSet;
 import org.shelterwright.layouts.rules.RuleSets;
 import org.shelterwright.layouts.trial.Trial;
+import org.shelterwright.layouts.trial.TrialBody;
 import org.shelterwright.layouts.trial.TrialItem;
 
 class RestraintLimitsTest {
@@ -171,6 +174,230 @@ class RestraintLimitsTest {
         double weight = 8 * Pushed.G;
         assertThat(row.demand()).isGreaterThan(weight / 2 / 1000 + weight / 2 / 1000 - 1e-9);
         assertThat(row.verdict()).isEqualTo(Verdict.MET);
+    }
+
+    @Test
+    void aCasePushesOnlyWhereItSaysAndStraightAlongTheAxes() {
+        List<Push> ahead = Push.of(List.of(own(1, 0, 0, 1, 1)));
+        List<Push> ends = Push.of(List.of(own(1, 0.5, 0, 1, 1)));
+        List<Push> sides = Push.of(List.of(own(0, 0, 1, 1, 1)));
+        List<Push> rearAndSides = Push.of(List.of(own(0, 0.5, 1, 1, 1)));
+
+        assertThat(ahead).extracting(Push::direction).containsExactly("forward");
+        assertThat(ends).extracting(Push::direction).containsExactly("forward", "rearward");
+        assertThat(ends.get(1).gy()).isZero();
+        assertThat(sides).extracting(Push::direction).containsExactly("to the left", "to the right");
+        assertThat(sides).extracting(Push::gx).containsOnly(0.0);
+        assertThat(rearAndSides).hasSize(15).extracting(Push::direction).doesNotContain("forward");
+    }
+
+    /** Rail with ±0.3 g about the weight, as in the IMO/ILO/UNECE guidelines of 1997: 0.7 g and 1.3 g go with a push sideways. */
+    @Test
+    void aPushComesWithTheLeastAndWithTheGreatestWeight() {
+        List<Push> pushes = Push.of(List.of(own(0, 0, 0.5, 0.7, 1.3)));
+
+        assertThat(pushes)
+                .extracting(Push::direction)
+                .containsExactly(
+                        "to the left", "to the left, pressed down", "to the right", "to the right, pressed down");
+        assertThat(pushes).extracting(Push::gz).containsExactly(-0.7, -1.3, -0.7, -1.3);
+    }
+
+    private static LoadCase own(double forward, double rearward, double sideways, double leastDown, double mostDown) {
+        return new LoadCase(
+                "own",
+                "own case",
+                forward,
+                rearward,
+                sideways,
+                0,
+                0,
+                leastDown,
+                mostDown,
+                1,
+                1,
+                LoadCase.Basis.PROOF,
+                Source.stated("House rule", null));
+    }
+
+    @Test
+    void aLooseUnitIsHeldByExactlyItsPushAndNotByOneNewtonLess() {
+        double push = 2 * 50 * Pushed.G;
+        Trial exact = Trial.in(Pushed.body(1, 1))
+                .rules(Pushed.forward(2))
+                .floor("crate", filled().roadHold(push), 1000, 1000);
+        Trial less = Trial.in(Pushed.body(1, 1))
+                .rules(Pushed.forward(2))
+                .floor("crate", filled().roadHold(push - 1), 1000, 1000);
+
+        assertThat(exact.rows(new LooseHold()).get(0).verdict()).isEqualTo(Verdict.MET);
+        assertThat(exact.rows(new LooseHold()).get(0).finding())
+                .isEqualTo("What holds each loose unit on the road bears it.");
+        assertThat(less.rows(new LooseHold()).get(0).verdict()).isEqualTo(Verdict.BROKEN);
+    }
+
+    /** 40 kg and a tank of 10 kg. */
+    private static TrialItem filled() {
+        return TrialItem.of("crate", 600, 400, 300)
+                .mass(40.0, Point.ofMm(300, 200, 150))
+                .tank(1, 10);
+    }
+
+    @Test
+    void aLooseUnitIsHeldDownToo() {
+        LoadCase lifted = new LoadCase(
+                "own", "own case", 0, 0, 0, 3, 0, 1, 1, 1, 1, LoadCase.Basis.PROOF, Source.stated("House rule", null));
+
+        Row row = Trial.in(Pushed.body(1, 1))
+                .rules(Pushed.set(lifted))
+                .floor("crate", filled().roadHold(1), 1000, 1000)
+                .rows(new LooseHold())
+                .get(0);
+
+        assertThat(row.demand()).isCloseTo(3 * 50 * Pushed.G, within(1e-9));
+        assertThat(row.state()).isEqualTo("own case, up");
+    }
+
+    @Test
+    void whatALooseUnitNeedsToBeJudgedIsNamed() {
+        Row massless = Trial.in(Pushed.body(1, 1))
+                .rules(Pushed.forward(1))
+                .floor("crate", filled().mass(null, null).roadHold(1), 1000, 1000)
+                .rows(new LooseHold())
+                .get(0);
+        Row noCase = Trial.in(Pushed.body(1, 1))
+                .floor("crate", filled().roadHold(1), 1000, 1000)
+                .rows(new LooseHold())
+                .get(0);
+
+        assertThat(massless.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+        assertThat(massless.finding()).isEqualTo("The mass of Crate is not stated.");
+        assertThat(massless.mend()).isEqualTo("State the mass of item crate.");
+        assertThat(noCase.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+        assertThat(noCase.finding())
+                .isEqualTo("No load case is set: no chosen rule set says by how much the load is pushed.");
+    }
+
+    @Test
+    void asManyFixingsAsNeededAreMetAndTheFirstOfEqualsIsNamed() {
+        Trial trial = Trial.in(Pushed.body(1, 1))
+                .limit(Figure.LEAST_FIXINGS, 4)
+                .floor("cabinet", Pushed.cabinet(10, "M10"), 2000, 1000)
+                .floor("second", Pushed.cabinet(10, "M10"), 1000, 1000);
+
+        Row row = trial.rows(new FixingCount()).get(0);
+
+        assertThat(row.verdict()).isEqualTo(Verdict.MET);
+        assertThat(row.mend()).isNull();
+        assertThat(row.units()).containsExactly("cabinet");
+    }
+
+    @Test
+    void fixingsAreNotCountedWhereThereAreNoneOrNoFigure() {
+        Row none = Trial.in(Pushed.body(1, 1))
+                .limit(Figure.LEAST_FIXINGS, 2)
+                .floor("crate", filled(), 1000, 1000)
+                .rows(new FixingCount())
+                .get(0);
+        Row unset = Trial.in(Pushed.body(1, 1))
+                .floor("cabinet", Pushed.cabinet(10, "M10"), 2000, 1000)
+                .rows(new FixingCount())
+                .get(0);
+
+        assertThat(none.verdict()).isEqualTo(Verdict.MET);
+        assertThat(none.finding()).isEqualTo("No unit is bolted.");
+        assertThat(unset.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+        assertThat(unset.finding()).contains(Figure.LEAST_FIXINGS.id());
+    }
+
+    /**
+     * Two pairs of bolts of a cabinet bear 2P and 2p, with p = P/11 by their levers of 550 and 50 mm. Two cabinets 1 m apart have three
+     * pairs on one metre with its ends, 4P + 2p; 50 mm farther apart there are never more than two, 2P + 2p.
+     */
+    @Test
+    void aMetreCountsWithItsEnds() {
+        double alone = pull(cabinetsApart(null));
+        double metre = pull(cabinetsApart(2000));
+        double more = pull(cabinetsApart(2050));
+
+        double pair = alone / (1 + 1 / 11.0);
+        assertThat(metre).isCloseTo(2 * pair + pair / 11, within(1e-6));
+        assertThat(more).isCloseTo(alone, within(1e-6));
+    }
+
+    private static Trial cabinetsApart(@Nullable Integer second) {
+        Trial trial = Trial.in(Pushed.body(50_000, 50_000))
+                .rules(Pushed.forward(3))
+                .floor("first", Pushed.cabinet(600, "M10"), 1000, 500);
+        return second == null ? trial : trial.floor("second", Pushed.cabinet(600, "M10"), second, 500);
+    }
+
+    @Test
+    void aMetreThatBearsExactlyWhatPullsIsCloseAndNeedsNoMend() {
+        double pullN = 1000 * pull(cabinetsApart(null));
+
+        Row exact = perMetre(pullN + 1e-6);
+        Row less = perMetre(pullN - 1);
+        Row unknown = perMetre(null);
+
+        assertThat(exact.verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(exact.mend()).isNull();
+        assertThat(less.verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(less.mend())
+                .isEqualTo("Spread the units that pull there over a greater length or several rails.");
+        assertThat(unknown.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+        assertThat(unknown.finding()).isEqualTo("The pull-out strength per metre of floor grid is not stated.");
+    }
+
+    private static Row perMetre(@Nullable Double bearsN) {
+        TrialBody body = TrialBody.of(4000, 2000, 2000)
+                .grid(
+                        "floor grid",
+                        Face.BOTTOM,
+                        Point.ofMm(50, 50, 0),
+                        Axis.X,
+                        50,
+                        79,
+                        39,
+                        new Strength(50_000.0, 50_000.0, bearsN));
+        return Trial.in(body)
+                .rules(Pushed.forward(3))
+                .floor("first", Pushed.cabinet(600, "M10"), 1000, 500)
+                .rows(new PullPerMetre(Pushed.FASTENERS))
+                .get(0);
+    }
+
+    @Test
+    void aUnitOfWhichTheFixingsAreNotKnownLeavesTheMetreOpen() {
+        TrialItem half = Pushed.cabinet(100, "M10").ungraded(Point.ofMm(300, 50, 0), Face.BOTTOM, "M10");
+        Row row = Trial.in(Pushed.body(50_000, 50_000))
+                .rules(Pushed.forward(1))
+                .floor("cabinet", half, 1000, 500)
+                .rows(new PullPerMetre(Pushed.FASTENERS))
+                .get(0);
+        Row noCase = Trial.in(Pushed.body(50_000, 50_000))
+                .floor("cabinet", Pushed.cabinet(100, "M10"), 1000, 500)
+                .rows(new PullPerMetre(Pushed.FASTENERS))
+                .get(0);
+
+        assertThat(row.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+        assertThat(row.finding()).isEqualTo("The pull of Cabinet is not known.");
+        assertThat(noCase.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+    }
+
+    @Test
+    void aMetreOnWhichNothingPullsSaysSo() {
+        // given a push that the weight outweighs
+        Row row = Trial.in(Pushed.body(50_000, 50_000))
+                .rules(Pushed.forward(0.1))
+                .floor("cabinet", Pushed.cabinet(100, "M10"), 1000, 500)
+                .rows(new PullPerMetre(Pushed.FASTENERS))
+                .get(0);
+
+        assertThat(row.verdict()).isEqualTo(Verdict.MET);
+        assertThat(row.units()).isEmpty();
+        assertThat(row.finding())
+                .isEqualTo("Nothing pulls with 0 N on the most laden metre of floor grid, which bears 20000 N.");
     }
 
     static List<LoadCase> cases(String ruleSet) {

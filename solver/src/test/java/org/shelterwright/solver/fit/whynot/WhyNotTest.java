@@ -146,26 +146,6 @@ class WhyNotTest {
     }
 
     private static Item sized(Item i, Size size) {
-        return new Item(
-                i.id(),
-                i.name(),
-                i.kind(),
-                i.material(),
-                size,
-                List.of(),
-                i.zones(),
-                i.movableParts(),
-                i.fixings(),
-                i.mounting(),
-                i.turns(),
-                i.mass(),
-                i.patches(),
-                i.supports(),
-                i.stackingKg(),
-                i.ports(),
-                i.power(),
-                i.stowages(),
-                i.tanks(),
-                i.note());
+        return i.but().size(size).solids(List.of()).interior(null).bringing(null).build();
     }
 }

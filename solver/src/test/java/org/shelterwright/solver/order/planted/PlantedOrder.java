@@ -229,27 +229,7 @@ public record PlantedOrder(Layout layout, List<String> order, List<String> rings
             }
             Size size = new Size(hull.extent(Axis.X), hull.extent(Axis.Y), hull.extent(Axis.Z));
             double kg = Math.max(1, Math.rint(200 * hull.volumeM3()));
-            return new Item(
-                    id,
-                    id,
-                    ItemKind.OTHER,
-                    Material.STEEL,
-                    size,
-                    own,
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    new Mounting(Set.of(Surface.FLOOR), null, null, true),
-                    Set.of(),
-                    MassData.of(kg, size.box().centre(), MassBasis.WEIGHED),
-                    List.of(),
-                    List.of(),
-                    null,
-                    List.of(),
-                    null,
-                    List.of(),
-                    List.of(),
-                    null);
+            return Item.named(id, id, ItemKind.OTHER, Material.STEEL, size, new Mounting(Set.of(Surface.FLOOR), null, null, true), MassData.of(kg, size.box().centre(), MassBasis.WEIGHED)).solids(own).build();
         }
 
         private Body body() {

@@ -14,6 +14,7 @@ import org.shelterwright.catalog.transit.Underside;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.rules.LoadCase;
+import org.shelterwright.layouts.rules.RuleSets;
 import org.shelterwright.layouts.transport.Leg;
 import org.shelterwright.layouts.transport.Restriction;
 import org.shelterwright.layouts.transport.SampleJourney;
@@ -81,6 +82,26 @@ class LegWaysTest {
         assertThat(push.turned(QuarterTurn.R180).rearwardG()).isEqualTo(0.8);
         assertThat(push.turned(QuarterTurn.R90).sidewaysG()).isEqualTo(0.8);
         assertThat(push.turned(QuarterTurn.R90).forwardG()).isEqualTo(0.6);
+    }
+
+    /** EN 12195-1, as in the road rules: 0.8 g with a factor of 1.25 forward, 0.5 g and 0.6 g with 1.1 elsewhere. */
+    @Test
+    void eachPushKeepsItsSafetyFactorWhenItIsTurned() {
+        LoadCase road = RuleSets.builtIn().stream()
+                .filter(set -> set.id().equals("road-eu"))
+                .flatMap(set -> set.loadCases().stream())
+                .findFirst()
+                .orElseThrow();
+
+        LoadCase back = road.turned(QuarterTurn.R180);
+        LoadCase across = road.turned(QuarterTurn.R270);
+
+        assertThat(back.rearwardG() * back.factor()).isCloseTo(0.8 * 1.25, within(1e-12));
+        assertThat(back.forwardG() * back.forwardFactor()).isCloseTo(0.5 * 1.1, within(1e-12));
+        assertThat(back.sidewaysG() * back.factor()).isCloseTo(0.6 * 1.1, within(1e-12));
+        assertThat(across.sidewaysG() * across.factor()).isCloseTo(0.8 * 1.25, within(1e-12));
+        assertThat(across.forwardG() * across.forwardFactor()).isCloseTo(0.6 * 1.1, within(1e-12));
+        assertThat(across.rearwardG() * across.factor()).isCloseTo(0.6 * 1.1, within(1e-12));
     }
 
     private static List<Row> rows(JourneyScene scene, int leg, String limit) {
