@@ -1,23 +1,13 @@
 package org.shelterwright.layouts.study;
 
-import org.jspecify.annotations.Nullable;
-import org.shelterwright.catalog.item.ClearZone;
-import org.shelterwright.catalog.item.ContactPatch;
-import org.shelterwright.catalog.item.Fixing;
 import org.shelterwright.catalog.item.Interior;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.MassData;
-import org.shelterwright.catalog.item.MovablePart;
-import org.shelterwright.catalog.item.Port;
-import org.shelterwright.catalog.item.Solid;
-import org.shelterwright.catalog.item.Stowage;
-import org.shelterwright.catalog.item.Support;
+import org.shelterwright.catalog.item.Shifting;
 import org.shelterwright.catalog.item.Tank;
 import org.shelterwright.catalog.space.Axis;
-import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
-import org.shelterwright.catalog.space.Rect;
 import org.shelterwright.catalog.space.Size;
 
 /**
@@ -43,31 +33,14 @@ final class Stretch {
             throw tooMuch();
         }
         try {
-            return item.but().size(size(item.size())).solids(item.solids().stream()
-                            .map(one -> new Solid(one.name(), box(one.box()), one.presence()))
-                            .toList()).zones(item.zones().stream()
-                            .map(one -> new ClearZone(one.name(), one.purpose(), box(one.box()), one.presence()))
-                            .toList()).movableParts(item.movableParts().stream()
-                            .map(one -> new MovablePart(
-                                    one.name(), one.kind(), box(one.sweep()), one.securedBy(), one.hinge()))
-                            .toList()).fixings(item.fixings().stream().map(this::fixing).toList()).mass(mass(item.mass())).patches(item.patches().stream()
-                            .map(one -> new ContactPatch(one.name(), rect(one.area())))
-                            .toList()).supports(item.supports().stream().map(this::support).toList()).ports(item.ports().stream()
-                            .map(one -> new Port(
-                                    one.name(), point(one.at()), one.face(), one.cableClass(), one.connector()))
-                            .toList()).stowages(item.stowages().stream()
-                            .map(one -> new Stowage(
-                                    one.name(),
-                                    box(one.inside()),
-                                    one.ratingKg(),
-                                    one.kind(),
-                                    one.opening(),
-                                    one.lock(),
-                                    one.leastC(),
-                                    one.mostC()))
-                            .toList()).tanks(item.tanks().stream()
+            return new Shifting(axis, this::at)
+                    .of(item)
+                    .size(size(item.size()))
+                    .mass(mass(item.mass()))
+                    .tanks(item.tanks().stream()
                             .map(one -> new Tank(one.name(), share(one.centre()), one.leastKg(), one.fullKg()))
-                            .toList()).build();
+                            .toList())
+                    .build();
         } catch (IllegalArgumentException e) {
             throw tooMuch();
         }
@@ -80,13 +53,13 @@ final class Stretch {
         }
         Interior interior = item.interior();
         MassData empty = interior == null ? null : interior.empty();
-        return with(
-                item,
-                item.name(),
-                heavier(item.id(), item.mass(), byKg),
-                interior == null || empty == null
-                        ? interior
-                        : new Interior(heavier(item.id(), empty, byKg), interior.bays()));
+        return item.but()
+                .mass(heavier(item.id(), item.mass(), byKg))
+                .interior(
+                        interior == null || empty == null
+                                ? interior
+                                : new Interior(heavier(item.id(), empty, byKg), interior.bays()))
+                .build();
     }
 
     private static MassData heavier(String id, MassData mass, double byKg) {
@@ -105,14 +78,6 @@ final class Stretch {
                 mass.growthShare(),
                 mass.uncertaintyKg(),
                 mass.centreUncertainty());
-    }
-
-    static Item named(Item item, String name) {
-        return with(item, name, item.mass(), item.interior());
-    }
-
-    private static Item with(Item old, String name, MassData mass, @Nullable Interior interior) {
-        return old.but().name(name).mass(mass).interior(interior).build();
     }
 
     private IllegalArgumentException tooMuch() {
@@ -140,36 +105,6 @@ final class Stretch {
                 axis == Axis.X ? old.x() + by : old.x(),
                 axis == Axis.Y ? old.y() + by : old.y(),
                 axis == Axis.Z ? old.z() + by : old.z());
-    }
-
-    private Point point(Point old) {
-        return old.with(axis, at(old.along(axis)));
-    }
-
-    private Box box(Box old) {
-        return Box.between(point(old.low()), point(old.high()));
-    }
-
-    private Rect rect(Rect old) {
-        return Rect.of(box(old.at(0, 0)));
-    }
-
-    private Fixing fixing(Fixing old) {
-        Box zone = old.toolZone();
-        return new Fixing(
-                old.name(),
-                point(old.at()),
-                old.face(),
-                old.thread(),
-                old.grade(),
-                zone == null ? null : box(zone),
-                old.slot());
-    }
-
-    private Support support(Support old) {
-        int height = axis == Axis.Z ? at(old.height()) : old.height();
-        Rect area = axis == Axis.Z ? old.area() : rect(old.area());
-        return new Support(old.name(), area, height, old.under(), old.ratingKg(), old.pullOutN(), old.shearN());
     }
 
     private MassData mass(MassData old) {
