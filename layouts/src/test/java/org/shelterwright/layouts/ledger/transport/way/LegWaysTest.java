@@ -105,7 +105,7 @@ class LegWaysTest {
     }
 
     private static List<Row> rows(JourneyScene scene, int leg, String limit) {
-        return TransportRig.CHECKER.check(scene.legs().get(leg)).ledger().of("transport." + limit);
+        return TransportRig.rows(scene.legs().get(leg), limit);
     }
 
     /** The strongest leg governs: contents that hold on road and rail do not hold the 9 g of 14 CFR 25.561 (seen). */
