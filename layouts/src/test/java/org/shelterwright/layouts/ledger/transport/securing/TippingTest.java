@@ -274,4 +274,99 @@ class TippingTest {
         assertThat(open.row("walls").finding())
                 .isEqualTo("The Plain car states no strength of its front. Give \"stops\" in car plain.");
     }
+
+    private static TransportRig onWagon(int x, int y, int dx, int dy, Block.Way way) {
+        return new TransportRig()
+                .crate("a", x, y, 0, dx, dy, 1000, 1_000.0)
+                .block(new Block("a", way, List.of(Face.FRONT), 2, null));
+    }
+
+    /** The long flat wagon has a strip at each side, y 50 to 1120 and 1620 to 2690 mm, on which a chock holds 12 kN. */
+    @Test
+    void chocksHoldWhereBothSidesStandOnAStrip() {
+        assertThat(Blocking.of(bundle(onWagon(2_000, 370, 2_000, 2_000, Block.Way.CHOCKS)), Face.FRONT)
+                        .holdsN())
+                .isEqualTo(24_000);
+        assertThat(Blocking.of(bundle(onWagon(100, 50, 2_000, 2_640, Block.Way.CHOCKS)), Face.FRONT)
+                        .holdsN())
+                .as("at the very corner of the strips")
+                .isEqualTo(24_000);
+        for (TransportRig off : List.of(
+                onWagon(99, 370, 2_000, 2_000, Block.Way.CHOCKS),
+                onWagon(16_401, 370, 2_000, 2_000, Block.Way.CHOCKS),
+                onWagon(2_000, 49, 2_000, 2_000, Block.Way.CHOCKS),
+                onWagon(2_000, 370, 2_000, 2_321, Block.Way.CHOCKS),
+                onWagon(2_000, 1_200, 2_000, 800, Block.Way.CHOCKS),
+                onWagon(2_000, 370, 2_000, 1_000, Block.Way.CHOCKS))) {
+            assertThat(Blocking.of(bundle(off), Face.FRONT).missing())
+                    .startsWith("The wheels of Crate a do not stand on a strip of the Flat wagon, four axles, long");
+        }
+        assertThat(Blocking.of(bundle(onWagon(99, 370, 2_000, 2_000, Block.Way.CHOCKS)), Face.REAR)
+                        .missing())
+                .as("they do not act there")
+                .isNull();
+    }
+
+    /** Of the four spigots of a place two bear at once: 2 · 75 kN; they do not lock, so they hold nothing down. */
+    @Test
+    void spigotsHoldWhatStandsJustOnTheirPlace() {
+        Blocking seated = Blocking.of(bundle(onWagon(163, 151, 6_058, 2_438, Block.Way.SPIGOTS)), Face.FRONT);
+        Blocking other = Blocking.of(bundle(onWagon(163, 151, 6_058, 2_438, Block.Way.SPIGOTS)), Face.LEFT);
+        Blocking shifted = Blocking.of(bundle(onWagon(164, 151, 6_058, 2_438, Block.Way.SPIGOTS)), Face.FRONT);
+        Blocking shorter = Blocking.of(bundle(onWagon(163, 151, 6_057, 2_438, Block.Way.SPIGOTS)), Face.FRONT);
+
+        assertThat(seated.holdsN()).isEqualTo(150_000);
+        assertThat(seated.upN()).isZero();
+        assertThat(other.holdsN()).isZero();
+        assertThat(shifted.missing()).startsWith("Crate a stands on no container place ");
+        assertThat(shorter.missing()).startsWith("Crate a stands on no container place ");
+    }
+
+    /** The covered wagon bears 80 kN at its ends and 20 kN at its sides; 20 mm from them still leans. */
+    @Test
+    void whatLeansOnAWallIsHeldByIt() {
+        assertThat(lean(0, 500, Face.REAR).holdsN()).isEqualTo(80_000);
+        assertThat(lean(20, 500, Face.REAR).holdsN()).isEqualTo(80_000);
+        assertThat(lean(21, 500, Face.REAR).missing())
+                .isEqualTo("Crate a is to lean on the rear of Car but stands 21 mm from it. Move it there.");
+        assertThat(lean(500, 20, Face.RIGHT).holdsN()).isEqualTo(20_000);
+        assertThat(lean(500, 21, Face.RIGHT).missing()).contains(" stands 21 mm from it.");
+        assertThat(lean(500, 1_560, Face.LEFT).holdsN()).isEqualTo(20_000);
+        assertThat(lean(500, 1_559, Face.LEFT).missing()).contains(" stands 21 mm from it.");
+        assertThat(lean(13_636, 500, Face.FRONT).holdsN()).isEqualTo(80_000);
+    }
+
+    private static Blocking lean(int x, int y, Face side) {
+        TransportRig rig = covered()
+                .crate("a", x, y, 0, 1_000, 1_000, 1_000, 100.0)
+                .block(new Block("a", Block.Way.STOP, List.of(side), 1, null));
+        return Blocking.of(bundle(rig), side);
+    }
+
+    private static TransportRig covered() {
+        return new TransportRig().on("covered-wagon-2-axle");
+    }
+
+    /** A piece leans on one before it if they face each other in height and across, on every side of the car. */
+    @Test
+    void piecesLeanOnEachOtherWhereTheyFaceEachOther() {
+        assertThat(chain(Face.REAR, 0, 500, 1_000, 500)).isCloseTo(20_000, within(1e-6));
+        assertThat(chain(Face.RIGHT, 500, 0, 500, 1_000)).isCloseTo(5_000, within(1e-6));
+        assertThat(chain(Face.LEFT, 500, 1_580, 500, 580)).isCloseTo(5_000, within(1e-6));
+        assertThat(chain(Face.REAR, 0, 500, 1_000, 1_499)).as("by a millimetre").isCloseTo(20_000, within(1e-6));
+        assertThat(chain(Face.REAR, 0, 500, 1_000, 1_500)).as("past it").isNaN();
+        assertThat(chain(Face.RIGHT, 500, 0, 1_500, 1_000)).as("past it").isNaN();
+        assertThat(chain(Face.REAR, 0, 500, 1_021, 500)).as("too far behind").isNaN();
+    }
+
+    /** What the second crate of 100 kg gets of a wall that 300 kg lean on before it; NaN if it does not lean. */
+    private static double chain(Face side, int x, int y, int x2, int y2) {
+        TransportRig rig = covered()
+                .crate("a", x, y, 0, 1_000, 1_000, 1_000, 300.0)
+                .crate("b", x2, y2, 0, 1_000, 1_000, 1_000, 100.0)
+                .block(new Block("b", Block.Way.STOP, List.of(side), 1, null));
+        LegScene leg = rig.leg();
+        Blocking blocking = Blocking.of(Bundle.of(leg, leg.loads().get(0)).get(1), side);
+        return blocking.missing() == null ? blocking.holdsN() : Double.NaN;
+    }
 }
