@@ -19,6 +19,7 @@ import org.shelterwright.catalog.transit.Underside;
 import org.shelterwright.catalog.transit.WheelGroup;
 import org.shelterwright.layouts.check.JourneyChecker;
 import org.shelterwright.layouts.ledger.Row;
+import org.shelterwright.layouts.ledger.transport.LegLimit;
 import org.shelterwright.layouts.rules.LoadCase;
 import org.shelterwright.layouts.rules.RuleSet;
 import org.shelterwright.layouts.rules.RuleSets;
@@ -46,6 +47,8 @@ public final class TransportRig {
     private @Nullable String category = "C3";
     private @Nullable Double curveM = 250.0;
     private boolean packed;
+    private List<String> lifts = List.of();
+    private List<Restriction> restrictions = List.of();
 
     /** A car of no mass of its own, with a pair of anchor points every metre at the very edges of its deck. */
     public static TransitCar plainCar(int lengthMm, int widthMm, @Nullable Double anchorN) {
@@ -129,6 +132,16 @@ public final class TransportRig {
         return this;
     }
 
+    public TransportRig lifting(String... ids) {
+        lifts = List.of(ids);
+        return this;
+    }
+
+    public TransportRig past(Restriction... places) {
+        restrictions = List.of(places);
+        return this;
+    }
+
     public TransportRig packed() {
         packed = true;
         return this;
@@ -178,10 +191,10 @@ public final class TransportRig {
                 curveM,
                 false,
                 null,
-                List.of(),
+                restrictions,
                 List.of(),
                 List.of("car"),
-                List.of(),
+                lifts,
                 null);
         Journey journey = new Journey("rig", "Rig", pieces, List.of(load), List.of(leg), Map.of(), null, null);
         Transit transit = new Transit(
@@ -204,7 +217,18 @@ public final class TransportRig {
 
     /** The rows of one limit. */
     public List<Row> rows(String limit) {
-        return CHECKER.check(leg()).ledger().of("transport." + limit);
+        return rows(leg(), limit);
+    }
+
+    /** The rows of one limit on a leg. */
+    public static List<Row> rows(LegScene leg, String limit) {
+        List<LegLimit> asked = CHECKER.limits().stream()
+                .filter(one -> one.id().equals("transport." + limit))
+                .toList();
+        if (asked.isEmpty()) {
+            throw new AssertionError("There is no limit transport." + limit);
+        }
+        return new JourneyChecker(asked, CHECKER.ruleSets()).check(leg).ledger().rows();
     }
 
     /** The only row of a limit. */

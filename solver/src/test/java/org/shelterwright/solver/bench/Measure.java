@@ -24,6 +24,7 @@ public final class Measure {
         RUNS.put("studies", setting -> new StudyRuns(setting).run());
         RUNS.put("inside", setting -> new InsideRuns(setting).run());
         RUNS.put("revision", setting -> new RevisionRuns(setting).run());
+        RUNS.put("mutation", setting -> new MutationRuns(setting).run());
     }
 
     private Measure() {}

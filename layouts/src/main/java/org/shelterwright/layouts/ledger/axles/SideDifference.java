@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.shelterwright.catalog.carrier.Axle;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.catalog.space.Axis;
+import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.RowDraft;
 import org.shelterwright.layouts.ledger.Rows;
@@ -74,10 +75,13 @@ final class SideDifference extends VehicleLimit {
         boolean leftGoverns = left.get().worst() >= right.get().worst();
         Extreme worse = leftGoverns ? left.get() : right.get();
         if (worse.worst() > allowed) {
-            double track = axle.track() * 1e-6;
-            double axleKg = states.most(load, List.of(worse.state().mode())).nominal();
-            double moment = (worse.worst() - allowed) * axleKg * track / 2;
-            draft.mend(ShiftMend.of(scene, Axis.Y, leftGoverns ? -moment : moment));
+            double axleKg = states.most(load, List.of(worse.state().mode())).worst();
+            double tooMuchKg = (worse.worst() - allowed) * axleKg;
+            draft.mend(ShiftMend.of(
+                    scene,
+                    Axis.Y,
+                    leftGoverns ? -tooMuchKg : tooMuchKg,
+                    at -> difference.body().perY() + difference.body().perXy() * Lengths.metres(at.x())));
         }
         return draft.state(worse.state().text())
                 .nominal(worse.nominal())

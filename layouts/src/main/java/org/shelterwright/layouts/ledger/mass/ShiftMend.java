@@ -1,9 +1,11 @@
 package org.shelterwright.layouts.ledger.mass;
 
+import java.util.function.ToDoubleFunction;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
+import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.layout.Pin;
 import org.shelterwright.layouts.ledger.mend.Amounts;
 import org.shelterwright.layouts.scene.PlacedUnit;
@@ -19,22 +21,40 @@ public final class ShiftMend {
      * @param momentKgM moment that is wanted more along the axis (kg·m); below zero for less
      */
     public static String of(Scene scene, Axis axis, double momentKgM) {
-        PlacedUnit heaviest = null;
-        double heaviestKg = 0;
+        return of(scene, axis, momentKgM, at -> 1);
+    }
+
+    /**
+     * Names the unit that does most when it moves along an axis.
+     *
+     * @param wanted what is wanted more of a quantity; below zero for less
+     * @param perKgM what a moment of 1 kg·m along the axis adds to it where a mass stands, in the frame of the body
+     */
+    public static String of(Scene scene, Axis axis, double wanted, ToDoubleFunction<Point> perKgM) {
+        PlacedUnit best = null;
+        double bestDoes = 0;
         for (PlacedUnit unit : scene.units()) {
             Double massKg = unit.mass(Situation.ON_THE_ROAD).massKg();
-            if (massKg != null
-                    && massKg > heaviestKg
-                    && !pinned(unit.placement().pin(), axis)) {
-                heaviest = unit;
-                heaviestKg = massKg;
+            if (massKg != null && !pinned(unit.placement().pin(), axis)) {
+                double does = massKg * perKgM.applyAsDouble(centre(unit));
+                if (does > bestDoes) {
+                    best = unit;
+                    bestDoes = does;
+                }
             }
         }
-        String way = way(axis, momentKgM > 0);
-        if (heaviest == null) {
+        String way = way(axis, wanted > 0);
+        if (best == null) {
             return "Move mass " + way + ".";
         }
-        return sentence(heaviest, Math.abs(momentKgM) / heaviestKg, way, roomM(scene, heaviest, axis, momentKgM > 0));
+        return sentence(best, Math.abs(wanted) / bestDoes, way, roomM(scene, best, axis, wanted > 0));
+    }
+
+    private static Point centre(PlacedUnit unit) {
+        Point centre = unit.mass(Situation.ON_THE_ROAD).centre();
+        return centre == null
+                ? unit.outline(Situation.ON_THE_ROAD).centre()
+                : unit.pose(Situation.ON_THE_ROAD).apply(centre, unit.item().size());
     }
 
     private static double roomM(Scene scene, PlacedUnit unit, Axis axis, boolean up) {

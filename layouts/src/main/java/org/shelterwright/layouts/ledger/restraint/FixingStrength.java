@@ -16,8 +16,8 @@ import org.shelterwright.layouts.scene.Scene;
  * The fixings of a bolted unit hold it, and all that it carries, on the road: of every bolt {@code √((T/T₀)² + (V/V₀)²) ≤ 1} and
  * of what takes it {@code T/T₁ + V/V₁ ≤ 1}, with pull T and shear V after {@link
  * org.shelterwright.layouts.ledger.restraint.group.FlatGroup}, in every direction of every load case. T₀ is the proof load, or
- * the ultimate load where the case only asks that nothing comes off (ISO 898-1); V₀ = 0.6 T₀, and 0.5 T₀ above class 8.8 (EN
- * 1993-1-8, table 3.4, from memory). One row for each unit; the worst fixing, case and direction are named.
+ * the ultimate load where the case only asks that nothing comes off (ISO 898-1); V₀ = 0.6 T₀ of classes 4.6, 5.6 and 8.8, and 0.5 T₀ of all
+ * others (EN 1993-1-8, table 3.4, from memory). One row for each unit; the worst fixing, case and direction are named.
  */
 final class FixingStrength extends NamedLimit implements Limit.OfTotals {
     private final Fasteners fasteners;

@@ -1,6 +1,7 @@
 package org.shelterwright.layouts.ledger.restraint;
 
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.HardPoint;
 import org.shelterwright.catalog.fastener.Fastener;
@@ -27,10 +28,12 @@ public record HeldFixing(
         String into,
         double pullOutN,
         double shearN) {
-    /** Shear strength of a bolt with its thread in the shear plane, as a share of its tensile strength. */
+    /** Classes of bolts that bear more in shear, with the thread in the shear plane (EN 1993-1-8, table 3.4, from memory). */
+    private static final Set<String> TOUGH = Set.of("4.6", "5.6", "8.8");
+    /** Shear strength of these as a share of their tensile strength. */
     private static final double SHEAR_SHARE = 0.6;
-    /** The same of harder, more brittle classes. */
-    private static final double SHEAR_SHARE_HARD = 0.5;
+    /** The same of all others: harder, cold-worked or not known. */
+    private static final double SHEAR_SHARE_OTHERS = 0.5;
 
     /** A fixing, or in words what is missing to judge it. */
     record Judged(@Nullable HeldFixing fixing, String missing) {}
@@ -109,6 +112,6 @@ public record HeldFixing(
     }
 
     private static double shearShare(Fastener bolt) {
-        return bolt.ultimateN() / bolt.stressAreaMm2() > 950 ? SHEAR_SHARE_HARD : SHEAR_SHARE;
+        return TOUGH.contains(bolt.grade()) ? SHEAR_SHARE : SHEAR_SHARE_OTHERS;
     }
 }

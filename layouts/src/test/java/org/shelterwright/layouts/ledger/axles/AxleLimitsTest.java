@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Objects;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.catalog.carrier.Carrier.Kind;
@@ -106,6 +107,30 @@ class AxleLimitsTest {
                         "The left wheels of axle 2 of Truck bear up to 10 % of its load more than the other ones; allowed"
                                 + " are 7 %.");
         assertThat(rear.mend()).startsWith("Move mass to the right: Box alone would do it with");
+    }
+
+    /** The mend of each side brings the axle just to its bound, and a millimetre less does not. */
+    @Test
+    void theMendOfADifferenceOfSidesHolds() {
+        for (int sign : new int[] {1, -1}) {
+            int from = sign > 0 ? 1000 : 0;
+            Row broken = find(sided(from).rows(new SideDifference()), "axle 2");
+            int mm = Integer.parseInt(Objects.requireNonNull(broken.mend()).replaceAll("\\D+", ""));
+
+            Row mended = find(sided(from - sign * (mm + 1)).rows(new SideDifference()), "axle 2");
+            Row less = find(sided(from - sign * (mm - 1)).rows(new SideDifference()), "axle 2");
+
+            assertThat(mended.verdict()).as(broken.mend()).isEqualTo(Verdict.CLOSE);
+            assertThat(mended.mend()).isNull();
+            assertThat(less.verdict()).as(broken.mend()).isEqualTo(Verdict.BROKEN);
+        }
+    }
+
+    private static Rig sided(int y) {
+        return new Rig()
+                .limit(Figure.SIDE_DIFFERENCE, 0.07)
+                .carrier(TestCarrier.truck().build())
+                .cube("box", 800, 2000, y, 0);
     }
 
     @Test

@@ -5,19 +5,15 @@ import static org.assertj.core.api.Assertions.within;
 import static org.shelterwright.layouts.ledger.cables.CablePost.at;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Box;
-import org.shelterwright.catalog.space.Pose;
-import org.shelterwright.catalog.space.QuarterTurn;
 import org.shelterwright.layouts.brief.Duty;
 import org.shelterwright.layouts.brief.Wire;
-import org.shelterwright.layouts.cable.CableNet;
 import org.shelterwright.layouts.check.Checker;
-import org.shelterwright.layouts.layout.Layout;
-import org.shelterwright.layouts.layout.Place;
 import org.shelterwright.layouts.layout.Run;
-import org.shelterwright.layouts.ledger.Ledger;
-import org.shelterwright.layouts.ledger.LedgerBuilder;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.scene.Scene;
@@ -340,22 +336,302 @@ class CableLimitsTest {
         assertThat(line.label()).isEqualTo("1 wire");
     }
 
+    /** Along the wall in two bends: the straight before each corner is all that the bend has, 35.2 mm for four times 8.8 mm. */
     @Test
-    void theLiveLedgerFollowsAMoveAsAFullOneDoes() {
-        Checker checker = Checker.standard();
-        Layout layout = routed().layout();
-        LedgerBuilder live = new LedgerBuilder(checker.book());
-        Scene scene = checker.scene(layout);
-        live.update(scene);
-        for (int x : new int[] {1100, 900, 1000, 1300}) {
-            scene = scene.with(layout.placements()
-                    .get("rack-1")
-                    .withStation(Place.onFloor(new Pose(at(x, 0, 0), QuarterTurn.R90))));
+    void aCornerWithJustItsBendIsCloseAndOneMicrometreLessIsBroken() {
+        assertThat(cornered(35_200).row("cables.bend").verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(cornered(35_199).row("cables.bend").verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(cornered(100_000).row("cables.bend").verdict()).isEqualTo(Verdict.MET);
+    }
 
-            Ledger followed = live.update(scene);
+    private static CablePost cornered(int up) {
+        Point a = at(1300, 0, 900);
+        Point b = at(3300, 0, 900);
+        return new CablePost()
+                .power("w1", "supply-3x1.5", null)
+                .route("w1", "supply-3x1.5", Run.free(List.of(a, a.plus(new Point(0, 0, up)), b.plus(new Point(0, 0, up)), b)));
+    }
 
-            assertThat(followed.rows()).isEqualTo(checker.check(scene.layout()).rows());
+    @Test
+    void aStraightCableHasNoCorner() {
+        CablePost post = new CablePost()
+                .power("w1", "supply-3x1.5", null)
+                .route("w1", "supply-3x1.5", Run.free(List.of(at(1300, 0, 900), at(3300, 0, 900))));
+
+        assertThat(post.row("cables.bend").doesNotApply()).isTrue();
+        assertThat(post.row("cables.bend").finding()).isEqualTo("No cable has a corner.");
+        assertThat(post.row("cables.fill").finding()).isEqualTo("No cable lies in a tray.");
+        assertThat(post.row("cables.class").verdict()).isEqualTo(Verdict.MET);
+        assertThat(post.row("cables.length").finding()).isEqualTo("No wire has a greatest length.");
+        assertThat(post.row("cables.loss").finding()).isEqualTo("No wire has a frequency and a greatest loss.");
+    }
+
+    /** A channel of balanced cable has 90 m of fixed cable (100 m channel, as quoted from building cabling). */
+    @Test
+    void theShorterOfKindAndBriefBindsTheLength() {
+        Row ofKind = data(null).row("cables.length");
+        Row ofBrief = data(5_000_000).row("cables.length");
+        Row beyond = data(95_000_000).row("cables.length");
+
+        assertThat(ofKind.capacity()).isEqualTo(90.0);
+        assertThat(ofKind.source().clause()).isEqualTo("100 m channel, 90 m of it fixed");
+        assertThat(ofBrief.capacity()).isEqualTo(5.0);
+        assertThat(ofBrief.source().document()).isEqualTo("Brief");
+        assertThat(beyond.capacity()).isEqualTo(90.0);
+        assertThat(data(90_000_000).row("cables.length").source().document())
+                .as("as long as the kind allows")
+                .isEqualTo("Brief");
+    }
+
+    private static CablePost data(@Nullable Integer longest) {
+        return new CablePost()
+                .wire(new Wire("w2", "rack-1/network", "rack-2/network", "data-4x2", longest))
+                .byTray("w2", "data-4x2", "signal tray", 500, 1900);
+    }
+
+    @Test
+    void powerAlongSignalForJustTheAllowedLengthIsClose() {
+        CablePost post = routed();
+        post.wire(new Wire("w2", "rack-1/network", "rack-2/network", "data-4x2", null));
+        post.byTray("w2", "data-4x2", "signal tray", 500, 1900);
+
+        Row row = post.limit("cables.parallel", 1800).row("cables.separation");
+
+        assertThat(row.verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(row.units()).containsExactly("rack-1", "rack-2");
+    }
+
+    @Test
+    void figuresThatAreNotSetAreNamed() {
+        CablePost post = routed().withoutRules();
+
+        for (String limit : List.of("cables.separation", "cables.fill", "cables.drop")) {
+            assertThat(post.row(limit).verdict()).as(limit).isEqualTo(Verdict.NOT_ASSESSED);
+            assertThat(post.row(limit).finding()).as(limit).startsWith("No value is set for ");
         }
-        assertThat(CableNet.of(scene).of("rack-1")).hasSize(1);
+        assertThat(post.row("cables.fill").finding()).contains("(cables.tray-fill)");
+        assertThat(post.row("cables.separation").finding()).contains("(cables.separation)");
+        assertThat(post.limit("cables.separation", 100).row("cables.separation").finding())
+                .contains("(cables.parallel)");
+        assertThat(post.row("cables.drop").finding()).contains("(cables.voltage-drop)");
+        assertThat(post.limit("cables.voltage-drop", 0.05).row("cables.drop").finding())
+                .contains("(cables.conductor-temperature)");
+    }
+
+    @Test
+    void aTrayOfExactlyItsFillIsClose() {
+        CablePost post = new CablePost().power("w1", "battery-2x50", null);
+        post.byTray("w1", "battery-2x50", "power tray", 300, 1800);
+        double share = Math.PI / 4 * 27 * 27 / 1000;
+
+        assertThat(post.limit("cables.tray-fill", share + 1e-12).row("cables.fill").verdict())
+                .isEqualTo(Verdict.CLOSE);
+        assertThat(post.row("cables.fill").finding()).endsWith(": 0 mm² are left.");
+        assertThat(post.limit("cables.tray-fill", share - 1e-9).row("cables.fill").verdict())
+                .isEqualTo(Verdict.BROKEN);
+        assertThat(post.row("cables.fill").units()).containsExactly("rack-1", "rack-2");
+    }
+
+    @Test
+    void ofManyCablesInATrayEightAreNamed() {
+        assertThat(many(8).row("cables.fill").finding()).contains(", by 8 cables (w1, w2, w3, w4, w5, w6, w7, w8): ");
+        assertThat(many(9).row("cables.fill").finding())
+                .contains(", by 9 cables (w1, w2, w3, w4, w5, w6, w7, w8, ...): ");
+    }
+
+    private static CablePost many(int count) {
+        CablePost post = new CablePost();
+        for (int i = 1; i <= count; i++) {
+            post.power("w" + i, "supply-3x1.5", null);
+            post.byTray("w" + i, "supply-3x1.5", "power tray", 300, 1800);
+        }
+        return post;
+    }
+
+    @Test
+    void aCableAmongOthersBearsLess() {
+        CablePost post = many(2).limit("cables.grouping", 0.5);
+
+        List<Row> rows = post.rows("cables.current");
+
+        assertThat(rows).hasSize(2).extracting(Row::verdict).containsOnly(Verdict.BROKEN);
+        assertThat(rows.get(0).finding())
+                .isEqualTo("Wire w1 to Rack 2, power carries 10 A of 9.8 A that its cable bears among others: 0.3 A too"
+                        + " much.");
+        assertThat(many(2).withoutRules().row("cables.current").finding()).contains("(cables.grouping)");
+    }
+
+    @Test
+    void aCableThatCarriesAllItBearsIsClose() {
+        assertThat(duty(19.5, null).row("cables.current").verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(duty(19.5, null).row("cables.current").finding())
+                .isEqualTo("Wire w1 to Rack 2, power carries 19.5 A of 19.5 A that its cable bears: 0 A are left.");
+        assertThat(duty(19.6, null).row("cables.current").verdict()).isEqualTo(Verdict.BROKEN);
+    }
+
+    /** 2 · 4.41 m · 10 A · 13.3 mΩ/m · 1.2 of 24 V (by hand) as the greatest drop, and a millionth less. */
+    @Test
+    void aDropOfJustWhatIsAllowedIsClose() {
+        double share = 2 * 4.41 * 10 * 0.0133 * 1.2 / 24;
+
+        assertThat(duty(10.0, share + 1e-9).row("cables.drop").verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(duty(10.0, share - 1e-6).row("cables.drop").verdict()).isEqualTo(Verdict.BROKEN);
+    }
+
+    private static CablePost duty(double currentA, @Nullable Double dropShare) {
+        return new CablePost()
+                .wire(new Wire(
+                        "w1",
+                        "rack-1/power",
+                        "rack-2/power",
+                        "supply-3x1.5",
+                        null,
+                        null,
+                        new Duty(24.0, null, currentA, dropShare, null, null),
+                        null,
+                        null,
+                        null))
+                .byTray("w1", "supply-3x1.5", "power tray", 300, 1800);
+    }
+
+    @Test
+    void aSignalCableCarriesNoPower() {
+        assertThat(data(null).row("cables.current").finding()).isEqualTo("No wire carries power.");
+        assertThat(data(null).row("cables.drop").finding()).isEqualTo("No wire carries power.");
+        assertThat(data(null).row("cables.current").doesNotApply()).isTrue();
+    }
+
+    private static CablePost aerials(int count, @Nullable Duty duty) {
+        CablePost post = new CablePost();
+        for (int i = 1; i <= count; i++) {
+            String id = "w" + i;
+            post.wire(new Wire(
+                    id, "rack-1/aerial", "rack-2/aerial", "rf-50-5", null, null, duty, null, null, null));
+            post.byTray(id, "rf-50-5", "signal tray", 400, 1900);
+        }
+        return post;
+    }
+
+    @Test
+    void aLineWithoutFrequencyOrLossIsNotAssessed() {
+        Row one = aerials(1, null).row("cables.loss");
+        Row two = aerials(2, new Duty(null, null, null, null, 150.0, null)).row("cables.loss");
+
+        assertThat(one.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+        assertThat(one.units()).containsExactly("rack-1", "rack-2");
+        assertThat(one.finding())
+                .isEqualTo("The frequency and the greatest loss of wire w1 are not known. Give frequencyMHz and lossDb in"
+                        + " its duty.");
+        assertThat(two.finding()).endsWith(" in its duty. (and 1 wire more)");
+    }
+
+    /** 20.0 dB/100 m at 150 MHz, as printed for RG-58C/U (seen), on 4.62 m: 0.924 dB. */
+    @Test
+    void aLineOfJustItsGreatestLossIsClose() {
+        double loss = Objects.requireNonNull(aerials(1, new Duty(null, null, null, null, 150.0, 1.0))
+                .row("cables.loss")
+                .demand());
+
+        assertThat(loss).isCloseTo(0.924, within(0.002));
+        assertThat(aerials(1, new Duty(null, null, null, null, 150.0, loss)).row("cables.loss").verdict())
+                .isEqualTo(Verdict.CLOSE);
+        assertThat(aerials(1, new Duty(null, null, null, null, 150.0, loss - 1e-6))
+                        .row("cables.loss")
+                        .verdict())
+                .isEqualTo(Verdict.BROKEN);
+    }
+
+    /** The least way out across a run: of a cuboid 40 mm wide and 30 mm high, of a run 10 mm from its side and 12 mm from its top. */
+    @Test
+    void depthIsTheLeastWayOutAcrossTheRun() {
+        Box solid = Box.ofMm(20, 0, 0, 50, 40, 30);
+
+        assertThat(RunsClear.depth(at(0, 10, 18), at(100, 10, 18), solid)).isEqualTo(10_000);
+        assertThat(RunsClear.depth(at(100, 10, 18), at(0, 10, 18), solid)).isEqualTo(10_000);
+        assertThat(RunsClear.depth(at(0, 35, 18), at(100, 35, 18), solid)).isEqualTo(5_000);
+        assertThat(RunsClear.depth(at(0, 20, 27), at(100, 20, 27), solid)).isEqualTo(3_000);
+        assertThat(RunsClear.depth(at(0, 40, 18), at(100, 40, 18), solid)).as("on its face").isZero();
+        assertThat(RunsClear.depth(at(0, 50, 18), at(100, 50, 18), solid)).as("beside it").isZero();
+        assertThat(RunsClear.depth(at(0, 10, 18), at(20, 10, 18), solid)).as("up to it").isZero();
+        assertThat(RunsClear.depth(at(50, 10, 18), at(90, 10, 18), solid)).as("from it").isZero();
+        assertThat(RunsClear.depth(at(0, 10, 18), at(21, 10, 18), solid)).isEqualTo(10_000);
+        assertThat(RunsClear.depth(at(30, 10, 0), at(30, 10, 10), solid)).as("up into it").isEqualTo(10_000);
+        assertThat(CableLimits.passes(at(0, 10, 18), at(100, 10, 18), solid)).isTrue();
+        assertThat(CableLimits.passes(at(0, 40, 18), at(100, 40, 18), solid)).isFalse();
+    }
+
+    @Test
+    void aCableThatLeavesTheBodyIsBroken() {
+        CablePost post = new CablePost().power("w1", "supply-3x1.5", null);
+        post.route(
+                "w1",
+                "supply-3x1.5",
+                Run.free(List.of(at(1300, 0, 900), at(1300, 0, 2001), at(3300, 0, 2001), at(3300, 0, 900))));
+
+        assertThat(post.row("cables.clear").verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(post.row("cables.clear").finding())
+                .isEqualTo("Wire w1 to Rack 2, power leaves the inside of the body other than by an entry panel.");
+        assertThat(post.row("cables.clear").mend()).isEqualTo("Route it again, or move what stands in its way.");
+    }
+
+    @Test
+    void aWireWhoseCableIsNotChosenYetIsNotAssessed() {
+        CablePost post = new CablePost()
+                .wire(new Wire(
+                        "w1", "rack-1/power", "rack-2/power", null, null, "supply-3", null, null, null, null));
+
+        assertThat(post.row("cables.connectors").verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+        assertThat(post.row("cables.connectors").finding())
+                .isEqualTo("The cable of wire w1 is not chosen yet. Route the wires.");
+    }
+
+    @Test
+    void bothEndsOfACableMustFit() {
+        CablePost post = new CablePost().wire(new Wire("w1", "rack-1/network", "rack-2/power", "data-4x2", null));
+
+        assertThat(post.rows("cables.connectors"))
+                .extracting(Row::finding)
+                .containsExactly(
+                        "Rack 2, power takes power cables, but wire w1 is of Data cable 4 x 2, a signal cable.");
+    }
+
+    @Test
+    void aPanelWithJustEnoughPlacesHoldsAndUnusedOnesDoNotApply() {
+        CablePost post = new CablePost();
+        post.wire(new Wire("w1", "rack-2/power", "body/panel", "supply-3x1.5", null));
+        post.route("w1", "supply-3x1.5", Run.free(List.of(at(3300, 0, 900), at(3300, 0, 1200), at(3500, 0, 1200))));
+
+        assertThat(post.row("cables.panel").verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(post.row("cables.panel").finding()).isEqualTo("The panel has 1 place for 1 cable.");
+        assertThat(routed().row("cables.panel").doesNotApply()).isTrue();
+        assertThat(routed().row("cables.panel").finding()).isEqualTo("No wire goes through an entry panel.");
+    }
+
+    @Test
+    void ofSomeWiresWithoutARouteEachIsNamed() {
+        CablePost post = routed();
+        post.wire(new Wire("w2", "rack-1/network", "rack-2/network", "data-4x2", null));
+
+        List<Row> rows = post.rows("cables.routed");
+
+        assertThat(rows).singleElement().satisfies(row -> {
+            assertThat(row.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+            assertThat(row.title()).isEqualTo("Routes of wires, w2");
+            assertThat(row.mend()).isEqualTo("Route the wires: shelterwright route FILE.");
+        });
+        assertThat(new CablePost().power("w1", "supply-3x1.5", null).row("cables.panel").doesNotApply())
+                .isTrue();
+    }
+
+    @Test
+    void ofTheWiresThatHoldTheTightestIsTold() {
+        CablePost post = new CablePost();
+        post.power("w1", "supply-3x1.5", 20_000_000).byTray("w1", "supply-3x1.5", "power tray", 300, 1800);
+        post.power("w2", "supply-3x1.5", 10_000_000).byTray("w2", "supply-3x1.5", "power tray", 300, 1800);
+        post.power("w3", "supply-3x1.5", 4_000_000).byTray("w3", "supply-3x1.5", "power tray", 300, 1800);
+
+        assertThat(post.rows("cables.length"))
+                .extracting(Row::title)
+                .containsExactly("Length of wire, w3", "Length of wire, w2");
     }
 }

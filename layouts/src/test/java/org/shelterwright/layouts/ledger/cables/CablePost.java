@@ -25,6 +25,8 @@ import org.shelterwright.layouts.layout.Place;
 import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.layout.Route;
 import org.shelterwright.layouts.layout.Run;
+import org.shelterwright.layouts.ledger.LedgerBuilder;
+import org.shelterwright.layouts.ledger.LimitBook;
 import org.shelterwright.layouts.ledger.Row;
 
 /**
@@ -63,6 +65,7 @@ final class CablePost {
     private final List<Wire> wires = new ArrayList<>();
     private final Map<String, Route> routes = new LinkedHashMap<>();
     private final Map<String, Double> limits = new LinkedHashMap<>();
+    private List<String> ruleSets = List.of("shelter-common");
     private Pose first = pose(Point.ofMm(1000, 0, 0));
 
     CablePost wire(Wire wire) {
@@ -87,6 +90,12 @@ final class CablePost {
                 Run.free(List.of(at(1000 + off, 0, 900), at(1000 + off, 0, height), at(1000 + off, 50, height))),
                 new Run(tray, null, List.of(at(1000 + off, 50, height), at(3000 + off, 50, height))),
                 Run.free(List.of(at(3000 + off, 50, height), at(3000 + off, 0, height), at(3000 + off, 0, 900))));
+    }
+
+    /** Chooses no rule set, so that no figure is set. */
+    CablePost withoutRules() {
+        ruleSets = List.of();
+        return this;
     }
 
     CablePost limit(String id, double value) {
@@ -122,7 +131,7 @@ final class CablePost {
                         new UnitSpec("rack-2", "Rack 2", "rack", "racks")),
                 0,
                 List.of(),
-                List.of("shelter-common"),
+                ruleSets,
                 limits,
                 wires,
                 null);
@@ -141,7 +150,9 @@ final class CablePost {
 
     /** Rows of one limit. */
     List<Row> rows(String limit) {
-        return CHECKER.check(layout()).of(limit);
+        return LedgerBuilder.full(
+                        new LimitBook(List.of(CHECKER.book().limit(limit).orElseThrow())), CHECKER.scene(layout()))
+                .rows();
     }
 
     Row row(String limit) {

@@ -14,7 +14,11 @@ import org.shelterwright.layouts.rules.LoadCase.Basis;
 
 class BoltsTest {
     private static HeldFixing held(String grade) {
-        Fastener bolt = Objects.requireNonNull(Fasteners.builtIn().of("M10", grade));
+        return held(Objects.requireNonNull(Fasteners.builtIn().of("M10", grade)));
+    }
+
+    private static HeldFixing held(Fastener bolt) {
+        String grade = bolt.grade();
         Fixing fixing = new Fixing("F1", Point.ORIGIN, Face.BOTTOM, "M10", grade, null);
         PlacedFixing placed = new PlacedFixing(fixing, Point.ORIGIN, Face.BOTTOM, null, false);
         return new HeldFixing(placed, bolt, null, "rail", 5000, 8000);
@@ -30,6 +34,15 @@ class BoltsTest {
         assertThat(held("8.8").boltUse(0, 0.6 * 46_400, Basis.ULTIMATE)).isCloseTo(1, within(1e-9));
         assertThat(held("10.9").boltUse(0, 0.5 * 48_100, Basis.PROOF)).isCloseTo(1, within(1e-9));
         assertThat(held("10.9").boltUse(60_300, 0, Basis.ULTIMATE)).isCloseTo(1, within(1e-9));
+    }
+
+    /** Cold-worked classes bear half in shear too (EN 1993-1-8, table 3.4, from memory): M10 5.8 with 380 MPa on 58 mm². */
+    @Test
+    void coldWorkedClassesBearHalfInShear() {
+        assertThat(held(new Fastener("M10", "5.8", 10, 1.5, 58, 22_040, 30_160)).boltUse(0, 11_020, Basis.PROOF))
+                .isCloseTo(1, within(1e-9));
+        assertThat(held(new Fastener("M10", "5.6", 10, 1.5, 58, 16_240, 29_000)).boltUse(0, 0.6 * 16_240, Basis.PROOF))
+                .isCloseTo(1, within(1e-9));
     }
 
     /** 3-4-5: 0.6 of the tensile and 0.8 of the shear strength are all of a bolt; halves of both are all of a hard point. */

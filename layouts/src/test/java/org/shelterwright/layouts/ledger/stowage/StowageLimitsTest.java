@@ -5,6 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.shelterwright.layouts.rules.Figure;
+import org.shelterwright.layouts.ledger.Limit;
+import org.shelterwright.catalog.item.Purpose;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Interior;
 import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.Stowage;
@@ -29,11 +35,13 @@ import org.shelterwright.layouts.trial.TrialPiece;
 class StowageLimitsTest {
     private boolean asked;
     private String lock = "drawer lock";
-    private final Trial trial = Trial.in(TrialBody.of(6000, 2000, 2000)).rules("shelter-common");
+    private @Nullable Double leastC;
+    private @Nullable Double mostC;
+    private Trial trial = Trial.in(TrialBody.of(6000, 2000, 2000)).rules("shelter-common");
 
     private TrialItem locker() {
         Stowage drawer = new Stowage(
-                "drawer", Box.ofMm(50, 50, 100, 550, 450, 300), 10, StowageKind.DRAWER, null, lock, null, null);
+                "drawer", Box.ofMm(50, 50, 100, 550, 450, 300), 10, StowageKind.DRAWER, null, lock, leastC, mostC);
         MassData empty = MassData.of(30, Point.ofMm(300, 250, 200), MassBasis.WEIGHED);
         return TrialItem.of("locker", 600, 500, 400).stowage(drawer).interior(new Interior(empty, List.of()));
     }
@@ -267,5 +275,326 @@ class StowageLimitsTest {
         assertThat(row("locked").verdict()).isEqualTo(Verdict.NOT_ASSESSED);
         assertThat(row("locked").finding())
                 .isEqualTo("What keeps the drawer of Locker closed on the road is not stated.");
+    }
+
+    @Test
+    void everyPieceHasItsPlaceInTheUnitThatIsAskedFor() {
+        in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100);
+        assertThat(row("placed").finding()).isEqualTo("Every loose piece has its place.");
+        assertThat(row("placed").verdict()).isEqualTo(Verdict.MET);
+
+        StowageLimitsTest elsewhere = new StowageLimitsTest()
+                .in(
+                        new PieceSpec("a", "A", "a", "crate", null, null, null, false, null, null),
+                        TrialPiece.loose("a", 100, 100, 50),
+                        50,
+                        50,
+                        100,
+                        Posture.AS_IS);
+        assertThat(elsewhere.row("placed").finding()).isEqualTo("1 piece to stow: A (in locker, not in crate).");
+        assertThat(elsewhere.row("placed").units()).containsExactly("locker");
+    }
+
+    @Test
+    void ofManyPiecesToStowEightAreNamed() {
+        for (int i = 1; i <= 9; i++) {
+            trial.piece(
+                    PieceSpec.of("p" + i, "P" + i, "p" + i),
+                    TrialPiece.loose("p" + i, 10, 10, 10).build(),
+                    null);
+        }
+
+        assertThat(row("placed").finding())
+                .isEqualTo("9 pieces to stow: P1, P2, P3, P4, P5, P6, P7, P8 and 1 more.");
+    }
+
+    @Test
+    void aLayoutWithoutPiecesHasNothingToHold() {
+        for (Limit limit : StowageLimits.all()) {
+            assertThat(trial.rows(limit)).as(limit.id()).allMatch(Row::doesNotApply);
+        }
+    }
+
+    /** One micrometre beyond each of the six sides. */
+    @ParameterizedTest
+    @CsvSource({"49.999, 50, 100", "50, 49.999, 100", "50, 50, 99.999", "450.001, 50, 100", "50, 350.001, 100", "50, 50, 200.001"})
+    void aMicrometreBeyondItsPlaceIsBroken(double x, double y, double z) {
+        trial.piece(
+                PieceSpec.of("a", "a", "a"),
+                TrialPiece.loose("a", 100, 100, 100).build(),
+                PiecePlace.stowed("a", "locker", "drawer", micrometres(x, y, z), Posture.AS_IS));
+
+        assertThat(row("inside").verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(row("inside").demand()).isEqualTo(0.001);
+    }
+
+    private static Point micrometres(double x, double y, double z) {
+        return new Point((int) Math.round(1000 * x), (int) Math.round(1000 * y), (int) Math.round(1000 * z));
+    }
+
+    @Test
+    void theDeepestOverlapIsNamedWithWhatMendsIt() {
+        in("a", TrialPiece.loose("a", 100, 100, 100), 50, 50, 100)
+                .in("b", TrialPiece.loose("b", 100, 100, 100), 145, 50, 100)
+                .in("c", TrialPiece.loose("c", 100, 100, 100), 225, 50, 100);
+
+        assertThat(row("overlap").finding()).isEqualTo("b and c in the drawer of Locker overlap by 20 mm.");
+        assertThat(row("overlap").mend()).isEqualTo("Move c by at least 20 mm.");
+    }
+
+    @Test
+    void piecesOnTheBottomRestOnTheirWholeBase() {
+        in("a", TrialPiece.loose("a", 75, 100, 50), 50, 50, 100);
+
+        assertThat(row("rest").finding()).isEqualTo("Every piece in the drawer of Locker rests on its whole base.");
+    }
+
+    /** Two of three parts of the base lie on two pieces, 40 and 35 mm of 100: 75 % (by hand); 1 mm less is too little. */
+    @Test
+    void theRestsOnSeveralPiecesAddUp() {
+        in("a", TrialPiece.loose("a", 40, 100, 50), 50, 50, 100)
+                .in("b", TrialPiece.loose("b", 35, 100, 50), 115, 50, 100)
+                .in("c", TrialPiece.loose("c", 100, 100, 50), 50, 50, 150);
+        StowageLimitsTest less = new StowageLimitsTest()
+                .in("a", TrialPiece.loose("a", 40, 100, 50), 50, 50, 100)
+                .in("b", TrialPiece.loose("b", 34, 100, 50), 116, 50, 100)
+                .in("c", TrialPiece.loose("c", 100, 100, 50), 50, 50, 150);
+
+        assertThat(row("rest").verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(less.row("rest").verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(less.row("rest").finding())
+                .isEqualTo("c in the drawer of Locker rests on 74 % of its base; at least 75 %.");
+    }
+
+    /** A base of 100 x 100 mm of which 90 x 90 mm lie on another: 81 %; beside it, at the same height, it rests on nothing. */
+    @Test
+    void onlyWhatIsRightBelowHoldsAPiece() {
+        in("a", TrialPiece.loose("a", 90, 90, 50), 50, 50, 100)
+                .in("b", TrialPiece.loose("b", 100, 100, 50), 50, 50, 150);
+        StowageLimitsTest beside = new StowageLimitsTest()
+                .in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100)
+                .in("b", TrialPiece.loose("b", 100, 100, 50), 150, 50, 150)
+                .in("c", TrialPiece.loose("c", 100, 100, 50), 350, 350, 100);
+
+        assertThat(row("rest").capacity()).isCloseTo(0.81, within(1e-12));
+        assertThat(beside.row("rest").capacity()).isZero();
+    }
+
+    @Test
+    void whatLiesOnTwoFragilePiecesNamesBoth() {
+        in("glass", TrialPiece.loose("glass", 50, 100, 50).fragile(), 50, 50, 100)
+                .in("lens", TrialPiece.loose("lens", 50, 100, 50).fragile(), 100, 50, 100)
+                .in("b", TrialPiece.loose("b", 100, 100, 50), 50, 50, 150);
+        StowageLimitsTest below = new StowageLimitsTest()
+                .in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100)
+                .in("glass", TrialPiece.loose("glass", 100, 100, 50).fragile(), 50, 50, 150);
+
+        assertThat(row("fragile").demand()).isEqualTo(2.0);
+        assertThat(row("fragile").finding())
+                .isEqualTo("Something lies on glass and lens in the drawer of Locker, which are fragile.");
+        assertThat(below.row("fragile").verdict()).isEqualTo(Verdict.MET);
+        assertThat(below.row("fragile").finding()).isEqualTo("Nothing lies on a fragile piece in the drawer of Locker.");
+    }
+
+    @Test
+    void aPlaceOfExactlyItsRatingIsCloseAndAMassThatIsNotStatedIsNamed() {
+        in("a", TrialPiece.loose("a", 100, 100, 50).kg(10.0), 50, 50, 100);
+        StowageLimitsTest unknown = new StowageLimitsTest()
+                .in("a", TrialPiece.loose("a", 100, 100, 50).kg(null), 50, 50, 100)
+                .in("b", TrialPiece.loose("b", 100, 100, 50).kg(null), 200, 50, 100);
+
+        assertThat(row("mass").verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(unknown.row("mass").verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+        assertThat(unknown.row("mass").finding())
+                .isEqualTo("The mass of a and b in the drawer of Locker are not stated.");
+    }
+
+    /** 25 mm for fingers (common practice): exactly as much is enough, one micrometre less is not. */
+    @Test
+    void fingersThatJustFitAreCloseAndAMicrometreLessIsBroken() {
+        in("a", TrialPiece.loose("a", 500, 350, 50).grip(null), 50, 75, 100);
+        StowageLimitsTest less = new StowageLimitsTest();
+        less.trial.piece(
+                PieceSpec.of("a", "a", "a"),
+                TrialPiece.loose("a", 500, 350, 50).grip(null).build(),
+                PiecePlace.stowed("a", "locker", "drawer", micrometres(50, 74.999, 100), Posture.AS_IS));
+
+        assertThat(row("grip").verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(less.row("grip").verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(less.row("grip").capacity()).isEqualTo(24.999);
+    }
+
+    @Test
+    void aNeighbourThatIsNotBesideAPieceTakesNoRoom() {
+        // given one above, and one beside that is farther along
+        in("a", TrialPiece.loose("a", 100, 300, 50).grip(null), 50, 100, 100)
+                .in("above", TrialPiece.loose("above", 100, 300, 50), 50, 100, 150)
+                .in("along", TrialPiece.loose("along", 100, 50, 50), 200, 50, 100);
+
+        assertThat(row("grip").capacity()).isEqualTo(50.0);
+    }
+
+    @Test
+    void neighboursOnBothSidesCount() {
+        in("a", TrialPiece.loose("a", 490, 100, 50).grip(null), 55, 200, 100)
+                .in("right", TrialPiece.loose("right", 100, 100, 50), 50, 60, 100)
+                .in("left", TrialPiece.loose("left", 100, 100, 50), 50, 335, 100);
+
+        assertThat(row("grip").capacity()).as("40 and 35 mm").isEqualTo(35.0);
+        assertThat(row("grip").verdict()).isEqualTo(Verdict.MET);
+    }
+
+    @Test
+    void aPieceWithAHandleNeedsNoRoom() {
+        in("a", TrialPiece.loose("a", 500, 400, 50), 50, 50, 100);
+
+        assertThat(row("grip").finding()).isEqualTo("Every piece in the drawer of Locker has a handle of its own.");
+    }
+
+    @Test
+    void goodsThatMayLieTogetherAreFine() {
+        in("spirit", TrialPiece.loose("spirit", 100, 100, 50).goods("3", "5.1"), 50, 50, 100)
+                .in("fuel", TrialPiece.loose("fuel", 100, 100, 50).goods("3"), 200, 50, 100);
+        StowageLimitsTest plain = new StowageLimitsTest()
+                .in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100);
+
+        assertThat(row("goods-apart").verdict()).isEqualTo(Verdict.MET);
+        assertThat(row("goods-apart").finding())
+                .isEqualTo("The dangerous goods in Locker may lie beside each other.");
+        assertThat(plain.row("goods-apart").doesNotApply()).isTrue();
+    }
+
+    @Test
+    void everyPairOfGoodsCounts() {
+        in("spirit", TrialPiece.loose("spirit", 100, 100, 50).goods("3", "5.1"), 50, 50, 100)
+                .in("bleach", TrialPiece.loose("bleach", 100, 100, 50).goods("5.1"), 200, 50, 100)
+                .in("fuel", TrialPiece.loose("fuel", 100, 100, 50).goods("3", "5.1"), 350, 50, 100);
+
+        assertThat(row("goods-apart").demand()).isEqualTo(2.0);
+    }
+
+    @Test
+    void aPieceThatBearsJustTheRoomIsFine() {
+        in("kit", TrialPiece.loose("kit", 100, 100, 50).bears(5.0, 40.0), 50, 50, 100);
+        StowageLimitsTest cold = new StowageLimitsTest()
+                .in("kit", TrialPiece.loose("kit", 100, 100, 50).bears(6.0, null), 50, 50, 100)
+                .in("gel", TrialPiece.loose("gel", 100, 100, 50).bears(7.5, null), 200, 50, 100);
+        StowageLimitsTest plain = new StowageLimitsTest()
+                .in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100);
+
+        assertThat(row("temperature").verdict()).isEqualTo(Verdict.MET);
+        assertThat(row("temperature").finding())
+                .isEqualTo("Every piece in the drawer of Locker bears its 5 to 40 °C.");
+        assertThat(cold.row("temperature").finding())
+                .isEqualTo("The drawer of Locker has 5 to 40 °C, which gel does not bear by 2.5 K.");
+        assertThat(plain.row("temperature").finding())
+                .isEqualTo("No piece in the drawer of Locker states temperatures that it bears.");
+    }
+
+    @Test
+    void aPlaceThatIsKeptColdIsJudgedByItsOwnTemperatures() {
+        leastC = 2.0;
+        mostC = 8.0;
+        in("kit", TrialPiece.loose("kit", 100, 100, 50).bears(2.0, 8.0), 50, 50, 100);
+
+        assertThat(row("temperature").finding())
+                .isEqualTo("Every piece in the drawer of Locker bears its 2 to 8 °C.");
+    }
+
+    @Test
+    void figuresThatAreNotSetAreNamed() {
+        trial = Trial.in(TrialBody.of(6000, 2000, 2000));
+        trial.task(new Task("work", "Work", "bench", null, null));
+        trial.floor("bench", TrialItem.of("bench", 600, 600, 800), 4000, 0);
+        in(
+                        used("kit", "work", 1),
+                        TrialPiece.loose("kit", 100, 100, 50)
+                                .urgency(Urgency.AT_ONCE)
+                                .grip(null)
+                                .bears(2.0, 8.0),
+                        50,
+                        50,
+                        100,
+                        Posture.AS_IS)
+                .in(used("next", "work", 2), TrialPiece.loose("next", 100, 100, 50), 200, 50, 100, Posture.AS_IS);
+
+        for (String limit : List.of("rest", "grip", "temperature", "at-hand", "first-used")) {
+            assertThat(row(limit).verdict()).as(limit).isEqualTo(Verdict.NOT_ASSESSED);
+            assertThat(row(limit).finding()).as(limit).startsWith("No value is set for ");
+        }
+    }
+
+    @Test
+    void aPlaceThatStatesOneTemperatureNeedsTheOtherFromTheRules() {
+        trial = Trial.in(TrialBody.of(6000, 2000, 2000));
+        leastC = 2.0;
+        in("kit", TrialPiece.loose("kit", 100, 100, 50).bears(2.0, 8.0), 50, 50, 100);
+
+        assertThat(row("temperature").finding()).contains("(" + Figure.STOWAGE_ROOM_HIGH.id() + ")");
+    }
+
+    /** Middle of the piece at (1100, 100), of the service zone of the bench at (4000 + 900, 300): 3 805 mm (by hand). */
+    @Test
+    void aTaskIsDoneInTheServiceZoneOfItsUnit() {
+        trial.task(new Task("work", "Work", "bench", null, null));
+        trial.floor(
+                "bench",
+                TrialItem.of("bench", 600, 600, 800).zone(Purpose.SERVICE, Box.ofMm(600, 0, 0, 1200, 600, 1900)),
+                4000,
+                0);
+        in(
+                used("kit", "work", null),
+                TrialPiece.loose("kit", 100, 100, 50).urgency(Urgency.SOON),
+                50,
+                50,
+                100,
+                Posture.AS_IS);
+
+        assertThat(row("at-hand").demand()).isCloseTo(Math.hypot(3800, 200), within(1e-6));
+        assertThat(row("at-hand").finding()).contains(" needs it soon; at most ");
+    }
+
+    @Test
+    void whatIsUsedLaterMayLieFarther() {
+        trial.task(new Task("work", "Work", "bench", null, null));
+        trial.floor("bench", TrialItem.of("bench", 600, 600, 800), 4000, 0);
+        in(used("first", "work", 1), TrialPiece.loose("first", 100, 100, 50), 450, 50, 100, Posture.AS_IS)
+                .in(used("later", "work", 2), TrialPiece.loose("later", 100, 100, 50), 50, 50, 100, Posture.AS_IS);
+
+        assertThat(row("first-used").verdict()).isEqualTo(Verdict.MET);
+        assertThat(row("first-used").finding())
+                .isEqualTo("Nothing of Work lies farther than what is used after it.");
+    }
+
+    @Test
+    void onePieceOrATaskWithoutAPlaceHasNoOrder() {
+        trial.task(new Task("work", "Work", null, null, null));
+        in(used("first", "work", 1), TrialPiece.loose("first", 100, 100, 50), 450, 50, 100, Posture.AS_IS)
+                .in(used("later", "work", 2), TrialPiece.loose("later", 100, 100, 50), 50, 50, 100, Posture.AS_IS);
+
+        assertThat(row("first-used").doesNotApply()).isTrue();
+    }
+
+    @Test
+    void aPieceOnTheRightSideOrInTheMiddleIsFine() {
+        trial.task(new Task("work", "Work", null, null, Face.RIGHT));
+        in(used("kit", "work", null), TrialPiece.loose("kit", 100, 100, 50), 50, 50, 100, Posture.AS_IS);
+        StowageLimitsTest middle = new StowageLimitsTest();
+        middle.asked = true;
+        middle.trial.task(new Task("work", "Work", null, null, Face.LEFT));
+        middle.trial.floor("locker", middle.locker(), 1000, 900);
+        middle.in(used("kit", "work", null), TrialPiece.loose("kit", 100, 100, 50), 50, 50, 100, Posture.AS_IS);
+
+        assertThat(row("side").verdict()).isEqualTo(Verdict.MET);
+        assertThat(row("side").finding()).isEqualTo("The pieces of Work ride on the right.");
+        assertThat(middle.row("side").verdict()).as("its centre at y 1000 of 2000").isEqualTo(Verdict.MET);
+    }
+
+    @Test
+    void aPlaceWithALockSaysWhichOne() {
+        in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100);
+
+        assertThat(row("locked").verdict()).isEqualTo(Verdict.MET);
+        assertThat(row("locked").finding()).isEqualTo("The drawer of Locker is kept closed by: drawer lock.");
     }
 }

@@ -57,23 +57,29 @@ public record Blocking(double holdsN, double upN, @Nullable String missing) {
         };
     }
 
+    /** The wheels of both sides stand on strips; the weaker strip counts. */
     private static Blocking chocks(PlacedLoad load, PlacedPiece piece, Block block) {
         Rect foot = piece.foot();
-        Optional<ChockRail> under = load.car().chockRails().stream()
-                .filter(rail -> rail.area().x0() <= foot.x0()
-                        && foot.x1() <= rail.area().x1()
-                        && rail.area().y0() <= foot.y1()
-                        && foot.y1() <= rail.area().y1())
-                .findFirst();
-        if (under.isEmpty()) {
-            return missing("The wheels of " + piece.name() + " do not stand on a strip of the "
-                    + load.car().name() + " on which chocks hold. Move it, or give \"chockRails\".");
+        double weakest = Double.MAX_VALUE;
+        for (int side : new int[] {foot.y0(), foot.y1()}) {
+            Optional<ChockRail> under = load.car().chockRails().stream()
+                    .filter(rail -> rail.area().x0() <= foot.x0()
+                            && foot.x1() <= rail.area().x1()
+                            && rail.area().y0() <= side
+                            && side <= rail.area().y1())
+                    .findFirst();
+            if (under.isEmpty()) {
+                return missing("The wheels of " + piece.name() + " do not stand on a strip of the "
+                        + load.car().name() + " on which chocks hold. Move it, or give \"chockRails\".");
+            }
+            Double each = under.get().chockN();
+            if (each == null) {
+                return missing("The chock strip \"" + under.get().name() + "\" of the "
+                        + load.car().name() + " states no strength. Give \"chockN\".");
+            }
+            weakest = Math.min(weakest, each);
         }
-        Double each = under.get().chockN();
-        return each == null
-                ? missing("The chock strip \"" + under.get().name() + "\" of the "
-                        + load.car().name() + " states no strength. Give \"chockN\".")
-                : new Blocking(block.count() * each, 0, null);
+        return new Blocking(block.count() * weakest, 0, null);
     }
 
     /** Of four spigots two are counted lengthways and sideways, since not all bear at once. */

@@ -56,7 +56,7 @@ final class Lifted extends LegLimit {
             return LayoutRows.told(draft, LayoutRows.of(leg, layout, limits, QuarterTurn.R0), shape.name());
         }
         List<Provision> eyes = shape.eyes().stream()
-                .filter(eye -> eye.use() != Provision.Use.TIE_DOWN)
+                .filter(eye -> eye.use() == Provision.Use.LIFTING || eye.use() == Provision.Use.BOTH)
                 .toList();
         if (eyes.size() < 2 || shape.massKg() == null) {
             return draft.notAssessed(

@@ -131,4 +131,132 @@ class BurdenLimitsTest {
             assertThat(rig.row(limit).finding()).as(limit).isEqualTo("Crate a has no mass. Give massKg of piece a.");
         }
     }
+
+    /** CTU Code, annex 7, 3.1 (seen): 12 t of 20 t in one half of the length are 60 %, and a little more is too much. */
+    @Test
+    void sixtyPercentOnHalfTheLengthIsCloseAndMoreIsBroken() {
+        assertThat(halves(12_000, 8_000).row("half-length").demand()).isCloseTo(0.6, within(1e-12));
+        assertThat(halves(12_000, 8_000).row("half-length").verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(halves(12_000, 8_000).row("half-length").mend()).isNull();
+        Row more = halves(8_000, 12_100).row("half-length");
+        assertThat(more.verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(more.finding()).isEqualTo("The heaviest half of Car bears 60.2 % of the load.");
+        assertThat(more.mend()).isEqualTo("Spread the load along the container, or set it on bedding beams.");
+    }
+
+    /** A light load strains no floor: from half of the payload of 28 180 kg on it is asked (common practice). */
+    @Test
+    void halvesOfALightLoadAreNotAsked() {
+        assertThat(halves(14_089, 0.5).row("half-length").doesNotApply()).isTrue();
+        assertThat(halves(14_089, 1.5).row("half-length").doesNotApply()).isFalse();
+    }
+
+    private static TransportRig halves(double rearKg, double frontKg) {
+        return new TransportRig()
+                .on("container-1cc")
+                .by(Mode.ROAD, "road-eu", "stowage-ctu")
+                .crate("a", 0, 165, 0, 2_900, 2_000, 1_000, rearKg)
+                .crate("b", 2_967, 165, 0, 2_900, 2_000, 1_000, frontKg);
+    }
+
+    @Test
+    void theCentreOfALoadIsToldFromTheMiddle() {
+        assertThat(centre(0, 165, "along").finding()).endsWith(" mm behind the middle.");
+        assertThat(centre(4_800, 165, "along").finding()).endsWith(" mm before the middle.");
+        assertThat(centre(2_400, 0, "across").finding()).endsWith(" mm right of the middle.");
+        assertThat(centre(2_400, 1_300, "across").finding()).endsWith(" mm left of the middle.");
+        assertThat(centre(0, 165, "along").verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(centre(0, 165, "along").mend()).isEqualTo("Move heavy things to the other side of the middle.");
+    }
+
+    private static Row centre(int x, int y, String way) {
+        return new TransportRig()
+                .on("container-1cc")
+                .by(Mode.ROAD, "road-eu", "stowage-ctu")
+                .crate("a", x, y, 0, 1_000, 1_000, 1_000, 2_000.0)
+                .rows("load-centre").stream()
+                        .filter(row -> row.title().startsWith("Centre " + way))
+                        .findFirst()
+                        .orElseThrow();
+    }
+
+    /** UIC Loading Guidelines 3.3 (from memory): three times as much on one bogie as on the other, exactly and a little more. */
+    @Test
+    void bogiesAreComparedFromTheHeavierEnd() {
+        Row exact = new TransportRig().crate("a", 320, 370, 0, 3_000, 2_000, 1_000, 24_500.0).row("end-ratio");
+        Row rear = new TransportRig().crate("a", 320, 370, 0, 3_000, 2_000, 1_000, 24_600.0).row("end-ratio");
+        Row front = new TransportRig().crate("a", 15_400, 370, 0, 3_000, 2_000, 1_000, 26_000.0).row("end-ratio");
+
+        assertThat(exact.verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(exact.mend()).isNull();
+        assertThat(rear.verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(rear.mend()).startsWith("Move the load forward, off ");
+        assertThat(front.verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(front.mend()).startsWith("Move the load rearward, off ");
+    }
+
+    /** EN 15528 (seen): C2 takes 20 t on an axle and 6.4 t on a metre, C4 8 t. */
+    @Test
+    void theLineCategoryBoundsAxlesAndMetres() {
+        Row exact = middle(55_500).row("axle");
+        Row over = middle(55_504).row("axle");
+
+        assertThat(exact.verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(exact.mend()).isNull();
+        assertThat(over.verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(over.mend()).startsWith("Move the load off ").endsWith(", or take a car with more axles.");
+        assertThat(over.finding()).contains(" by line category C3.");
+        assertThat(middle(10_000).along("route-varn", "A", 250.0).row("metre-load").capacity())
+                .isEqualTo(5_000);
+        Row heavy = middle(75_100).along("route-varn", "A", 250.0).row("metre-load");
+        assertThat(heavy.verdict()).as("99.6 t on 19.9 m").isEqualTo(Verdict.BROKEN);
+        assertThat(heavy.mend()).isEqualTo("Take a longer wagon or something off it.");
+    }
+
+    @Test
+    void wheelsBearMoreOnTheSideOfTheLoad() {
+        Row right = new TransportRig().crate("a", 5_250, 202, 0, 8_000, 2_000, 1_000, 24_500.0).row("wheel-ratio");
+
+        assertThat(right.verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(right.mend()).isEqualTo("Move the load to the left.");
+        assertThat(middle(24_500).row("wheel-ratio").demand()).isCloseTo(1, within(1e-9));
+        assertThat(middle(24_500).row("wheel-ratio").mend()).isNull();
+    }
+
+    @Test
+    void whatStandsOnAPieceAddsToItsLoadOnTheFloor() {
+        TransportRig exact = new TransportRig()
+                .crate("a", 8_000, 370, 0, 2_000, 2_000, 1_000, 24_000.0)
+                .crate("b", 8_000, 370, 1_000, 2_000, 2_000, 500, 1_000.0);
+        TransportRig half = new TransportRig()
+                .crate("a", 8_000, 370, 0, 2_000, 2_000, 1_000, 24_000.0)
+                .crate("b", 9_000, 370, 1_000, 2_000, 2_000, 500, 1_000.0);
+
+        assertThat(onFloor(exact).demand()).isEqualTo(25_000.0);
+        assertThat(onFloor(exact).verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(onFloor(exact).mend()).isNull();
+        assertThat(onFloor(half).demand()).isEqualTo(24_500.0);
+        assertThat(onFloor(new TransportRig().crate("a", 8_000, 370, 0, 2_000, 2_000, 1_000, 25_001.0)).mend())
+                .isEqualTo("Set it on bedding beams that spread it, or take a stronger car.");
+    }
+
+    private static Row onFloor(TransportRig rig) {
+        return rig.rows("concentrated-load").stream()
+                .filter(row -> row.units().contains("a"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aFloorOfWhichNothingIsKnownIsNotAssessed() {
+        Row row = new TransportRig()
+                .on(TransportRig.plainCar(6_000, 2_400, 1.0))
+                .crate("a", 2_000, 200, 0, 2_000, 2_000, 1_000, 500.0)
+                .row("concentrated-load");
+
+        assertThat(row.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+        assertThat(row.finding())
+                .isEqualTo("The floor of the Plain car states no load for a length of 2000 mm. Give \"concentrated\" or"
+                        + " \"perMetreKg\" in car plain.");
+    }
 }

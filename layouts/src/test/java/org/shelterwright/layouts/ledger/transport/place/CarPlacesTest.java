@@ -162,6 +162,97 @@ class CarPlacesTest {
                 .isEqualTo("Crate a carries 200 kg but states no stacking strength. Give stackingKg of piece a.");
     }
 
+    /** One micrometre is not to be had in whole millimetres: one millimetre beyond each side of an open deck of 18 500 x 2 740 mm. */
+    @Test
+    void aMillimetreBeyondTheDeckIsTold() {
+        assertThat(inside(-1, 0, 1_000, 1_000)).contains(" reaches 1 mm lengthways ");
+        assertThat(inside(17_501, 0, 1_000, 1_000)).contains(" reaches 1 mm lengthways ");
+        assertThat(inside(0, -1, 1_000, 1_000)).contains(" reaches 1 mm sideways ");
+        assertThat(inside(0, 1_741, 1_000, 1_000)).contains(" reaches 1 mm sideways ");
+        assertThat(inside(0, 0, 18_500, 2_740)).isEqualTo("Everything stands within its car.");
+    }
+
+    private static String inside(int x, int y, int dx, int dy) {
+        return onWagon(x, y, dx, dy, 1_000).row("inside-car").finding();
+    }
+
+    @Test
+    void underARoofAllOfAPieceIsInside() {
+        Row high = boxed(2_500);
+
+        assertThat(high.verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(high.finding()).contains(" upwards out of the Container 20 ft, 1CC of Car.");
+        assertThat(boxed(2_000).verdict()).isEqualTo(Verdict.MET);
+    }
+
+    private static Row boxed(int dz) {
+        return new TransportRig()
+                .on("container-1cc")
+                .by(Mode.ROAD, "road-eu", "stowage-ctu")
+                .crate("a", 0, 0, 0, 1_000, 1_000, dz, 100.0)
+                .row("inside-car");
+    }
+
+    @Test
+    void twoPiecesBelowSupportAPieceTogether() {
+        TransportRig both = new TransportRig()
+                .crate("a", 0, 0, 0, 400, 1000, 1000, 100.0)
+                .crate("b", 400, 0, 0, 600, 1000, 1000, 100.0)
+                .crate("c", 0, 0, 1000, 1000, 1000, 500, 100.0);
+        TransportRig lower = new TransportRig()
+                .crate("a", 0, 0, 0, 400, 1000, 1000, 100.0)
+                .crate("b", 400, 0, 0, 600, 1000, 999, 100.0)
+                .crate("c", 0, 0, 1000, 1000, 1000, 500, 100.0);
+
+        assertThat(both.row("support").verdict()).isEqualTo(Verdict.MET);
+        assertThat(lower.row("support").finding()).isEqualTo("Crate c on Car rests with only 40 % of its underside.");
+    }
+
+    /** From the top down: 60 kg rest on b, which with its 90 kg rests on a: 150 kg, as much as a bears (by hand). */
+    @Test
+    void massesAddUpFromTheTopDown() {
+        assertThat(stacked(90).verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(stacked(90).mend()).isNull();
+        assertThat(stacked(91).verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(stacked(91).demand()).isEqualTo(151.0);
+        assertThat(stacked(91).mend()).isEqualTo("Put it on top, or take something off it.");
+        assertThat(stacked(91).finding()).isEqualTo("a on Car carries 151 kg of 150 kg.");
+    }
+
+    private static Row stacked(double kg) {
+        return new TransportRig()
+                .piece(strong("a", 150.0, false), 0, 0, 0)
+                .crate("b", 0, 0, 1000, 1000, 1000, 500, kg)
+                .crate("c", 0, 0, 1500, 1000, 1000, 500, 60.0)
+                .rows("stacking").stream()
+                        .filter(row -> row.units().contains("a"))
+                        .findFirst()
+                        .orElseThrow();
+    }
+
+    /** TB 11-5400-200-14 (seen): an opening is at least 2 in higher than what passes. */
+    @Test
+    void theHeightOfADoorCountsToo() {
+        Row row = new TransportRig()
+                .on("container-1cc")
+                .by(Mode.ROAD, "road-eu", "stowage-ctu")
+                .crate("a", 0, 0, 0, 2_000, 1_000, 2_250, 500.0)
+                .row("doorway");
+
+        assertThat(row.demand()).isCloseTo(2_250 + 50.8, within(1e-9));
+        assertThat(row.finding()).startsWith("Crate a is 2250 mm high; the rear door of the Container 20 ft, 1CC is ");
+        assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
+    }
+
+    @Test
+    void everyPieceOfTheJourneyGoes() {
+        Row row = onWagon(0, 0, 1, 1, 1).row("everything-goes");
+
+        assertThat(row.verdict()).isEqualTo(Verdict.MET);
+        assertThat(row.finding()).isEqualTo("All 1 piece of the journey go.");
+        assertThat(onWagon(0, 0, 1, 1, 1).row("vehicle-gap").doesNotApply()).isTrue();
+    }
+
     private static Piece strong(String id, Double stackingKg, boolean fragile) {
         return Piece.ofCrate(
                 id,

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.source.Source;
+import org.shelterwright.layouts.rules.LoadCase;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -92,6 +95,122 @@ class HoldTest {
 
         assertThat(just.row("held").verdict()).isEqualTo(Verdict.CLOSE);
         assertThat(less.row("held").verdict()).isEqualTo(Verdict.BROKEN);
+    }
+
+    /** Against a push up, friction holds nothing and two upright legs of a strap with 4 kN hold 8 kN (by hand). */
+    @Test
+    void strapsHoldDownWithBothLegs() {
+        LoadCase up = new LoadCase(
+                "up", "up", 0, 0, 0, 0.5, 0, 1, 1, 1, 1.1, LoadCase.Basis.PROOF, Source.stated("test", null));
+        TransportRig rig = tenTonnes()
+                .against(up)
+                .lash(Lashing.over("A1", "strap-50", List.of("a"), "right 4", "left 4"));
+
+        Hold hold = hold(rig, 0.45, Face.TOP);
+
+        assertThat(hold.needN()).isCloseTo(0.5 * 10_000 * Gravity.STANDARD, within(1e-6));
+        assertThat(hold.frictionN()).isZero();
+        assertThat(hold.tieDownN()).isCloseTo(2 * Hold.tension(strap(rig)), within(1e-6));
+        assertThat(hold.holdsN()).isEqualTo(hold.tieDownN());
+        assertThat(hold.use()).isCloseTo(hold.needN() / hold.tieDownN(), within(1e-12));
+        assertThat(rig.row("held").mend()).startsWith("Block it down or add lashings ");
+        assertThat(rig.rows("tipping")).allMatch(Row::doesNotApply);
+    }
+
+    private static Rope strap(TransportRig rig) {
+        LegScene leg = rig.leg();
+        return Rope.of(leg, leg.loads().get(0)).get(0);
+    }
+
+    /** The tension of a tie-down counts up to half its capacity, and up to what its anchors bear (EN 12195-1:2010, quoted). */
+    @Test
+    void theTensionOfAStrapIsBoundByItsAnchors() {
+        TransportRig weak = new TransportRig()
+                .on(TransportRig.plainCar(6_000, 2_400, 1_500.0))
+                .piece(TransportRig.crate("a", SIZE, 1_000.0), 2000, 0, 0)
+                .lash(Lashing.over("A1", "strap-35", List.of("a"), "right 4", "left 4"));
+        TransportRig chain = tenTonnes().lash(Lashing.over("A1", "chain-8", List.of("a"), "right 4", "left 4"));
+
+        assertThat(Hold.tension(strap(weak))).isEqualTo(1_500);
+        assertThat(Hold.tension(strap(tenTonnes().lash(
+                        Lashing.over("A1", "strap-35", List.of("a"), "right 4", "left 4")))))
+                .as("2 kN for a strap of 35 mm (EN 12195-2, from memory)")
+                .isEqualTo(2_000);
+        assertThat(Hold.tension(strap(chain)))
+                .isLessThanOrEqualTo(0.5 * strap(chain).kind().capacityN());
+    }
+
+    @Test
+    void everythingThatHoldsAddsUp() {
+        Push push = new Push(TransportRig.push(1, 0, 0, 1, 1), Face.FRONT, 1, 1, 1);
+        Hold hold = new Hold(push, 1_000, 100, 200, 300, 0.5, 600, null);
+
+        assertThat(hold.holdsN()).isEqualTo(900);
+        assertThat(hold.lashingN()).as("(1000 - 600) / 0.5").isEqualTo(800);
+        assertThat(hold.use()).isCloseTo(1000 / 900.0, within(1e-12));
+        assertThat(Held.parts(hold))
+                .isEqualTo("friction 0.1 kN, tie-downs 0.2 kN, blocks 0.3 kN, direct lashings 0.3 kN hold");
+        assertThat(new Hold(push, 600, 100, 200, 300, 0.5, 600, null).lashingN()).isZero();
+        assertThat(new Hold(push, 0, 0, 0, 0, 0, 0, null).use()).isZero();
+        assertThat(new Hold(push, 1, 0, 0, 0, 0, 0, null).use()).isEqualTo(Double.MAX_VALUE);
+    }
+
+    /** What is proposed is judged as the limits do: the worse of sliding and tipping. */
+    @Test
+    void aProposalIsJudgedBySlidingAndTipping() {
+        TransportRig slides = tenTonnes().against(TransportRig.push(0.8, 0, 0, 1, 1));
+        TransportRig tips = new TransportRig()
+                .on(TransportRig.plainCar(6_000, 2_400, 1.0))
+                .against(TransportRig.push(0, 0, 0.5, 1, 1))
+                .crate("a", 2000, 700, 0, 2000, 500, 2000, 1_000.0);
+        TransportRig unknown = new TransportRig().crate("a", 1000, 500, 0, 1000, 1000, 1000, null);
+
+        assertThat(Proposal.use(slides.leg(), slides.load(), "a")).isCloseTo(0.8 / 0.45, within(1e-9));
+        assertThat(Proposal.use(tips.leg(), tips.load(), "a")).isCloseTo(0.5 * 1.0 / 0.25, within(1e-9));
+        assertThat(Proposal.use(slides.leg(), slides.load(), "b")).isInfinite();
+        assertThat(Proposal.use(unknown.leg(), unknown.load(), "a")).isInfinite();
+    }
+
+    /** Lashing practice: direct lashings at 15 to 60 degrees, tie-downs at 35 at least; a chain spans 600 to 3500 mm. */
+    @Test
+    void aLashingIsProposedOnlyIfItFits() {
+        assertThat(fits(Lashing.direct("B", "chain-8", "a", "rear right", "right 2"), 40_000.0)).isTrue();
+        assertThat(fits(Lashing.direct("B", "chain-8", "a", "rear right", "right 3"), 40_000.0))
+                .as("68 degrees")
+                .isFalse();
+        assertThat(fits(Lashing.direct("B", "chain-8", "a", "rear right", "right 2"), null))
+                .as("an eye without a rating")
+                .isFalse();
+        assertThat(fits(Lashing.direct("B", "chain-8", "a", "rear right", "right 6"), 40_000.0))
+                .as("through its own crate")
+                .isFalse();
+        assertThat(fits(Lashing.direct("B", "chain-8", "a", "no eye", "right 2"), 40_000.0)).isFalse();
+        assertThat(fits(Lashing.over("B", "strap-50", List.of("a"), "right 4", "left 4"), 40_000.0)).isTrue();
+        assertThat(fits(Lashing.direct("B", "chain-8", "a", "rear right", "left 2"), 40_000.0))
+                .as("across the other one")
+                .isFalse();
+    }
+
+    private static boolean fits(Lashing lashing, @Nullable Double eyeN) {
+        Piece piece = Piece.ofCrate(
+                "a",
+                "Crate a",
+                new Crate(
+                        SIZE,
+                        4_000.0,
+                        null,
+                        Point.ofMm(1000, 1200, 500),
+                        Underside.SAWN_TIMBER,
+                        null,
+                        false,
+                        List.of(
+                                new Provision("rear right", Provision.Use.TIE_DOWN, Point.ofMm(0, 400, 1000), eyeN),
+                                new Provision("rear left", Provision.Use.TIE_DOWN, Point.ofMm(0, 2000, 1000), eyeN))));
+        TransportRig rig = new TransportRig()
+                .on(TransportRig.plainCar(6_000, 2_400, 50_000.0))
+                .piece(piece, 2000, 0, 0)
+                .lash(Lashing.direct("A", "chain-8", "a", "rear left", "left 1"));
+        return Proposal.fits(rig.leg(), rig.load(), lashing);
     }
 
     private static TransportRig withEyes(double eyeN) {

@@ -58,6 +58,36 @@ class LegWaysTest {
         assertThat(more).isCloseTo(423.2, within(0.1));
     }
 
+    /** Centre 1 m behind the middle of axles 4 m apart, 1.2 m high, on 10°: 8 t (3 cos 10° + 1.2 sin 10°)/4 on the rear, turned round too. */
+    @Test
+    void theHeavierAxleGovernsOnASlopeWhicheverEndIsUp() {
+        double cos = Math.cos(Math.toRadians(10));
+        double sin = Math.sin(Math.toRadians(10));
+        double expected = 8_000 * (3 * cos + 1.2 * sin) / 4;
+
+        assertThat(RampPasses.axleKg(withCentre(2_000), 10)).isCloseTo(expected, within(1e-6));
+        assertThat(RampPasses.axleKg(withCentre(4_000), 10)).isCloseTo(expected, within(1e-6));
+    }
+
+    private static Shape withCentre(int x) {
+        Shape one = vehicle(List.of(Box.ofMm(0, 0, 500, 6000, 2400, 3000)));
+        return new Shape(
+                one.id(),
+                one.name(),
+                one.size(),
+                one.solids(),
+                one.wheels(),
+                one.foot(),
+                one.eyes(),
+                one.massKg(),
+                one.uncertaintyKg(),
+                Point.ofMm(x, 1200, 1200),
+                one.underside(),
+                one.layout(),
+                one.crate(),
+                List.of());
+    }
+
     @Test
     void rampAnglesFollowFromWhatHangsLow() {
         RampAngles angles = RampAngles.of(vehicle(List.of(Box.ofMm(0, 0, 500, 6000, 2400, 3000))));
@@ -105,7 +135,7 @@ class LegWaysTest {
     }
 
     private static List<Row> rows(JourneyScene scene, int leg, String limit) {
-        return TransportRig.CHECKER.check(scene.legs().get(leg)).ledger().of("transport." + limit);
+        return TransportRig.rows(scene.legs().get(leg), limit);
     }
 
     /** The strongest leg governs: contents that hold on road and rail do not hold the 9 g of 14 CFR 25.561 (seen). */
