@@ -1,6 +1,7 @@
 package org.shelterwright.solver.route.drop;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What it costs at least from each node of a lattice to the target, bends left out: A* backwards from the target to the start,
@@ -13,6 +14,8 @@ final class Outlook {
     private static final long PAST = 2 * Laying.CORNER;
 
     private long[] least = new long[0];
+    private int[] searchOf = new int[0];
+    private int search;
     private long[] whole = new long[0];
     private int[] heap = new int[1 << 10];
     private int[] place = new int[0];
@@ -22,13 +25,17 @@ final class Outlook {
     private boolean joined;
     private boolean open;
 
-    /** Searches from the target towards a start. */
-    void look(Lattice lattice, int from) {
+    /**
+     * Searches from the target towards a start; gives up where nothing within a limit is left.
+     *
+     * @param onward what it costs at least from a place of the target on; {@code null}: nothing
+     */
+    void look(Lattice lattice, int from, @Nullable Onward onward, long limit) {
         prepare(lattice, from);
         for (int node : lattice.targets()) {
-            offer(lattice, node, 0);
+            offer(lattice, node, onward == null ? 0 : onward.from(lattice.point(node)));
         }
-        long end = Long.MAX_VALUE;
+        long end = limit;
         while (waiting > 0) {
             int node = heap[0];
             if (whole[node] > end) {
@@ -39,6 +46,7 @@ final class Outlook {
             open |= lattice.onRim(node);
             if (node == start) {
                 joined = true;
+                // Whatever the limit, so that equal questions have equal estimates.
                 end = reached + PAST;
             }
             for (int direction = 0; direction < 6; direction++) {
@@ -65,7 +73,7 @@ final class Outlook {
 
     /** A lower bound of the cost from a node to the target. */
     long from(Lattice lattice, int node) {
-        long known = least[node];
+        long known = known(node);
         return known != Long.MAX_VALUE && whole[node] <= reached
                 ? known
                 : Math.min(known, Math.max(0, reached - toStart(lattice, node)));
@@ -81,8 +89,10 @@ final class Outlook {
             least = new long[size];
             whole = new long[size];
             place = new int[size];
+            searchOf = new int[size];
+            search = 0;
         }
-        Arrays.fill(least, 0, size, Long.MAX_VALUE);
+        search++;
         start = from;
         waiting = 0;
         reached = 0;
@@ -90,12 +100,18 @@ final class Outlook {
         open = false;
     }
 
+    private long known(int node) {
+        return searchOf[node] == search ? least[node] : Long.MAX_VALUE;
+    }
+
     private void offer(Lattice lattice, int node, long cost) {
-        if (cost >= least[node]) {
+        long known = known(node);
+        if (cost >= known) {
             return;
         }
         int at;
-        if (least[node] == Long.MAX_VALUE) {
+        if (known == Long.MAX_VALUE) {
+            searchOf[node] = search;
             if (waiting == heap.length) {
                 heap = Arrays.copyOf(heap, 2 * waiting);
             }
@@ -103,7 +119,7 @@ final class Outlook {
             whole[node] = cost + toStart(lattice, node);
         } else {
             at = place[node];
-            whole[node] += cost - least[node];
+            whole[node] += cost - known;
         }
         least[node] = cost;
         while (at > 0 && before(node, heap[(at - 1) / 2])) {
