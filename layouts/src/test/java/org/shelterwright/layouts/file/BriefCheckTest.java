@@ -103,13 +103,15 @@ class BriefCheckTest {
 
         assertThat(check(swapped, SmallPost.CATALOG).problems()).singleElement().satisfies(problem -> {
             assertThat(problem.sentence())
-                    .isEqualTo("The trailer \"truck\" is a truck, which is not towed. Name a carrier entry of a trailer.");
+                    .isEqualTo(
+                            "The trailer \"truck\" is a truck, which is not towed. Name a carrier entry of a trailer.");
             assertThat(problem.where()).matches("b\\.json, line \\d+, column \\d+");
         });
         assertThatThrownBy(() -> check(TEXT.replace("body/panel 1", "rack-1/power"), SmallPost.CATALOG))
                 .isInstanceOf(InputException.class)
-                .hasMessageMatching("b\\.json, line \\d+, column \\d+: The wire \"w1\" goes from rack-1/power to itself\\."
-                        + " Give the port that it goes to as \"to\"\\.");
+                .hasMessageMatching(
+                        "b\\.json, line \\d+, column \\d+: The wire \"w1\" goes from rack-1/power to itself\\."
+                                + " Give the port that it goes to as \"to\"\\.");
     }
 
     @Test

@@ -111,7 +111,7 @@ public final class TrayTable {
     }
 
     /** Length of the shortest way in trays from anywhere on one to anywhere on another (µm); at most {@link #NONE}. */
-    public long least(int a, int b) {
+    long least(int a, int b) {
         return least[a][b];
     }
 

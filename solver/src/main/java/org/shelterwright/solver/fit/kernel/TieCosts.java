@@ -13,6 +13,8 @@ import org.shelterwright.solver.fit.model.TieTerm.Foot;
  * counts once both its slots are placed.
  */
 final class TieCosts {
+    private static final int SHARE = 50;
+
     private final TieTerm[] terms;
     private final int[][] ofSlot;
     private final @Nullable Foot[] first;
@@ -85,7 +87,7 @@ final class TieCosts {
             Foot foot = term.foot(isFirst, option.turn(), x, y, z);
             long length = term.length(foot, isFirst ? second[t] : first[t]);
             probedFoot[t] = foot;
-            probedSoft[t] = length / term.share();
+            probedSoft[t] = length / SHARE;
             probedOver[t] = Math.max(0, length - term.longest());
             softChange += probedSoft[t] - soft[t];
             overChange += probedOver[t] - over[t];

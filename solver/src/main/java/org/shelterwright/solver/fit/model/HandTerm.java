@@ -18,13 +18,6 @@ import org.shelterwright.catalog.space.Size;
  * @param longest how far it may lie (µm); {@code Integer.MAX_VALUE} if it need not be at hand
  */
 public record HandTerm(int a, int b, Point piece, Point spot, Size sizeA, Size sizeB, int longest) implements TieTerm {
-    private static final int SHARE = 50;
-
-    @Override
-    public int share() {
-        return SHARE;
-    }
-
     @Override
     public Foot foot(boolean first, QuarterTurn turn, int x, int y, int z) {
         Point at = turn.apply(first ? piece : spot, first ? sizeA : sizeB);

@@ -1,34 +1,23 @@
 package org.shelterwright.solver.fit.model;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.QuarterTurn;
 
 /** What draws two slots on station together, or one slot to a spot of the body: a length that should be short and may be limited. */
 public interface TieTerm {
     /**
-     * Where a tie ends, and where that meets trays, as far as trays matter.
+     * Where a tie ends, and where that meets the nearest tray, as far as trays matter.
      *
-     * @param landings where a run from the end comes into each tray that it may use
+     * @param tray number of the tray; -1 if there is none
+     * @param station along the tray (µm)
+     * @param away from the end to the tray (µm)
      */
-    record Foot(int x, int y, int z, List<Landing> landings) {
+    record Foot(int x, int y, int z, int tray, int station, int away) {
         /** An end for which trays do not matter. */
         static Foot at(int x, int y, int z) {
-            return new Foot(x, y, z, List.of());
+            return new Foot(x, y, z, -1, 0, 0);
         }
     }
-
-    /**
-     * A place of a tray.
-     *
-     * @param tray number of the tray
-     * @param station along the tray (µm)
-     * @param away from the end of the tie (µm)
-     */
-    record Landing(int tray, int station, int away) {}
-
-    /** Of how many micrometres one counts softly. */
-    int share();
 
     int a();
 

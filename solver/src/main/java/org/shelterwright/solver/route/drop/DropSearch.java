@@ -32,6 +32,7 @@ public final class DropSearch {
     private final Obstacles about;
     private final Outlook outlook;
     private final Frontier labels;
+    private final int[] index = new int[3];
 
     public DropSearch(Surroundings about) {
         this(Obstacles.of(about), new Slate());
@@ -102,7 +103,8 @@ public final class DropSearch {
     /** Whether every run costs too much, with the way on, even without bends. */
     private boolean useless(Lattice lattice, Point start, Onward onward, long most) {
         int first = lattice.node(start);
-        outlook.look(lattice, first, onward, most - lattice.corners(first, -1) * Laying.CORNER);
+        lattice.indices(first, index);
+        outlook.look(lattice, first, onward, most - lattice.corners(first, index, -1) * Laying.CORNER);
         return !outlook.joined();
     }
 
@@ -118,6 +120,7 @@ public final class DropSearch {
         if (!outlook.joined()) {
             return Optional.empty();
         }
+        lattice.indices(first, index);
         labels.add(first, -1, 0, 0, estimate(lattice, first, -1), -1);
         int most = limit < ANY_COST ? FEW_LABELS : MOST_LABELS;
         while (!labels.isEmpty() && labels.taken() < most) {
@@ -128,6 +131,7 @@ public final class DropSearch {
             if (labels.useless(label)) {
                 continue;
             }
+            lattice.indices(labels.node[label], index);
             if (ends(lattice, label, target, radius)) {
                 return Optional.of(drop(lattice, label));
             }
@@ -140,7 +144,7 @@ public final class DropSearch {
 
     /** Whether a run may end here: on the target, with room for the corner into the tray. */
     private boolean ends(Lattice lattice, int label, Target target, int radius) {
-        if (!lattice.onTarget(labels.node[label])) {
+        if (!lattice.onTarget(labels.node[label], index)) {
             return false;
         }
         int direction = labels.direction[label];
@@ -163,19 +167,24 @@ public final class DropSearch {
         if (price == 0) {
             return;
         }
-        int node = lattice.next(labels.node[from], direction);
-        int length = lattice.step(labels.node[from], direction);
+        int on = index[axis];
+        int beyond = on + 2 * (direction & 1) - 1;
+        int node = labels.node[from] + (beyond - on) * lattice.stride(axis);
+        int length = Math.abs(lattice.planes(axis)[beyond] - lattice.planes(axis)[on]);
         int due = old < 0 ? radius : turn ? 2 * radius : labels.need[from];
         int need = Math.max(0, due - length);
         long cost = labels.cost[from] + (long) length * price + (turn ? Laying.CORNER : 0);
+        index[axis] = beyond;
         long estimate = cost + estimate(lattice, node, direction);
+        index[axis] = on;
         if (estimate <= limit && !labels.beaten(node, direction, need, cost)) {
             labels.add(node, direction, need, cost, estimate, from);
         }
     }
 
+    /** What it costs at least from a node, whose indices are set, to the target. */
     private long estimate(Lattice lattice, int node, int direction) {
-        return outlook.from(lattice, node) + lattice.corners(node, direction) * Laying.CORNER;
+        return outlook.from(node, index) + lattice.corners(node, index, direction) * Laying.CORNER;
     }
 
     private Drop drop(Lattice lattice, int end) {

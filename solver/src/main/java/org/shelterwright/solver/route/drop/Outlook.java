@@ -19,6 +19,8 @@ final class Outlook {
     private long[] whole = new long[0];
     private int[] heap = new int[1 << 10];
     private int[] place = new int[0];
+    private final int[] index = new int[3];
+    private final long[][] away = new long[3][0];
     private int start;
     private int waiting;
     private long reached;
@@ -33,7 +35,8 @@ final class Outlook {
     void look(Lattice lattice, int from, @Nullable Onward onward, long limit) {
         prepare(lattice, from);
         for (int node : lattice.targets()) {
-            offer(lattice, node, onward == null ? 0 : onward.from(lattice.point(node)));
+            lattice.indices(node, index);
+            offer(node, onward == null ? 0 : onward.from(lattice.point(node)), toStart(index));
         }
         long end = limit;
         while (waiting > 0) {
@@ -43,20 +46,31 @@ final class Outlook {
             }
             poll();
             reached = whole[node];
-            open |= lattice.onRim(node);
+            lattice.indices(node, index);
+            open |= lattice.onRim(index);
             if (node == start) {
                 joined = true;
                 // Whatever the limit, so that equal questions have equal estimates.
                 end = reached + PAST;
             }
-            for (int direction = 0; direction < 6; direction++) {
-                int price = lattice.price(node, direction);
-                if (price != 0) {
-                    offer(
-                            lattice,
-                            lattice.next(node, direction),
-                            least[node] + (long) lattice.step(node, direction) * price);
-                }
+            step(lattice, node);
+        }
+    }
+
+    private void step(Lattice lattice, int node) {
+        long here = toStart(index);
+        for (int axis = 0; axis < 3; axis++) {
+            int[] on = lattice.planes(axis);
+            int i = index[axis];
+            int down = lattice.price(node, 2 * axis);
+            if (down != 0) {
+                long cost = least[node] + (long) (on[i] - on[i - 1]) * down;
+                offer(node - lattice.stride(axis), cost, here - away[axis][i] + away[axis][i - 1]);
+            }
+            int up = lattice.price(node, 2 * axis + 1);
+            if (up != 0) {
+                long cost = least[node] + (long) (on[i + 1] - on[i]) * up;
+                offer(node + lattice.stride(axis), cost, here - away[axis][i] + away[axis][i + 1]);
             }
         }
     }
@@ -71,16 +85,16 @@ final class Outlook {
         return open;
     }
 
-    /** A lower bound of the cost from a node to the target. */
-    long from(Lattice lattice, int node) {
+    /** A lower bound of the cost from a node to the target; {@code indices} are those of the node. */
+    long from(int node, int[] indices) {
         long known = known(node);
         return known != Long.MAX_VALUE && whole[node] <= reached
                 ? known
-                : Math.min(known, Math.max(0, reached - toStart(lattice, node)));
+                : Math.min(known, Math.max(0, reached - toStart(indices)));
     }
 
-    private long toStart(Lattice lattice, int node) {
-        return lattice.between(node, start) * Laying.SURFACE;
+    private long toStart(int[] indices) {
+        return away[0][indices[0]] + away[1][indices[1]] + away[2][indices[2]];
     }
 
     private void prepare(Lattice about, int from) {
@@ -93,6 +107,16 @@ final class Outlook {
             search = 0;
         }
         search++;
+        about.indices(from, index);
+        for (int axis = 0; axis < 3; axis++) {
+            int[] on = about.planes(axis);
+            if (away[axis].length < on.length) {
+                away[axis] = new long[2 * on.length];
+            }
+            for (int i = 0; i < on.length; i++) {
+                away[axis][i] = (long) Math.abs(on[i] - on[index[axis]]) * Laying.SURFACE;
+            }
+        }
         start = from;
         waiting = 0;
         reached = 0;
@@ -104,7 +128,7 @@ final class Outlook {
         return searchOf[node] == search ? least[node] : Long.MAX_VALUE;
     }
 
-    private void offer(Lattice lattice, int node, long cost) {
+    private void offer(int node, long cost, long toStart) {
         long known = known(node);
         if (cost >= known) {
             return;
@@ -116,7 +140,7 @@ final class Outlook {
                 heap = Arrays.copyOf(heap, 2 * waiting);
             }
             at = waiting++;
-            whole[node] = cost + toStart(lattice, node);
+            whole[node] = cost + toStart;
         } else {
             at = place[node];
             whole[node] += cost - known;
