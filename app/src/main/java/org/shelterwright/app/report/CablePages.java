@@ -3,7 +3,6 @@ package org.shelterwright.app.report;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.drawing.Drawing;
-import org.shelterwright.app.drawing.Label.Weight;
 import org.shelterwright.app.look.Numerals;
 import org.shelterwright.app.report.CutLists.CutList;
 import org.shelterwright.app.sheet.Columns;
@@ -85,15 +84,12 @@ final class CablePages {
             fills();
             connections();
         }
-        flow.heading("Findings");
-        LimitTable.findings(flow, issue, Subject.CABLES);
-        flow.heading("Issue", 46);
-        flow.paragraph(
+        Closing.set(
+                flow,
+                issue,
+                Subject.CABLES,
                 "Cut lengths have spare at both ends and for laying. Breakers, fault currents, earthing as protection and"
                         + " the number of conductors are not in this list. A cable is cut after its way was measured at the body.");
-        flow.pair("Made with", issue.madeWith());
-        flow.pair("Date of check", issue.particulars().date().toString());
-        flow.paragraph(Issue.CAUTION, 0, Weight.MEDIUM);
         return flow.pages();
     }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.drawing.Drawing;
-import org.shelterwright.app.drawing.Label.Weight;
 import org.shelterwright.app.look.Numerals;
 import org.shelterwright.app.sheet.Columns;
 import org.shelterwright.app.sheet.Columns.Column;
@@ -61,15 +60,12 @@ final class HeatPages {
         if (!states.isEmpty()) {
             units();
         }
-        flow.heading("Findings");
-        LimitTable.findings(flow, issue, Subject.HEAT);
-        flow.heading("Issue", 46);
-        flow.paragraph(
+        Closing.set(
+                flow,
+                issue,
+                Subject.HEAT,
                 "Steady state: nothing is stored in walls or equipment, and the room has one temperature. Heat in"
                         + " moisture counts in full. Heating is reckoned without equipment, people and sun.");
-        flow.pair("Made with", issue.madeWith());
-        flow.pair("Date of check", issue.particulars().date().toString());
-        flow.paragraph(Issue.CAUTION, 0, Weight.MEDIUM);
         return flow.pages();
     }
 

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.drawing.Drawing;
-import org.shelterwright.app.drawing.Label.Weight;
 import org.shelterwright.app.look.Numerals;
 import org.shelterwright.app.sheet.Columns;
 import org.shelterwright.app.sheet.Columns.Column;
@@ -88,16 +87,13 @@ final class LoadListPages {
             loads(supply);
         }
         open();
-        flow.heading("Findings");
-        LimitTable.findings(flow, issue, Subject.POWER);
-        flow.heading("Issue", 46);
-        flow.paragraph(
+        Closing.set(
+                flow,
+                issue,
+                Subject.POWER,
                 "At once: rated loads that are on, times the diversity of the supply, and no less than the largest of"
                         + " them or their mean; what is fed onward is added in full. Cables, breakers, voltage drop, earthing and"
                         + " protection are not in this list.");
-        flow.pair("Made with", issue.madeWith());
-        flow.pair("Date of check", issue.particulars().date().toString());
-        flow.paragraph(Issue.CAUTION, 0, Weight.MEDIUM);
         return flow.pages();
     }
 

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Drawing;
-import org.shelterwright.app.drawing.Label.Weight;
 import org.shelterwright.app.elevation.Codes;
 import org.shelterwright.app.elevation.PlaceSketch;
 import org.shelterwright.app.look.Numerals;
@@ -74,14 +73,11 @@ final class StowagePages {
         }
         flow.heading("Limits of stowage");
         LimitTable.set(flow, typeface, issue, Subject.STOWAGE);
-        flow.heading("Findings");
-        LimitTable.findings(flow, issue, Subject.STOWAGE);
-        flow.heading("Issue", 46);
-        flow.paragraph(
+        Closing.set(
+                flow,
+                issue,
+                Subject.STOWAGE,
                 "Dangerous goods are stowed and carried under the rules of the place, by people trained in them.");
-        flow.pair("Made with", issue.madeWith());
-        flow.pair("Date of check", issue.particulars().date().toString());
-        flow.paragraph(Issue.CAUTION, 0, Weight.MEDIUM);
         return flow.pages();
     }
 

@@ -81,6 +81,32 @@ public final class Flow {
         return y + partHeight <= height - BOTTOM;
     }
 
+    /** Sets a part on one page, a new one if need be; one that no page holds runs on as it comes. */
+    public void together(Runnable part) {
+        int page = pages.size();
+        List<Shape> before = List.copyOf(page());
+        double at = y;
+        part.run();
+        if (pages.size() > page && !before.isEmpty()) {
+            back(page, before, at);
+            newPage();
+            part.run();
+            if (pages.size() > page + 1) {
+                back(page, before, at);
+                part.run();
+            }
+        }
+    }
+
+    private void back(int page, List<Shape> shapes, double at) {
+        while (pages.size() > page) {
+            pages.remove(pages.size() - 1);
+        }
+        page().clear();
+        page().addAll(shapes);
+        y = at;
+    }
+
     public void heading(String text) {
         heading(text, 24);
     }

@@ -72,7 +72,7 @@ public final class TitleBlock {
         cell(shapes, x + 158, y + 18, 22, 9, "Sheet size", fields.size(), Weight.REGULAR);
         cell(shapes, x, y + 27, 57, 9, "Created by", particulars.createdBy(), Weight.REGULAR);
         cell(shapes, x + 57, y + 27, 57, 9, "Approved by", particulars.approvedBy(), Weight.REGULAR);
-        cell(shapes, x, y + 36, 114, 10, "Made with", fields.program(), Weight.REGULAR);
+        madeWith(shapes, x, y + 36, 114, fields.program());
         projection(shapes, new Bounds(x + 114, y + 27, corner.x(), corner.y()));
         return shapes;
     }
@@ -91,6 +91,22 @@ public final class TitleBlock {
         double size = Typeface.sizeOf(2.5);
         String fitting = new Wrap(typeface, size, weight).shortened(value, width - 3);
         shapes.add(Lettering.of(fitting, new Spot(x + 1.5, y + 7.4), 2.5).with(weight));
+    }
+
+    /** In one line if it fits, else in two smaller ones. */
+    private void madeWith(List<Shape> shapes, double x, double y, double width, String value) {
+        Wrap large = new Wrap(typeface, Typeface.sizeOf(2.5), Weight.REGULAR);
+        if (large.shortened(value, width - 3).equals(value)) {
+            cell(shapes, x, y, width, 10, "Made with", value, Weight.REGULAR);
+            return;
+        }
+        shapes.add(Polygon.of(new Bounds(x, y, x + width, y + 10), null, THIN));
+        shapes.add(Lettering.muted("Made with", new Spot(x + 1.5, y + 2.9), 1.8));
+        Wrap small = new Wrap(typeface, Typeface.sizeOf(1.8), Weight.REGULAR);
+        List<String> lines = small.lines(value, width - 3);
+        String rest = String.join(" ", lines.subList(1, lines.size()));
+        shapes.add(Lettering.of(lines.get(0), new Spot(x + 1.5, y + 5.9), 1.8));
+        shapes.add(Lettering.of(small.shortened(rest, width - 3), new Spot(x + 1.5, y + 8.9), 1.8));
     }
 
     private void title(List<Shape> shapes, double x, double y, double width, Fields fields) {

@@ -83,6 +83,8 @@ public enum Figure {
     DUCT_FILL_ONE("cables.duct-fill-one", "share", "The same of a closed duct with one cable"),
     DUCT_FILL_TWO("cables.duct-fill-two", "share", "The same of a closed duct with two cables"),
     DUCT_FILL_MORE("cables.duct-fill-more", "share", "The same of a closed duct with more cables"),
+    PLUG_DEPTH("cables.plug-depth", "mm", "How far a plug and the bend behind it reach out of a port"),
+    PLUG_WIDTH("cables.plug-width", "mm", "Width of the room of a plug, across"),
     CABLE_SEPARATION("cables.separation", "mm", "Least distance of power cables from unscreened others beside them"),
     CABLE_PARALLEL("cables.parallel", "mm", "Length over which two cables may run nearer than that"),
     VOLTAGE_DROP("cables.voltage-drop", "share", "Greatest voltage drop of a wire"),

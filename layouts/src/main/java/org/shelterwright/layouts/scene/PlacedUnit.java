@@ -8,7 +8,6 @@ import org.shelterwright.catalog.item.Fixing;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.MovablePart;
-import org.shelterwright.catalog.item.Port;
 import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
@@ -33,7 +32,7 @@ public final class PlacedUnit {
 
     private record Shape(Box outline, List<Box> solids, List<PlacedZone> zones, Box reach) {}
 
-    PlacedUnit(int index, UnitSpec spec, Item item, UnitMass mass, List<Port> wired, Placement placement) {
+    PlacedUnit(int index, UnitSpec spec, Item item, UnitMass mass, List<WiredPorts.Wired> wired, Placement placement) {
         this.index = index;
         this.mass = mass;
         this.spec = spec;
@@ -41,7 +40,7 @@ public final class PlacedUnit {
         this.placement = placement;
         Pose pose = placement.in(Situation.ON_STATION).pose();
         this.wired = wired.stream()
-                .map(port -> new PlacedPort(port, pose.apply(port.plugRoom(), item.size())))
+                .map(port -> new PlacedPort(port.port(), port.plugRoom(), pose.apply(port.plugRoom(), item.size())))
                 .toList();
         station = shape(Situation.ON_STATION);
         road = shape(Situation.ON_THE_ROAD);
@@ -173,7 +172,7 @@ public final class PlacedUnit {
             reach = reach.hull(Box.between(at, at));
         }
         for (PlacedPort port : wired) {
-            reach = reach.hull(pose.apply(port.port().plugRoom(), item.size()));
+            reach = reach.hull(pose.apply(port.ownPlugRoom(), item.size()));
         }
         return new Shape(outline, solids, List.copyOf(zones), reach);
     }

@@ -37,7 +37,7 @@ public final class Scene {
     private record Inside(Interiors interiors, Map<String, UnitMass> masses, WiredPorts wired) {
         static Inside of(Layout layout, Rules rules) {
             Interiors interiors = Interiors.of(layout);
-            return new Inside(interiors, UnitMasses.of(layout, interiors, rules), WiredPorts.of(layout));
+            return new Inside(interiors, UnitMasses.of(layout, interiors, rules), WiredPorts.of(layout, rules));
         }
 
         UnitMass mass(UnitSpec spec, Item item) {

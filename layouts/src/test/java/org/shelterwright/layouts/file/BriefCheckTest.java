@@ -1,6 +1,7 @@
 package org.shelterwright.layouts.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -10,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.shelterwright.catalog.Catalog;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Situation;
+import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.catalog.json.Problem;
 import org.shelterwright.catalog.json.Sourced;
@@ -71,6 +73,8 @@ class BriefCheckTest {
                 "\"face\": \"left\"|\"face\": \"top\"|This wish needs a \"face\": front, rear, left or right.",
                 "rack-1/power|rack-1|The end \"rack-1\" of wire \"w1\" must name a unit and its port, such as"
                         + " \"rack-1/power\", or an entry panel, such as \"body/panel 1\".",
+                "rack-1/power|rack-1/powr|The end \"rack-1/powr\" of wire \"w1\" names a port that unit rack-1 does not"
+                        + " have. Did you mean \"power\"?",
                 "body/panel 1|body/panel 2|The entry panel \"panel 2\" is not known. Did you mean \"panel 1\"?",
                 "access.walkway-width|access.walkway-widht|The limit \"access.walkway-widht\" is not known. Did you mean"
                         + " \"access.walkway-width\"?",
@@ -89,6 +93,25 @@ class BriefCheckTest {
             assertThat(problem.sentence()).isEqualTo(sentence);
             assertThat(problem.where()).matches("b\\.json, line \\d+, column \\d+");
         });
+    }
+
+    @Test
+    void refusesATruckAsATrailerAndAWireToItselfWithTheirPlaces() {
+        String swapped = TEXT.replace("\"carrier\": \"truck\"", "\"carrier\": \"drawn\"")
+                .replace("\"carrier\": \"trailer\"", "\"carrier\": \"truck\"")
+                .replace("\"carrier\": \"drawn\"", "\"carrier\": \"trailer\"");
+
+        assertThat(check(swapped, SmallPost.CATALOG).problems()).singleElement().satisfies(problem -> {
+            assertThat(problem.sentence())
+                    .isEqualTo(
+                            "The trailer \"truck\" is a truck, which is not towed. Name a carrier entry of a trailer.");
+            assertThat(problem.where()).matches("b\\.json, line \\d+, column \\d+");
+        });
+        assertThatThrownBy(() -> check(TEXT.replace("body/panel 1", "rack-1/power"), SmallPost.CATALOG))
+                .isInstanceOf(InputException.class)
+                .hasMessageMatching(
+                        "b\\.json, line \\d+, column \\d+: The wire \"w1\" goes from rack-1/power to itself\\."
+                                + " Give the port that it goes to as \"to\"\\.");
     }
 
     @Test

@@ -58,6 +58,25 @@ class WireFilesTest {
                 .hasMessageContaining(sentence);
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"width\": 100|\"width\": 0|The tray \"left power tray\" must have a width and a depth, but is 0 x 60 mm.",
+                "\"depth\": 60|\"depth\": 0|The tray \"left power tray\" must have a width and a depth, but is 100 x 0 mm.",
+                "\\[4100, 2220, 1980\\]|[100, 2220, 1980]|Each section of tray \"left power tray\" must run along one axis,"
+                        + " from one point to another, but one ends where it begins.",
+            })
+    void aTrayWithoutASizeIsRefusedWithItsPlace(String old, String changed, String sentence) {
+        int tray = text().indexOf("\"left power tray\"", text().indexOf("\"trays\""));
+        String broken = text().substring(0, tray) + text().substring(tray).replaceFirst(old, changed);
+
+        assertThatThrownBy(() -> read(broken))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("post.json, line")
+                .hasMessageContaining(sentence);
+    }
+
     @Test
     void aWireToItselfOrWithoutACableIsRefused() {
         assertThatThrownBy(() -> new Wire("w1", "a/p", "a/p", "c", null))

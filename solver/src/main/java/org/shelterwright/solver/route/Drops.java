@@ -1,46 +1,65 @@
 package org.shelterwright.solver.route;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.solver.route.drop.Drop;
 import org.shelterwright.solver.route.drop.DropSearch;
+import org.shelterwright.solver.route.drop.Obstacles;
+import org.shelterwright.solver.route.drop.Onward;
+import org.shelterwright.solver.route.drop.Slate;
 import org.shelterwright.solver.route.drop.Surroundings;
 import org.shelterwright.solver.route.drop.Target;
 
-/** Runs outside trays of one scene; those that are known from scenes before it are not searched again. Not for several threads. */
+/** Runs outside trays of one scene; those that are known from scenes before it are not searched again. Safe for several threads. */
 final class Drops {
     private final Scene scene;
-    private final DropMemory memory;
-    private final Map<List<Box>, DropSearch> searches = new HashMap<>();
-    private @Nullable Surroundings about;
+    private final RouteMemory memory;
+    private final Map<List<Box>, Obstacles> obstacles = new ConcurrentHashMap<>();
 
     Drops(Scene scene) {
         this.scene = scene;
-        this.memory = RouteMemory.of(scene).drops();
+        this.memory = RouteMemory.of(scene);
     }
 
     /** The cheapest run of a wire from a point to a target; empty if there is none within a limit of cost. */
     Optional<Drop> find(Ask ask, Point start, Target target, long limit) {
+        return find(ask, start, target, limit, null, DropSearch.ANY_COST);
+    }
+
+    /**
+     * The same, unless no run to the target is of use.
+     *
+     * @param onward what it costs at least from where a run ends on; {@code null}: nothing
+     * @param most what a run and the way on may cost together
+     * @return empty also if they cost more, whichever the run
+     */
+    Optional<Drop> find(Ask ask, Point start, Target target, long limit, @Nullable Onward onward, long most) {
         DropMemory.Question question = new DropMemory.Question(start, target, ask.radius(), ask.shunned());
-        Optional<Drop> known = memory.known(question, limit, scene);
+        Optional<Drop> known = memory.drops().known(question, limit, scene);
         if (known != null) {
             return known;
         }
-        DropSearch.Found found =
-                searches.computeIfAbsent(ask.shunned(), this::search).look(start, target, ask.radius(), limit);
-        memory.keep(question, limit, found, scene);
+        Obstacles about = obstacles.computeIfAbsent(ask.shunned(), this::obstacles);
+        Slate slate = memory.slate();
+        DropSearch.Found found = new DropSearch(about, slate)
+                .look(start, target, ask.radius(), limit, onward, most)
+                .orElse(null);
+        memory.giveBack(slate);
+        if (found == null) {
+            return Optional.empty();
+        }
+        memory.drops().keep(question, limit, found, scene);
         return found.drop();
     }
 
-    private DropSearch search(List<Box> shunned) {
-        Surroundings whole = about == null ? Surroundings.of(scene) : about;
-        about = whole;
-        return new DropSearch(whole.shunning(shunned));
+    private Obstacles obstacles(List<Box> shunned) {
+        Surroundings about = scene.derived(Surroundings.class, Surroundings::of);
+        return Obstacles.of(about.shunning(shunned));
     }
 }

@@ -2,8 +2,10 @@ package org.shelterwright.solver.route;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.cable.Bends;
+import org.shelterwright.solver.route.drop.Drop;
 import org.shelterwright.solver.route.drop.DropSearch;
 import org.shelterwright.solver.route.drop.Laying;
 
@@ -13,80 +15,107 @@ import org.shelterwright.solver.route.drop.Laying;
  * way is the same as over all runs.
  */
 final class PairRuns {
-    private final WebBuilder web;
+    private final TrayRuns runs;
     private final Ask ask;
     private final TrayTable table;
     private final End from;
     private final End to;
+    private final List<Step> steps = new ArrayList<>();
+    private @Nullable Drop lead;
     private long best = DropSearch.ANY_COST;
+
+    /** A run in the order in which they were found: to a tray from one of the ends, or if {@code entry} is missing, the lead. */
+    private record Step(boolean begins, @Nullable TrayEntry entry) {}
 
     /** One end, with what is known of it. */
     private static final class End {
-        private final int node;
+        private final boolean begins;
         private final Point at;
         private final List<Integer> order;
         private final List<TrayEntry> found = new ArrayList<>();
+        private final boolean[] looked;
         private final long[] least;
         private int next;
 
-        End(int node, Point at, TrayTable table) {
-            this.node = node;
+        End(boolean begins, Point at, TrayTable table, TrayRuns runs) {
+            this.begins = begins;
             this.at = at;
-            this.order = WebBuilder.nearest(table, at);
-            this.least = new long[table.trays().size()];
+            this.order = runs.nearest(table, at);
+            this.looked = new boolean[table.trays().size()];
+            this.least = new long[looked.length];
             for (int i = 0; i < least.length; i++) {
-                least[i] = (long) Laying.SURFACE * WebBuilder.away(table, i, at);
+                least[i] = (long) Laying.SURFACE * TrayRuns.away(table, i, at);
             }
         }
     }
 
-    PairRuns(WebBuilder web, Ask ask, TrayTable table, int fromNode, int toNode, Point a, Point b) {
-        this.web = web;
+    /** Looks for the runs of a wire that this serves. */
+    PairRuns(TrayRuns runs, Ask ask, TrayTable table, Point a, Point b) {
+        this.runs = runs;
         this.ask = ask;
         this.table = table;
-        this.from = new End(fromNode, a, table);
-        this.to = new End(toNode, b, table);
-    }
-
-    void add() {
+        this.from = new End(true, a, table, runs);
+        this.to = new End(false, b, table, runs);
         first(from);
         first(to);
         join();
-        best = Math.min(best, web.lead(ask, from.at, from.node, to.at, to.node, best));
+        lead = runs.lead(ask, a, b, best).orElse(null);
+        if (lead != null) {
+            best = Math.min(best, lead.cost());
+            steps.add(new Step(true, null));
+        }
         others(from, to);
         others(to, from);
+    }
+
+    /** Takes the runs into a web, from the nodes of the ends. */
+    void link(WebBuilder web, int fromNode, int toNode) {
+        for (Step step : steps) {
+            TrayEntry entry = step.entry();
+            if (entry != null) {
+                web.link(ask, step.begins() ? fromNode : toNode, table, entry);
+            } else if (lead != null) {
+                web.link(ask, fromNode, toNode, lead);
+            }
+        }
     }
 
     /** Goes through the trays until one can be reached. */
     private void first(End end) {
         while (end.found.stream().allMatch(TrayEntry::barred) && end.next < end.order.size()) {
-            look(end, end.order.get(end.next++), DropSearch.ANY_COST);
+            int tray = end.order.get(end.next++);
+            take(end, tray, runs.to(ask, end.at, table, tray, DropSearch.ANY_COST));
         }
     }
 
-    private void look(End end, int tray, long limit) {
-        List<TrayEntry> entries = web.entries(ask, end.node, end.at, table, tray, limit);
+    private void take(End end, int tray, List<TrayEntry> entries) {
+        end.looked[tray] = true;
         if (!entries.isEmpty()) {
             end.least[tray] = entries.stream().mapToLong(TrayEntry::cost).min().orElse(0);
         }
         end.found.addAll(entries);
+        entries.forEach(entry -> steps.add(new Step(end.begins, entry)));
     }
 
     private void others(End end, End other) {
         for (; end.next < end.order.size(); end.next++) {
             int tray = end.order.get(end.next);
-            long limit = best >= DropSearch.ANY_COST ? DropSearch.ANY_COST : best - rest(tray, end, other);
+            boolean joined = best < DropSearch.ANY_COST;
+            long limit = joined ? best - rest(tray, end, other) : DropSearch.ANY_COST;
             TrayEntry first = end.found.stream()
                     .filter(entry -> !entry.barred())
                     .findFirst()
                     .orElse(null);
             if (first != null) {
-                limit = Math.min(limit, WebBuilder.limit(table, first, tray));
+                limit = Math.min(limit, TrayRuns.limit(table, first, tray));
             }
+            List<TrayEntry> entries = List.of();
             if (end.least[tray] <= limit) {
-                look(end, tray, limit);
-                join();
+                TrayRuns.Rest onward = joined ? (station, place) -> rest(tray, station, place, other) : null;
+                entries = runs.to(ask, end.at, table, tray, limit, onward, best);
             }
+            take(end, tray, entries);
+            join();
         }
     }
 
@@ -96,10 +125,31 @@ final class PairRuns {
         long least = DropSearch.ANY_COST;
         for (int i = 0; i < other.least.length; i++) {
             long across = apart - end.least[tray] / Laying.SURFACE - other.least[i] / Laying.SURFACE;
-            long way = Math.max(table.least(tray, i), Math.max(0, across));
-            least = Math.min(least, other.least[i] + Laying.TRAY * Math.min(way, TrayTable.NONE / Laying.TRAY));
+            least = Math.min(least, through(other.least[i], Math.max(table.least(tray, i), across)));
         }
         return least;
+    }
+
+    /** The same from where the run comes into the tray: exact over trays that were looked at from the other end. */
+    private long rest(int tray, int station, Point place, End other) {
+        long least = DropSearch.ANY_COST;
+        for (int i = 0; i < other.least.length; i++) {
+            if (!other.looked[i]) {
+                long across = Bends.distance(place, other.at) - other.least[i] / Laying.SURFACE;
+                least = Math.min(least, through(other.least[i], Math.max(table.least(tray, station, i), across)));
+            }
+        }
+        for (TrayEntry entry : other.found) {
+            if (!entry.barred()) {
+                least = Math.min(
+                        least, through(entry.cost(), table.length(tray, station, entry.tray(), entry.station())));
+            }
+        }
+        return least;
+    }
+
+    private static long through(long run, long way) {
+        return run + Laying.TRAY * Math.max(0, Math.min(way, TrayTable.NONE / Laying.TRAY));
     }
 
     /** Takes over the cheapest way that the known runs give. */

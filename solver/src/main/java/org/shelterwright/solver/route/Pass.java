@@ -24,7 +24,7 @@ final class Pass {
     private final List<Ask> asks;
     private final Map<String, Route> kept;
     private final Web web;
-    private final List<int[]> nodes = new ArrayList<>();
+    private final List<int[]> nodes;
     private final Map<String, Route> routes = new LinkedHashMap<>();
     private long cost;
     private long bound;
@@ -34,7 +34,7 @@ final class Pass {
         this.asks = asks;
         this.kept = kept;
         WebBuilder builder = new WebBuilder(scene, drops, trays);
-        asks.forEach(ask -> nodes.add(builder.add(ask, sparing)));
+        this.nodes = builder.add(asks, sparing);
         this.web = builder.web();
     }
 

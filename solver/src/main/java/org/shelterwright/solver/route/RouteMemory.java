@@ -3,13 +3,16 @@ package org.shelterwright.solver.route;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Queue;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.body.Tray;
 import org.shelterwright.catalog.item.CableClass;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.cable.TrayPath;
 import org.shelterwright.layouts.scene.Scene;
+import org.shelterwright.solver.route.drop.Slate;
 
 /**
  * What routing keeps from scene to scene, as long as brief and catalog entries stay: the tables of the trays, and runs outside
@@ -21,6 +24,7 @@ final class RouteMemory {
     private final List<Meeting> meetings = new ArrayList<>();
     private final Map<CableClass, TrayTable> tables = new ConcurrentHashMap<>();
     private final DropMemory drops = new DropMemory();
+    private final Queue<Slate> slates = new ConcurrentLinkedQueue<>();
 
     /** Where two trays meet, as stations of both. */
     record Meeting(int a, int atA, int b, int atB) {}
@@ -56,6 +60,16 @@ final class RouteMemory {
 
     DropMemory drops() {
         return drops;
+    }
+
+    /** Something to search on, to be given back. */
+    Slate slate() {
+        Slate slate = slates.poll();
+        return slate == null ? new Slate() : slate;
+    }
+
+    void giveBack(Slate slate) {
+        slates.add(slate);
     }
 
     private void meet(int a, int b) {

@@ -1,11 +1,18 @@
 package org.shelterwright.solver.route;
 
+import org.shelterwright.solver.route.drop.Drop;
+
 /**
  * A run outside trays that comes into one.
  *
  * @param tray its number in the table
  * @param station where along it (µm)
- * @param cost laying cost of the run
+ * @param drop the run
  * @param barred whether it may not be used
  */
-record TrayEntry(int tray, int station, long cost, boolean barred) {}
+record TrayEntry(int tray, int station, Drop drop, boolean barred) {
+    /** Laying cost of the run. */
+    long cost() {
+        return drop.cost();
+    }
+}

@@ -27,6 +27,7 @@ public final class TrayTable {
     private final List<int[]> nodes = new ArrayList<>();
     private final long[][] between;
     private final long[][] least;
+    private final long[][] leastFrom;
 
     private record Node(int tray, int station) {}
 
@@ -73,6 +74,7 @@ public final class TrayTable {
             }
         }
         between = distances(graph, all.size());
+        leastFrom = leastsFrom();
         least = leasts();
     }
 
@@ -113,15 +115,45 @@ public final class TrayTable {
         return least[a][b];
     }
 
+    /**
+     * Length of the shortest way in trays from a place to anywhere on a tray (µm); {@link #NONE} if there is none.
+     *
+     * @param a number of the tray with the place
+     * @param atA station along it (µm)
+     */
+    long least(int a, int atA, int b) {
+        long best = a == b ? 0 : NONE;
+        int[] ofA = stations.get(a);
+        for (int i = 0; a != b && i < ofA.length; i++) {
+            long way = leastFrom[nodes.get(a)[i]][b];
+            if (way < NONE) {
+                best = Math.min(best, trays.get(a).cableLength(Math.abs(atA - ofA[i])) + way);
+            }
+        }
+        return best;
+    }
+
+    private long[][] leastsFrom() {
+        long[][] found = new long[between.length][trays.size()];
+        for (int one = 0; one < found.length; one++) {
+            for (int b = 0; b < trays.size(); b++) {
+                long shortest = NONE;
+                for (int other : nodes.get(b)) {
+                    shortest = Math.min(shortest, between[one][other]);
+                }
+                found[one][b] = shortest;
+            }
+        }
+        return found;
+    }
+
     private long[][] leasts() {
         long[][] found = new long[trays.size()][trays.size()];
         for (int a = 0; a < found.length; a++) {
             for (int b = 0; b < found.length; b++) {
                 long shortest = a == b ? 0 : NONE;
                 for (int one : nodes.get(a)) {
-                    for (int other : nodes.get(b)) {
-                        shortest = Math.min(shortest, between[one][other]);
-                    }
+                    shortest = Math.min(shortest, leastFrom[one][b]);
                 }
                 found[a][b] = shortest;
             }

@@ -31,20 +31,24 @@ final class Web {
     void take(RouteShape shape, long size, @Nullable String panel, long[] taken) {
         for (int i = 0; i < links.size(); i++) {
             if (links.piece(i) instanceof Piece.InTray in) {
-                boolean there = shape.stretches().stream()
-                        .anyMatch(stretch -> stretch.part() == in.part()
-                                && stretch.tray()
-                                        .tray()
-                                        .name()
-                                        .equals(in.tray().tray().name())
-                                && stretch.from() < in.to()
-                                && in.from() < stretch.to());
-                taken[i] += there ? size : 0;
+                taken[i] += lies(shape, in) ? size : 0;
             } else if (links.piece(i) instanceof Piece.Passage passage
                     && passage.panel().equals(panel)) {
                 taken[i]++;
             }
         }
+    }
+
+    private static boolean lies(RouteShape shape, Piece.InTray in) {
+        for (RouteShape.Stretch stretch : shape.stretches()) {
+            if (stretch.from() < in.to()
+                    && in.from() < stretch.to()
+                    && stretch.part() == in.part()
+                    && stretch.tray().tray().name().equals(in.tray().tray().name())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The panel that a way passes; {@code null} if none. */

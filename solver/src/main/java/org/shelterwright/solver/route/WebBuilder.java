@@ -1,24 +1,21 @@
 package org.shelterwright.solver.route;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.shelterwright.catalog.body.EntryPanel;
 import org.shelterwright.catalog.item.CableClass;
-import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
-import org.shelterwright.layouts.cable.Bends;
 import org.shelterwright.layouts.cable.TrayPath;
 import org.shelterwright.layouts.cable.WireEnd;
 import org.shelterwright.layouts.ledger.cables.CableLimits;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.solver.route.drop.Drop;
 import org.shelterwright.solver.route.drop.DropSearch;
-import org.shelterwright.solver.route.drop.Laying;
-import org.shelterwright.solver.route.drop.Target;
 import org.shelterwright.solver.route.net.Link;
 
 /**
@@ -26,16 +23,8 @@ import org.shelterwright.solver.route.net.Link;
  * from port to port.
  */
 final class WebBuilder {
-    /** Ports nearer than this are also joined outside trays (µm); common practice for short leads. */
-    private static final int LEAD = 1_500 * Lengths.MM;
-
-    /** How much farther, on a wall, a run to a place beside the cheapest may be (µm). */
-    private static final int ASIDE = 1_000 * Lengths.MM;
-
-    private static final int STEP = 100 * Lengths.MM;
-
     private final Scene scene;
-    private final Drops drops;
+    private final TrayRuns runs;
     private final TrayNodes trays;
     private final RouteMemory memory;
     private final Set<String> only;
@@ -49,8 +38,8 @@ final class WebBuilder {
     WebBuilder(Scene scene, Drops drops, Set<String> only) {
         this.only = only;
         this.scene = scene;
-        this.drops = drops;
         this.memory = RouteMemory.of(scene);
+        this.runs = new TrayRuns(drops, only);
         this.trays = new TrayNodes(memory, () -> nodes++);
         for (EntryPanel panel : scene.body().entryPanels()) {
             int outer = nodes++;
@@ -63,24 +52,50 @@ final class WebBuilder {
     }
 
     /**
-     * Adds the runs of a wire; gives its nodes.
+     * Adds the runs of wires; gives the nodes of each.
      *
      * @param sparing whether to leave out runs that are of no use as long as all trays have room
      */
-    int[] add(Ask ask, boolean sparing) {
+    List<int[]> add(List<Ask> asks, boolean sparing) {
+        // Runs are looked for on all processors and taken in one after another, so that nodes have the same numbers.
+        List<Optional<PairRuns>> pairs = asks.parallelStream()
+                .map(ask -> sparing ? pair(ask) : Optional.<PairRuns>empty())
+                .toList();
+        IntStream.range(0, asks.size())
+                .parallel()
+                .filter(i -> pairs.get(i).isEmpty())
+                .mapToObj(asks::get)
+                .forEach(this::lookFor);
+        List<int[]> found = new ArrayList<>();
+        for (int i = 0; i < asks.size(); i++) {
+            Ask ask = asks.get(i);
+            found.add(pairs.get(i).map(pair -> add(ask, pair)).orElseGet(() -> add(ask)));
+        }
+        return found;
+    }
+
+    /** The runs of a wire from port to port; empty if it is of a bus or goes through an entry panel. */
+    private Optional<PairRuns> pair(Ask ask) {
         Point a = ask.from().at();
         Point b = ask.to().at();
         boolean alone = ask.laid().wire().bus() == null
                 && ask.from().panel() == null
                 && ask.to().panel() == null;
-        if (sparing && alone && a != null && b != null) {
-            int from = nodes++;
-            int to = nodes++;
-            ends.add(from);
-            ends.add(to);
-            new PairRuns(this, ask, memory.table(ask.cable().cableClass()), from, to, a, b).add();
-            return new int[] {from, to};
-        }
+        return alone && a != null && b != null
+                ? Optional.of(new PairRuns(runs, ask, memory.table(ask.cable().cableClass()), a, b))
+                : Optional.empty();
+    }
+
+    private int[] add(Ask ask, PairRuns pair) {
+        int from = nodes++;
+        int to = nodes++;
+        ends.add(from);
+        ends.add(to);
+        pair.link(this, from, to);
+        return new int[] {from, to};
+    }
+
+    private int[] add(Ask ask) {
         int from = terminal(ask, ask.from());
         int to = terminal(ask, ask.to());
         lead(ask, from, to);
@@ -130,113 +145,55 @@ final class WebBuilder {
      * Runs to the trays that the class may use, the nearest first. A run to another tray is of no use if it costs more than the
      * run to the nearest and the way from there to the farthest place of that other tray.
      */
-    private void entries(Ask ask, int node, Point at) {
+    private List<TrayEntry> entries(Ask ask, Point at) {
         TrayTable table = memory.table(ask.cable().cableClass());
+        List<TrayEntry> all = new ArrayList<>();
         TrayEntry first = null;
-        for (int i : nearest(table, at)) {
-            long limit = first == null ? DropSearch.ANY_COST : limit(table, first, i);
-            List<TrayEntry> found = entries(ask, node, at, table, i, limit);
+        for (int i : runs.nearest(table, at)) {
+            long limit = first == null ? DropSearch.ANY_COST : TrayRuns.limit(table, first, i);
+            List<TrayEntry> found = runs.to(ask, at, table, i, limit);
+            all.addAll(found);
             first = first == null && !found.isEmpty() ? found.get(0) : first;
         }
+        return all;
     }
 
-    /** The trays of a table, the nearest first. */
-    static List<Integer> nearest(TrayTable table, Point at) {
-        List<Integer> order = new ArrayList<>();
-        for (int i = 0; i < table.trays().size(); i++) {
-            order.add(i);
-        }
-        order.sort(Comparator.comparing((Integer i) -> away(table, i, at)).thenComparing(i -> i));
-        return order;
+    private void entries(Ask ask, int node, Point at) {
+        TrayTable table = memory.table(ask.cable().cableClass());
+        entries(ask, at).forEach(entry -> link(ask, node, table, entry));
     }
 
-    /** Runs to one tray; what was found, barred places included. */
-    List<TrayEntry> entries(Ask ask, int node, Point at, TrayTable table, int i, long limit) {
-        if ((long) away(table, i, at) * Laying.SURFACE > limit) {
-            return List.of();
-        }
-        TrayPath path = table.trays().get(i);
-        if (!only.isEmpty() && !only.contains(path.tray().name())) {
-            return List.of();
-        }
-        List<Target> targets = path.tray().closed()
-                ? List.of(Target.place(path.at(0)), Target.place(path.at(path.length())))
-                : List.of(new Target(path.tray().path(), true));
-        List<TrayEntry> found = new ArrayList<>();
-        for (Target target : targets) {
-            Drop drop = drops.find(ask, at, target, limit).orElse(null);
-            if (drop != null) {
-                found.add(entry(ask, node, table, i, drop));
-                if (!ask.barred().isEmpty() && !path.tray().closed()) {
-                    aside(ask, node, at, table, i, drop, found);
-                }
-            }
-        }
-        return found;
-    }
-
-    static long limit(TrayTable table, TrayEntry first, int other) {
-        int length = table.trays().get(other).length();
-        long way = Math.min(
-                table.length(first.tray(), first.station(), other, 0),
-                table.length(first.tray(), first.station(), other, length));
-        return way >= TrayTable.NONE
-                ? DropSearch.ANY_COST
-                : first.cost() + Laying.TRAY * (way + table.trays().get(other).cableLength(length));
-    }
-
-    /** More entries beside the cheapest one. */
-    private void aside(Ask ask, int node, Point at, TrayTable table, int i, Drop cheapest, List<TrayEntry> found) {
-        TrayPath path = table.trays().get(i);
-        int station = path.stationOf(cheapest.end());
-        long limit = cheapest.cost() + (long) ASIDE * Laying.SURFACE;
-        int step = Math.max(STEP, 2 * ask.radius());
-        for (int off : new int[] {-2 * step, -step, step, 2 * step}) {
-            int there = Math.max(0, Math.min(path.length(), station + off));
-            drops.find(ask, at, Target.place(path.at(there)), limit)
-                    .ifPresent(drop -> found.add(entry(ask, node, table, i, drop)));
+    /** Looks for runs that are asked for again at once: by then they are known. */
+    private void lookFor(Ask ask) {
+        for (WireEnd end : List.of(ask.from(), ask.to())) {
+            places(ask, end, 0).forEach(place -> entries(ask, place.at()));
         }
     }
 
-    private TrayEntry entry(Ask ask, int node, TrayTable table, int i, Drop drop) {
-        TrayPath path = table.trays().get(i);
-        int station = path.stationOf(drop.end());
-        boolean barred = ask.barred().contains(drop.end());
-        if (!barred) {
+    /** Takes in a run that may be used. */
+    void link(Ask ask, int node, TrayTable table, TrayEntry entry) {
+        TrayPath path = table.trays().get(entry.tray());
+        if (!entry.barred()) {
             for (int part : path.tray().partsFor(ask.cable().cableClass())) {
                 links.add(
-                        own(ask, node, trays.node(table.number(i), part, station), drop.cost()), new Piece.Free(drop));
+                        own(ask, node, trays.node(table.number(entry.tray()), part, entry.station()), entry.cost()),
+                        new Piece.Free(entry.drop()));
             }
         }
-        return new TrayEntry(i, station, drop.cost(), barred);
-    }
-
-    /** Distance along the axes from a place to a tray (µm). */
-    static int away(TrayTable table, int tray, Point at) {
-        return new Target(table.trays().get(tray).tray().path(), true).distance(at);
     }
 
     private void lead(Ask ask, int from, int to) {
         for (Place a : places(ask, ask.from(), from)) {
             for (Place b : places(ask, ask.to(), to)) {
-                lead(ask, a.at(), a.node(), b.at(), b.node(), DropSearch.ANY_COST);
+                runs.lead(ask, a.at(), b.at(), DropSearch.ANY_COST)
+                        .ifPresent(drop -> link(ask, a.node(), b.node(), drop));
             }
         }
     }
 
-    /** A run from port to port, if they are near; its cost, or {@link DropSearch#ANY_COST} if there is none within a limit. */
-    long lead(Ask ask, Point a, int from, Point b, int to, long limit) {
-        if (!only.isEmpty()
-                || !ask.far() && Bends.distance(a, b) > LEAD
-                || (long) Bends.distance(a, b) * Laying.SURFACE > limit) {
-            return DropSearch.ANY_COST;
-        }
-        Drop drop = drops.find(ask, a, Target.port(b), limit).orElse(null);
-        if (drop == null) {
-            return DropSearch.ANY_COST;
-        }
+    /** Takes in a run from port to port. */
+    void link(Ask ask, int from, int to, Drop drop) {
         links.add(own(ask, from, to, drop.cost()), new Piece.Free(drop));
-        return drop.cost();
     }
 
     private record Place(Point at, int node) {}

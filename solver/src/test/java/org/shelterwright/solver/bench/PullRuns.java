@@ -2,11 +2,13 @@ package org.shelterwright.solver.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.shelterwright.catalog.Catalog;
 import org.shelterwright.catalog.builtin.BuiltInCatalog;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.cable.CableNet;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.file.LayoutFormats;
+import org.shelterwright.layouts.layout.Contents;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Parts;
 import org.shelterwright.layouts.ledger.Verdict;
@@ -21,9 +23,10 @@ import org.shelterwright.solver.route.WireRouter;
 /** What the pull of wires saves when places are searched: the same brief with it, and as if no wires were asked for. */
 final class PullRuns {
     private static final List<String> SAMPLES = List.of("river-post", "water-lab");
-    private static final List<Integer> SIZES = List.of(10, 20);
     private static final int SEEDS = 3;
-    private static final long MOVES = 200_000;
+    private static final long MOVES = Budget.USUAL_MOVES;
+
+    private static final Catalog CATALOG = BuiltInCatalog.read();
 
     private final Setting setting;
     private final Checker checker = Checker.standard();
@@ -44,12 +47,7 @@ final class PullRuns {
             List<Layout> questions = new ArrayList<>();
             for (String sample : SAMPLES) {
                 Brief brief = LayoutFormats.BRIEF.open(Samples.brief(sample)).value();
-                questions.add(Layout.empty(brief, Parts.of(brief, BuiltInCatalog.read())));
-            }
-            for (int size : SIZES) {
-                Layout planted = PlantedWires.of(seed, size);
-                names.add("planted, " + size + " units");
-                questions.add(Layout.empty(planted.brief(), planted.parts()));
+                questions.add(Layout.empty(brief, Parts.of(brief, CATALOG)).withContents(Contents.of(brief, CATALOG)));
             }
             for (int i = 0; i < names.size() && System.nanoTime() < end; i++) {
                 Layout pulled = found(questions.get(i), questions.get(i).brief(), seed);
@@ -76,7 +74,7 @@ final class PullRuns {
 
     /** A layout that was searched for a brief, with the wires of the question routed. */
     private Layout found(Layout question, Brief searched, long seed) {
-        Layout asked = Layout.empty(searched, question.parts());
+        Layout asked = Layout.empty(searched, question.parts()).withContents(question.contents());
         FitRequest request = new FitRequest(asked, seed, Budget.moves(MOVES), 2, 1);
         FitOption best = new StandardFitter(checker)
                 .fit(request, progress -> {}, new StopSignal())

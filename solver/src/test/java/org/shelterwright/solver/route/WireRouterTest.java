@@ -16,6 +16,7 @@ import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.builtin.BuiltInCatalog;
 import org.shelterwright.catalog.item.CableClass;
 import org.shelterwright.catalog.space.Point;
+import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.layouts.brief.Wire;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.file.LayoutFiles;
@@ -74,6 +75,27 @@ class WireRouterTest {
         assertThat(WireRouter.route(CHECKER.scene(layout)).unrouted())
                 .extracting(RoutePlan.Unrouted::reason)
                 .containsExactly("Wire w1 ends at Telemetry rack 1, power, which is not placed. Place it first.");
+    }
+
+    @Test
+    void aWireThatNoWayJoinsSaysSoAndStaysNotAssessed() {
+        Layout asked = asking(new Wire("w1", "power-unit/mains out", "rack-1/power", "supply-3x1.5", null));
+        Placement other = asked.placements().get("rack-2");
+        Point inside = other.station().pose().at().plus(Point.ofMm(20, 20, 20));
+        Placement into = asked.placements().get("rack-1");
+        Layout layout = asked.with(into.withStation(
+                into.station().with(new Pose(inside, other.station().pose().yaw()))));
+
+        RoutePlan plan = WireRouter.route(CHECKER.scene(layout));
+
+        assertThat(plan.routes()).isEmpty();
+        assertThat(plan.unrouted())
+                .extracting(RoutePlan.Unrouted::reason)
+                .containsExactly("No way was found for wire w1 from Power unit, mains out to Telemetry rack 1, power: its"
+                        + " ends cannot be joined past what stands about. Move a unit, or give the body a tray between"
+                        + " them.");
+        assertThat(open(plan.in(layout)))
+                .anySatisfy(row -> assertThat(row.finding()).contains("None of the 1 wire has a route"));
     }
 
     @Test

@@ -11,13 +11,15 @@ import org.shelterwright.layouts.ledger.Severity;
 import org.shelterwright.layouts.ledger.Subject;
 import org.shelterwright.layouts.ledger.mend.Separation;
 import org.shelterwright.layouts.ledger.mend.Wording;
+import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.scene.PlacedPort;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 
 /**
  * No other unit stands where the plug of a wire goes: max over the ports that wires end at of the depth = 0, on station. One row for
- * each owner and intruder. A wall may be there: units have their ports behind a step for that.
+ * each owner and intruder. A wall may be there: units have their ports behind a step for that. Figures: {@link Figure#PLUG_DEPTH},
+ * {@link Figure#PLUG_WIDTH}; where no rule set gives them, no room is asked for.
  *
  * <p>Source: common practice.
  */
@@ -28,7 +30,7 @@ final class PlugsFree extends NamedLimit implements Limit.OfPair {
                 Subject.CABLES,
                 "Room for plugs",
                 Severity.MEDIUM,
-                Source.commonPractice("a plug needs 25 mm before its port"),
+                Source.commonPractice("a plug needs room before its port, by the rule set"),
                 "No unit stands before a port that a wire ends at.");
     }
 

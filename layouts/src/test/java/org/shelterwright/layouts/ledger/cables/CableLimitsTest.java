@@ -58,6 +58,13 @@ class CableLimitsTest {
                         .row("cables.plug-free")
                         .verdict())
                 .isEqualTo(Verdict.MET);
+        assertThat(new CablePost()
+                        .power("w1", "supply-3x1.5", null)
+                        .backToTheSecond(25)
+                        .limit("cables.plug-depth", 60)
+                        .row("cables.plug-free")
+                        .finding())
+                .isEqualTo("Rack 2 stands 35 mm into the room for the plug of port \"power\" of Rack 1.");
     }
 
     @Test
@@ -165,9 +172,12 @@ class CableLimitsTest {
         CablePost post = new CablePost().power("w1", "supply-3x1.5", null);
         post.byTray("w1", "supply-3x1.5", "signal tray", 300, 1900);
 
-        assertThat(post.row("cables.class").finding())
+        Row row = post.row("cables.class");
+
+        assertThat(row.finding())
                 .isEqualTo("Wire w1 to Rack 2, power is a power cable and lies in the signal tray, which is for signal,"
                         + " radio-frequency.");
+        assertThat(row.place()).isNotNull();
     }
 
     @Test

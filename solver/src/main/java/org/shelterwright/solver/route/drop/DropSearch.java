@@ -3,6 +3,7 @@ package org.shelterwright.solver.route.drop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
@@ -23,18 +24,25 @@ public final class DropSearch {
     public static final long NEAR = ANY_COST - 1;
 
     private static final int MARGIN = 300 * Lengths.MM;
-    private static final int MOST_LABELS = 200_000;
+    private static final int MOST_LABELS = 80_000;
 
-    /** What a search with a limit may take: it is for runs that are of use only if they are cheap. */
-    private static final int FEW_LABELS = 12_000;
+    /** How many labels a search with a limit may look at: it is for runs that are of use only if they are cheap. */
+    private static final int FEW_LABELS = 8_000;
 
     private final Obstacles about;
-    private final Outlook outlook = new Outlook();
-    private final Frontier labels = new Frontier();
-    private final LongTable best = new LongTable();
+    private final Outlook outlook;
+    private final Frontier labels;
+    private final int[] index = new int[3];
 
     public DropSearch(Surroundings about) {
-        this.about = Obstacles.of(about);
+        this(Obstacles.of(about), new Slate());
+    }
+
+    /** @param slate what it works on; no other search may use it at the same time */
+    public DropSearch(Obstacles about, Slate slate) {
+        this.about = about;
+        this.outlook = slate.outlook;
+        this.labels = slate.labels;
     }
 
     /**
@@ -58,20 +66,46 @@ public final class DropSearch {
 
     /** The same, with what the answer depends on. */
     public Found look(Point start, Target target, int radius, long limit) {
+        return look(start, target, radius, limit, null, ANY_COST).orElseThrow();
+    }
+
+    /**
+     * The same, unless no run whatever to the target could be of use.
+     *
+     * @param onward what it costs at least from where a run ends on; {@code null}: nothing
+     * @param most what a run and the way on may cost together
+     * @return empty if they cost more, whichever the run
+     */
+    public Optional<Found> look(
+            Point start, Target target, int radius, long limit, @Nullable Onward onward, long most) {
         if (!about.room().contains(start)) {
-            return new Found(Optional.empty(), Box.between(start, start), false);
+            return Optional.of(new Found(Optional.empty(), Box.between(start, start), false));
         }
         Box near = Box.between(start, start)
                 .hull(nearest(start, target))
                 .grown(MARGIN, MARGIN, MARGIN)
                 .intersection(about.room());
         Lattice lattice = new Lattice(about, near, start, target, radius);
+        if (Pocket.sealed(lattice, lattice.node(start))) {
+            return Optional.of(new Found(Optional.empty(), near, false));
+        }
+        if (onward != null && useless(lattice, start, onward, most)) {
+            return Optional.empty();
+        }
         Optional<Drop> found = search(lattice, start, target, radius, limit);
         if (found.isPresent() || limit < ANY_COST || hopeless(lattice, start)) {
-            return new Found(found, near, labels.count() >= FEW_LABELS);
+            return Optional.of(new Found(found, near, labels.taken() >= FEW_LABELS));
         }
         Lattice whole = new Lattice(about, about.room(), start, target, radius);
-        return new Found(search(whole, start, target, radius, limit), about.room(), true);
+        return Optional.of(new Found(search(whole, start, target, radius, limit), about.room(), true));
+    }
+
+    /** Whether every run costs too much, with the way on, even without bends. */
+    private boolean useless(Lattice lattice, Point start, Onward onward, long most) {
+        int first = lattice.node(start);
+        lattice.indices(first, index);
+        outlook.look(lattice, first, onward, most - lattice.corners(first, index, -1) * Laying.CORNER);
+        return !outlook.joined();
     }
 
     /** Whether one of the ends is closed in, so that the rest of the room does not help. */
@@ -80,28 +114,29 @@ public final class DropSearch {
     }
 
     private Optional<Drop> search(Lattice lattice, Point start, Target target, int radius, long limit) {
-        labels.clear();
-        best.clear();
         int first = lattice.node(start);
-        outlook.look(lattice, first);
+        labels.begin(lattice.size());
+        outlook.look(lattice, first, null, limit);
         if (!outlook.joined()) {
             return Optional.empty();
         }
+        lattice.indices(first, index);
         labels.add(first, -1, 0, 0, estimate(lattice, first, -1), -1);
         int most = limit < ANY_COST ? FEW_LABELS : MOST_LABELS;
-        while (!labels.isEmpty() && labels.count() < most) {
+        while (!labels.isEmpty() && labels.taken() < most) {
             int label = labels.poll();
             if (labels.estimate(label) > limit) {
                 return Optional.empty();
             }
-            if (best.get(key(labels.node[label], labels.direction[label], labels.need[label])) < labels.cost[label]) {
+            if (labels.useless(label)) {
                 continue;
             }
+            lattice.indices(labels.node[label], index);
             if (ends(lattice, label, target, radius)) {
                 return Optional.of(drop(lattice, label));
             }
             for (int direction = 0; direction < 6; direction++) {
-                step(lattice, label, direction, radius);
+                step(lattice, label, direction, radius, limit);
             }
         }
         return Optional.empty();
@@ -109,7 +144,7 @@ public final class DropSearch {
 
     /** Whether a run may end here: on the target, with room for the corner into the tray. */
     private boolean ends(Lattice lattice, int label, Target target, int radius) {
-        if (!lattice.onTarget(labels.node[label])) {
+        if (!lattice.onTarget(labels.node[label], index)) {
             return false;
         }
         int direction = labels.direction[label];
@@ -121,7 +156,7 @@ public final class DropSearch {
         return labels.need[label] <= (turns ? 0 : radius);
     }
 
-    private void step(Lattice lattice, int from, int direction, int radius) {
+    private void step(Lattice lattice, int from, int direction, int radius, long limit) {
         int axis = direction / 2;
         int old = labels.direction[from];
         boolean turn = old >= 0 && old != direction;
@@ -132,24 +167,24 @@ public final class DropSearch {
         if (price == 0) {
             return;
         }
-        int node = lattice.next(labels.node[from], direction);
-        int length = lattice.step(labels.node[from], direction);
+        int on = index[axis];
+        int beyond = on + 2 * (direction & 1) - 1;
+        int node = labels.node[from] + (beyond - on) * lattice.stride(axis);
+        int length = Math.abs(lattice.planes(axis)[beyond] - lattice.planes(axis)[on]);
         int due = old < 0 ? radius : turn ? 2 * radius : labels.need[from];
         int need = Math.max(0, due - length);
         long cost = labels.cost[from] + (long) length * price + (turn ? Laying.CORNER : 0);
-        // What is dearer than the same place and direction with no straight due is of no use either.
-        if (cost < best.get(key(node, direction, need)) && (need == 0 || cost < best.get(key(node, direction, 0)))) {
-            best.put(key(node, direction, need), cost);
-            labels.add(node, direction, need, cost, cost + estimate(lattice, node, direction), from);
+        index[axis] = beyond;
+        long estimate = cost + estimate(lattice, node, direction);
+        index[axis] = on;
+        if (estimate <= limit && !labels.beaten(node, direction, need, cost)) {
+            labels.add(node, direction, need, cost, estimate, from);
         }
     }
 
+    /** What it costs at least from a node, whose indices are set, to the target. */
     private long estimate(Lattice lattice, int node, int direction) {
-        return outlook.from(lattice, node) + lattice.corners(node, direction) * Laying.CORNER;
-    }
-
-    private static long key(int node, int direction, int need) {
-        return ((long) node * 7 + direction + 1) << 26 | Math.min(need, (1 << 26) - 1);
+        return outlook.from(node, index) + lattice.corners(node, index, direction) * Laying.CORNER;
     }
 
     private Drop drop(Lattice lattice, int end) {

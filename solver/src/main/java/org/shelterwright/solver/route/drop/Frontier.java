@@ -3,8 +3,9 @@ package org.shelterwright.solver.route.drop;
 import java.util.Arrays;
 
 /**
- * The labels of a search in flat arrays, and the queue of those still to be looked at: the least estimate first; of equals the
- * one farthest on, then the first made. Used again from search to search. Not for several threads.
+ * The labels of a search in flat arrays, by place and direction, and the queue of those still to be looked at: the least estimate
+ * first; of equals the one farthest on, then the first made. Of labels with the same place and direction, one that needs no more
+ * straight and costs no more makes another useless. Used again from search to search. Not for several threads.
  */
 final class Frontier {
     private static final int FIRST = 1 << 10;
@@ -15,18 +16,52 @@ final class Frontier {
     int[] before = new int[FIRST];
     long[] cost = new long[FIRST];
     private long[] estimate = new long[FIRST];
+    private int[] sibling = new int[FIRST];
+    private boolean[] useless = new boolean[FIRST];
     private int[] heap = new int[FIRST];
+    private int[] newest = new int[0];
+    private int[] searchOf = new int[0];
+    private int search;
     private int waiting;
     private int count;
+    private int taken;
 
-    void clear() {
+    /** Begins a search over places numbered below a size. */
+    void begin(int places) {
+        if (newest.length < 7 * places) {
+            newest = new int[7 * places];
+            searchOf = new int[7 * places];
+            search = 0;
+        }
+        search++;
         waiting = 0;
         count = 0;
+        taken = 0;
     }
 
-    /** How many labels were made. */
-    int count() {
-        return count;
+    /** How many labels were taken out of the queue. */
+    int taken() {
+        return taken;
+    }
+
+    /** Whether another label was found since that makes one useless. */
+    boolean useless(int label) {
+        return useless[label];
+    }
+
+    /** Whether a known label makes this one useless; if not, it makes useless what costs more and needs as much straight. */
+    boolean beaten(int atNode, int inDirection, int stillNeeds, long atCost) {
+        int slot = 7 * atNode + inDirection + 1;
+        int label = searchOf[slot] == search ? newest[slot] : -1;
+        for (int known = label; known >= 0; known = sibling[known]) {
+            if (need[known] <= stillNeeds && cost[known] <= atCost) {
+                return true;
+            }
+        }
+        for (int known = label; known >= 0; known = sibling[known]) {
+            useless[known] |= need[known] >= stillNeeds && cost[known] > atCost;
+        }
+        return false;
     }
 
     boolean isEmpty() {
@@ -49,6 +84,11 @@ final class Frontier {
         cost[label] = atCost;
         estimate[label] = atEstimate;
         before[label] = from;
+        useless[label] = false;
+        int slot = 7 * atNode + inDirection + 1;
+        sibling[label] = searchOf[slot] == search ? newest[slot] : -1;
+        newest[slot] = label;
+        searchOf[slot] = search;
         int at = waiting++;
         while (at > 0 && less(label, heap[(at - 1) / 2])) {
             heap[at] = heap[(at - 1) / 2];
@@ -59,6 +99,7 @@ final class Frontier {
 
     /** Takes the next label out of the queue; it stays readable. */
     int poll() {
+        taken++;
         int first = heap[0];
         int last = heap[--waiting];
         int at = 0;
@@ -92,6 +133,8 @@ final class Frontier {
         before = Arrays.copyOf(before, size);
         cost = Arrays.copyOf(cost, size);
         estimate = Arrays.copyOf(estimate, size);
+        sibling = Arrays.copyOf(sibling, size);
+        useless = Arrays.copyOf(useless, size);
         heap = Arrays.copyOf(heap, size);
     }
 }

@@ -125,10 +125,28 @@ final class Lattice {
         return Arrays.copyOf(found, count);
     }
 
+    /** The numbers of the planes that a node lies in, by axis. */
+    void indices(int node, int[] into) {
+        into[0] = node / stride[0];
+        int rest = node - into[0] * stride[0];
+        into[1] = rest / stride[1];
+        into[2] = rest - into[1] * stride[1];
+    }
+
+    /** Places of the planes across an axis, rising; not to be changed. */
+    int[] planes(int axis) {
+        return planes[axis];
+    }
+
+    /** By how much numbers of nodes differ from plane to plane. */
+    int stride(int axis) {
+        return stride[axis];
+    }
+
     /** Whether a node lies where the part that is looked at ends and the room does not. */
-    boolean onRim(int node) {
+    boolean onRim(int[] indices) {
         for (int axis = 0; axis < 3; axis++) {
-            int index = index(node, axis);
+            int index = indices[axis];
             if (index == 0 && partLow[axis] > low[axis]
                     || index == planes[axis].length - 1 && partHigh[axis] < high[axis]) {
                 return true;
@@ -137,25 +155,16 @@ final class Lattice {
         return false;
     }
 
-    /** Distance along the axes between two nodes (µm). */
-    long between(int a, int b) {
-        long sum = 0;
-        for (int axis = 0; axis < 3; axis++) {
-            sum += Math.abs(at(a, axis) - at(b, axis));
-        }
-        return sum;
-    }
-
     /** How many corners it takes at least from a node to the target, for one who comes in a direction, -1 for none. */
-    int corners(int node, int direction) {
+    int corners(int node, int[] indices, int direction) {
         if (line.length > 2) {
             int least = 3;
             for (int i = 1; i < line.length; i++) {
-                least = Math.min(least, turns(ways(node, line[i - 1], line[i]), direction));
+                least = Math.min(least, turns(ways(indices, line[i - 1], line[i]), direction));
             }
             return least;
         }
-        return turns(ways(node), direction);
+        return turns(ways(node, indices), direction);
     }
 
     private static int turns(int ways, int direction) {
@@ -164,15 +173,17 @@ final class Lattice {
     }
 
     /** The directions in which a target of one straight lies from a node, worked out once for each. */
-    private int ways(int node) {
+    private int ways(int node, int[] indices) {
         if (ways[node] == 0) {
-            ways[node] = (byte) (1 + ways(node, line[0], line[line.length - 1]));
+            ways[node] = (byte) (1 + ways(indices, line[0], line[line.length - 1]));
         }
         return ways[node] - 1;
     }
 
-    private int ways(int node, int[] a, int[] b) {
-        return way(at(node, 0), a[0], b[0], 0) | way(at(node, 1), a[1], b[1], 2) | way(at(node, 2), a[2], b[2], 4);
+    private int ways(int[] indices, int[] a, int[] b) {
+        return way(planes[0][indices[0]], a[0], b[0], 0)
+                | way(planes[1][indices[1]], a[1], b[1], 2)
+                | way(planes[2][indices[2]], a[2], b[2], 4);
     }
 
     /** The bit of the direction in which a span lies from a place; 0 if the place is in it. */
@@ -181,12 +192,12 @@ final class Lattice {
     }
 
     /** Whether a node lies on the target. */
-    boolean onTarget(int node) {
+    boolean onTarget(int node, int[] indices) {
         if (line.length <= 2) {
-            return ways(node) == 0;
+            return ways(node, indices) == 0;
         }
         for (int i = 1; i < line.length; i++) {
-            if (ways(node, line[i - 1], line[i]) == 0) {
+            if (ways(indices, line[i - 1], line[i]) == 0) {
                 return true;
             }
         }
@@ -202,14 +213,6 @@ final class Lattice {
     /** The node a step away. */
     int next(int node, int direction) {
         return (direction & 1) == 1 ? node + stride[direction >> 1] : node - stride[direction >> 1];
-    }
-
-    /** Length of a step (µm). */
-    int step(int node, int direction) {
-        int axis = direction >> 1;
-        int index = index(node, axis);
-        int[] on = planes[axis];
-        return (direction & 1) == 1 ? on[index + 1] - on[index] : on[index] - on[index - 1];
     }
 
     /** What a micrometre of a step costs; 0 if no cable can be there. */

@@ -5,8 +5,8 @@ import java.util.List;
 import org.shelterwright.catalog.space.Box;
 
 /** {@link Surroundings} as arrays of low and high corners, for loops over them. Not to be changed. */
-record Obstacles(Box room, int[][] solids, int[][] zones, int[][] shunned) {
-    static Obstacles of(Surroundings about) {
+public record Obstacles(Box room, int[][] solids, int[][] zones, int[][] shunned) {
+    public static Obstacles of(Surroundings about) {
         return new Obstacles(about.room(), flat(about.solids()), flat(about.zones()), flat(about.shunned()));
     }
 

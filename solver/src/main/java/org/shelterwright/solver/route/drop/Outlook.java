@@ -1,6 +1,7 @@
 package org.shelterwright.solver.route.drop;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What it costs at least from each node of a lattice to the target, bends left out: A* backwards from the target to the start,
@@ -13,22 +14,31 @@ final class Outlook {
     private static final long PAST = 2 * Laying.CORNER;
 
     private long[] least = new long[0];
+    private int[] searchOf = new int[0];
+    private int search;
     private long[] whole = new long[0];
     private int[] heap = new int[1 << 10];
     private int[] place = new int[0];
+    private final int[] index = new int[3];
+    private final long[][] away = new long[3][0];
     private int start;
     private int waiting;
     private long reached;
     private boolean joined;
     private boolean open;
 
-    /** Searches from the target towards a start. */
-    void look(Lattice lattice, int from) {
+    /**
+     * Searches from the target towards a start; gives up where nothing within a limit is left.
+     *
+     * @param onward what it costs at least from a place of the target on; {@code null}: nothing
+     */
+    void look(Lattice lattice, int from, @Nullable Onward onward, long limit) {
         prepare(lattice, from);
         for (int node : lattice.targets()) {
-            offer(lattice, node, 0);
+            lattice.indices(node, index);
+            offer(node, onward == null ? 0 : onward.from(lattice.point(node)), toStart(index));
         }
-        long end = Long.MAX_VALUE;
+        long end = limit;
         while (waiting > 0) {
             int node = heap[0];
             if (whole[node] > end) {
@@ -36,19 +46,31 @@ final class Outlook {
             }
             poll();
             reached = whole[node];
-            open |= lattice.onRim(node);
+            lattice.indices(node, index);
+            open |= lattice.onRim(index);
             if (node == start) {
                 joined = true;
+                // Whatever the limit, so that equal questions have equal estimates.
                 end = reached + PAST;
             }
-            for (int direction = 0; direction < 6; direction++) {
-                int price = lattice.price(node, direction);
-                if (price != 0) {
-                    offer(
-                            lattice,
-                            lattice.next(node, direction),
-                            least[node] + (long) lattice.step(node, direction) * price);
-                }
+            step(lattice, node);
+        }
+    }
+
+    private void step(Lattice lattice, int node) {
+        long here = toStart(index);
+        for (int axis = 0; axis < 3; axis++) {
+            int[] on = lattice.planes(axis);
+            int i = index[axis];
+            int down = lattice.price(node, 2 * axis);
+            if (down != 0) {
+                long cost = least[node] + (long) (on[i] - on[i - 1]) * down;
+                offer(node - lattice.stride(axis), cost, here - away[axis][i] + away[axis][i - 1]);
+            }
+            int up = lattice.price(node, 2 * axis + 1);
+            if (up != 0) {
+                long cost = least[node] + (long) (on[i + 1] - on[i]) * up;
+                offer(node + lattice.stride(axis), cost, here - away[axis][i] + away[axis][i + 1]);
             }
         }
     }
@@ -63,16 +85,16 @@ final class Outlook {
         return open;
     }
 
-    /** A lower bound of the cost from a node to the target. */
-    long from(Lattice lattice, int node) {
-        long known = least[node];
+    /** A lower bound of the cost from a node to the target; {@code indices} are those of the node. */
+    long from(int node, int[] indices) {
+        long known = known(node);
         return known != Long.MAX_VALUE && whole[node] <= reached
                 ? known
-                : Math.min(known, Math.max(0, reached - toStart(lattice, node)));
+                : Math.min(known, Math.max(0, reached - toStart(indices)));
     }
 
-    private long toStart(Lattice lattice, int node) {
-        return lattice.between(node, start) * Laying.SURFACE;
+    private long toStart(int[] indices) {
+        return away[0][indices[0]] + away[1][indices[1]] + away[2][indices[2]];
     }
 
     private void prepare(Lattice about, int from) {
@@ -81,8 +103,20 @@ final class Outlook {
             least = new long[size];
             whole = new long[size];
             place = new int[size];
+            searchOf = new int[size];
+            search = 0;
         }
-        Arrays.fill(least, 0, size, Long.MAX_VALUE);
+        search++;
+        about.indices(from, index);
+        for (int axis = 0; axis < 3; axis++) {
+            int[] on = about.planes(axis);
+            if (away[axis].length < on.length) {
+                away[axis] = new long[2 * on.length];
+            }
+            for (int i = 0; i < on.length; i++) {
+                away[axis][i] = (long) Math.abs(on[i] - on[index[axis]]) * Laying.SURFACE;
+            }
+        }
         start = from;
         waiting = 0;
         reached = 0;
@@ -90,20 +124,26 @@ final class Outlook {
         open = false;
     }
 
-    private void offer(Lattice lattice, int node, long cost) {
-        if (cost >= least[node]) {
+    private long known(int node) {
+        return searchOf[node] == search ? least[node] : Long.MAX_VALUE;
+    }
+
+    private void offer(int node, long cost, long toStart) {
+        long known = known(node);
+        if (cost >= known) {
             return;
         }
         int at;
-        if (least[node] == Long.MAX_VALUE) {
+        if (known == Long.MAX_VALUE) {
+            searchOf[node] = search;
             if (waiting == heap.length) {
                 heap = Arrays.copyOf(heap, 2 * waiting);
             }
             at = waiting++;
-            whole[node] = cost + toStart(lattice, node);
+            whole[node] = cost + toStart;
         } else {
             at = place[node];
-            whole[node] += cost - least[node];
+            whole[node] += cost - known;
         }
         least[node] = cost;
         while (at > 0 && before(node, heap[(at - 1) / 2])) {

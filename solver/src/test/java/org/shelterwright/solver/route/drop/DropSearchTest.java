@@ -118,6 +118,93 @@ class DropSearchTest {
         }
     }
 
+    @Test
+    void aLimitLeavesOutWhatCostsMoreAndChangesNothingElse() {
+        for (long seed = 1; seed <= 150; seed++) {
+            Random random = new Random(seed);
+            Surroundings about = random(random);
+            Point start = point(random);
+            Target tray = tray(random);
+            int radius = random.nextInt(3);
+            Optional<Drop> any = new DropSearch(about).find(start, tray, radius, DropSearch.NEAR);
+            long cost = any.map(Drop::cost).orElse(1_000_000L);
+            for (long limit : new long[] {cost / 2, cost - 1, cost, cost + 1, 2 * cost}) {
+                Optional<Drop> within = new DropSearch(about).find(start, tray, radius, limit);
+
+                assertThat(within)
+                        .as("seed %d, limit %d of %d", seed, limit, cost)
+                        .isEqualTo(limit < cost ? Optional.empty() : any);
+            }
+        }
+    }
+
+    @Test
+    void aTrayIsOnlyPassedOverIfNoRunToItIsOfUse() {
+        int passedOver = 0;
+        for (long seed = 1; seed <= 300; seed++) {
+            Random random = new Random(seed);
+            Surroundings about = random(random);
+            Point start = point(random);
+            Target tray = tray(random);
+            int slope = random.nextInt(200_000);
+            Onward onward = place -> (long) slope * (place.x() + place.y());
+            long least = 1_000_000_000;
+            for (Point place : places(tray)) {
+                Optional<Drop> run =
+                        new DropSearch(about).find(start, Target.place(place), 0, DropSearch.ANY_COST);
+                least = Math.min(least, run.map(Drop::cost).orElse(1_000_000_000L) + onward.from(place));
+            }
+            long most = least / 2 + (long) (random.nextDouble() * (least - 1) / 2 * (random.nextBoolean() ? 1 : 3));
+            boolean of = new DropSearch(about)
+                    .look(start, tray, 0, DropSearch.NEAR, onward, most)
+                    .isPresent();
+
+            passedOver += of ? 0 : 1;
+            assertThat(of || least > most || least == 1_000_000_000)
+                    .as("seed %d: the best way costs %d, of at most %d", seed, least, most)
+                    .isTrue();
+        }
+        assertThat(passedOver).isGreaterThan(50);
+    }
+
+    private static Surroundings random(Random random) {
+        List<Box> solids = new ArrayList<>();
+        for (int i = 0; i < 5; i++) {
+            Point a = point(random);
+            Point b = point(random);
+            Box box = new Box(
+                    Math.min(a.x(), b.x()),
+                    Math.min(a.y(), b.y()),
+                    Math.min(a.z(), b.z()),
+                    Math.max(a.x(), b.x()),
+                    Math.max(a.y(), b.y()),
+                    Math.max(a.z(), b.z()));
+            if (box.x1() > box.x0() && box.y1() > box.y0() && box.z1() > box.z0()) {
+                solids.add(box);
+            }
+        }
+        return room(solids.toArray(Box[]::new));
+    }
+
+    private static Point point(Random random) {
+        return new Point(random.nextInt(13), random.nextInt(13), random.nextInt(13));
+    }
+
+    private static Target tray(Random random) {
+        int y = random.nextInt(13);
+        int z = random.nextInt(13);
+        return new Target(List.of(new Point(random.nextInt(5), y, z), new Point(6 + random.nextInt(7), y, z)), true);
+    }
+
+    private static List<Point> places(Target tray) {
+        List<Point> places = new ArrayList<>();
+        Point a = tray.path().get(0);
+        for (int x = a.x(); x <= tray.path().get(1).x(); x++) {
+            places.add(new Point(x, a.y(), a.z()));
+        }
+        return places;
+    }
+
     /** Dijkstra over all unit steps and directions, prices worked out afresh; -1 if there is no way. */
     private static long plain(Surroundings about, Point start, Point end) {
         record At(Point point, int direction, long cost) {}
