@@ -182,6 +182,7 @@ public final class TransportRig {
                 List.of(),
                 List.of("car"),
                 List.of(),
+                List.of(),
                 null);
         Journey journey = new Journey("rig", "Rig", pieces, List.of(load), List.of(leg), Map.of(), null, null);
         Transit transit = new Transit(

@@ -6,11 +6,13 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
 
 /** A standalone cluster on loopback: a master and workers of one core each, with authentication and encryption on. */
 final class LocalCluster implements AutoCloseable {
@@ -95,6 +97,26 @@ final class LocalCluster implements AutoCloseable {
                 .descendants()
                 .filter(one -> one.info().command().orElse("").endsWith("java"))
                 .findFirst();
+    }
+
+    /** Processor time so far of all in which jobs are done (s). */
+    double executorSeconds() {
+        return IntStream.range(0, workers.size())
+                .mapToObj(this::executor)
+                .flatMap(Optional::stream)
+                .mapToDouble(LocalCluster::seconds)
+                .sum();
+    }
+
+    /** Processor time so far of the master and of the workers, which only start and watch (s). */
+    double watchingSeconds() {
+        return seconds(started.get(0).toHandle())
+                + workers.stream().mapToDouble(one -> seconds(one.toHandle())).sum();
+    }
+
+    /** Processor time of a process so far (s). */
+    static double seconds(ProcessHandle process) {
+        return process.info().totalCpuDuration().orElse(Duration.ZERO).toNanos() / 1e9;
     }
 
     String log(String name) throws IOException {

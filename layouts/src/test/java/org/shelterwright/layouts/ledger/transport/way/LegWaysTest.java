@@ -110,6 +110,7 @@ class LegWaysTest {
                 List.of(),
                 rail.loads(),
                 List.of(),
+                List.of(),
                 null);
         JourneyScene hard = calm.with(calm.journey().withLegs(List.of(shunted)));
 
@@ -159,6 +160,7 @@ class LegWaysTest {
                 null,
                 List.of(new Restriction("Sill bridge", List.of(Restriction.Asked.GROSS), null, null, null, null, null)),
                 road.drives(),
+                List.of(),
                 List.of(),
                 List.of(),
                 null);
