@@ -18,6 +18,7 @@ import org.shelterwright.app.type.Typeface;
 import org.shelterwright.catalog.transit.Outline;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.layouts.ledger.mend.Wording;
 import org.shelterwright.layouts.ledger.transport.JourneyLedger.LegLedger;
 import org.shelterwright.layouts.ledger.transport.place.OutlineFit;
 import org.shelterwright.layouts.rules.Figure;
@@ -79,7 +80,8 @@ final class LoadSheetPages {
                         + load.car().id() + ")");
         flow.pair(
                 "Load",
-                Numerals.of(load.massKg(), 0) + " kg, " + load.pieces().size() + " pieces; empty car "
+                Numerals.of(load.massKg(), 0) + " kg, " + Wording.count(load.pieces().size(), "piece")
+                        + "; empty car "
                         + Numerals.of(load.car().tareKg(), 0) + " kg");
         leg.outline().ifPresent(outline -> flow.pair("Outline", outline.name() + curve(asked)));
         leg.lineCategory()
