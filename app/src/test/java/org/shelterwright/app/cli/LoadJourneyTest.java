@@ -153,6 +153,21 @@ class LoadJourneyTest {
         assertThat(Files.readString(out.resolve("journey.json"))).contains("The keeper was rung up.");
     }
 
+    @Test
+    void aCrateOfUnknownMassIsPackedAndWhatItsMassDecidesIsNotAssessed() throws IOException {
+        String text = new String(Samples.journey("forty-crates").bytes(), StandardCharsets.UTF_8);
+        Path file = Files.writeString(folder.resolve("j.json"), text.replaceFirst("\"massKg\": 977, ", ""));
+
+        Ran ran = Ran.of("load", file);
+
+        assertThat(ran.status()).as(ran.err()).isEqualTo(1);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out())
+                .contains("Pump crate 1,")
+                .contains("not assessed, leg 1: Load, ")
+                .contains("Pump crate 1 has no mass. Give massKg of piece crate-01.");
+    }
+
     private static JsonNode first(JsonNode json) {
         return FitVerbTest.elements(json.get("legs").get(2).get("rows")).stream()
                 .filter(row -> row.get("verdict").asString().equals("not-assessed"))

@@ -24,6 +24,8 @@ final class LocalCluster implements AutoCloseable {
     LocalCluster(Path folder, String secret, int workerCount) throws IOException, InterruptedException {
         this.home = folder;
         this.port = freePort();
+        // A measurement that is asked to end leaves no cluster behind.
+        Runtime.getRuntime().addShutdownHook(new Thread(this::end));
         // Executors look for the jars of Spark here.
         Path jars = Files.createDirectories(home.resolve("jars"));
         Files.createFile(home.resolve("RELEASE"));
@@ -167,12 +169,18 @@ final class LocalCluster implements AutoCloseable {
         }
     }
 
+    private void end() {
+        for (int i = started.size() - 1; i >= 0; i--) {
+            started.get(i).descendants().forEach(ProcessHandle::destroyForcibly);
+            started.get(i).destroyForcibly();
+        }
+    }
+
     @Override
     public void close() throws InterruptedException {
-        for (int i = started.size() - 1; i >= 0; i--) {
-            Process process = started.get(i);
-            process.descendants().forEach(ProcessHandle::destroyForcibly);
-            process.destroyForcibly().waitFor(20, TimeUnit.SECONDS);
+        end();
+        for (Process process : started) {
+            process.waitFor(20, TimeUnit.SECONDS);
         }
     }
 }
