@@ -7,9 +7,11 @@ import org.shelterwright.app.report.Issue;
 import org.shelterwright.app.sheet.Particulars;
 import org.shelterwright.layouts.layout.Provenance;
 import org.shelterwright.layouts.ledger.Ledger;
+import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.ledger.transport.JourneyLedger;
 import org.shelterwright.layouts.transport.Journey;
+import org.shelterwright.layouts.transport.Leg;
 import org.shelterwright.layouts.transport.scene.JourneyScene;
 
 /**
@@ -45,6 +47,16 @@ public record JourneyIssue(JourneyScene scene, JourneyLedger ledger, Particulars
             }
         }
         return String.join(", ", words);
+    }
+
+    /** What a row of a leg says, what would mend it, and who accepted it. */
+    static String sentences(Row row, Leg leg) {
+        String mend = row.mend();
+        return row.finding()
+                + (mend == null ? "" : " " + mend)
+                + leg.acceptance(row.limit(), row.units())
+                        .map(one -> " " + one.sentence())
+                        .orElse("");
     }
 
     String madeWith() {

@@ -138,7 +138,7 @@ final class JourneyPages {
                         + " ledger.");
         rows.stream()
                 .filter(row -> row.verdict() != Verdict.MET)
-                .forEach(row -> flow.paragraph(row.mend() == null ? row.finding() : row.finding() + " " + row.mend()));
+                .forEach(row -> flow.paragraph(JourneyIssue.sentences(row, leg.leg())));
     }
 
     /** Many are on one car, whose name comes last. */

@@ -111,18 +111,21 @@ final class LashingTables {
             flow.paragraph(
                     "Packed from wall to wall: fill every gap with dunnage or air bags so that nothing can stir.");
         }
-        for (Block block : load.load().blocks()) {
-            flow.paragraph(issue.names(List.of(block.what())) + ": "
-                    + block.way().word() + ", "
-                    + String.join(
-                            ", ",
-                            block.toward().stream()
-                                    .map(face -> face.name().toLowerCase(Locale.ROOT))
-                                    .toList())
-                    + (block.way() == Block.Way.STOP || block.way() == Block.Way.SPIGOTS
-                            ? ""
-                            : ", " + block.count() + " each")
-                    + ".");
-        }
+        Map<String, List<String>> alike = new LinkedHashMap<>();
+        load.load().blocks().forEach(block -> alike.computeIfAbsent(words(block), key -> new ArrayList<>())
+                .add(block.what()));
+        alike.forEach((words, what) -> flow.paragraph(issue.names(what) + ": " + words + "."));
+    }
+
+    private static String words(Block block) {
+        return block.way().word() + ", "
+                + String.join(
+                        ", ",
+                        block.toward().stream()
+                                .map(face -> face.name().toLowerCase(Locale.ROOT))
+                                .toList())
+                + (block.way() == Block.Way.STOP || block.way() == Block.Way.SPIGOTS
+                        ? ""
+                        : ", " + block.count() + " each");
     }
 }

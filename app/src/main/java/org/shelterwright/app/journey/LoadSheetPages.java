@@ -3,7 +3,6 @@ package org.shelterwright.app.journey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.function.Function;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Drawing;
@@ -13,43 +12,25 @@ import org.shelterwright.app.report.Issue;
 import org.shelterwright.app.report.RowBlock;
 import org.shelterwright.app.report.RowGroup;
 import org.shelterwright.app.sheet.Columns;
-import org.shelterwright.app.sheet.Columns.Column;
 import org.shelterwright.app.sheet.Flow;
 import org.shelterwright.app.sheet.SheetSize;
 import org.shelterwright.app.type.Typeface;
-import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.transit.Outline;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.layouts.ledger.mend.Wording;
 import org.shelterwright.layouts.ledger.transport.JourneyLedger.LegLedger;
 import org.shelterwright.layouts.ledger.transport.place.OutlineFit;
 import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.rules.LoadCase;
 import org.shelterwright.layouts.transport.Leg;
 import org.shelterwright.layouts.transport.Mode;
-import org.shelterwright.layouts.transport.scene.CarStatics;
 import org.shelterwright.layouts.transport.scene.LegScene;
 import org.shelterwright.layouts.transport.scene.PlacedLoad;
 import org.shelterwright.layouts.transport.scene.PlacedPiece;
 
 /** The load sheet of one car on one leg: drawing, positions, wheels, lashings, cautions, limits. */
 final class LoadSheetPages {
-    private static final List<Column> POSITIONS = List.of(
-            new Column("No.", "", 9, true),
-            new Column("What", "", 46, false),
-            new Column("From the rear", "mm", 23, true),
-            new Column("From the right", "mm", 23, true),
-            new Column("Mass", "kg", 18, true),
-            new Column("Centre along", "mm", 22, true),
-            new Column("across", "mm", 16, true),
-            new Column("above floor", "mm", 18, true));
-    private static final List<Column> WHEELS = List.of(
-            new Column("Bogie or axle", "", 45, false),
-            new Column("Left", "kg", 22, true),
-            new Column("Right", "kg", 22, true),
-            new Column("Together", "kg", 24, true),
-            new Column("Each axle", "kg", 24, true),
-            new Column("Left to right", "", 38, true));
     private final Typeface typeface;
     private final JourneyIssue issue;
     private final LegScene leg;
@@ -74,8 +55,7 @@ final class LoadSheetPages {
         facts();
         open();
         sketch();
-        positions();
-        wheels();
+        new PositionTables(typeface, load).onto(flow);
         outline();
         new LashingTables(typeface, issue, leg, load).onto(flow);
         cautions();
@@ -100,7 +80,8 @@ final class LoadSheetPages {
                         + load.car().id() + ")");
         flow.pair(
                 "Load",
-                Numerals.of(load.massKg(), 0) + " kg, " + load.pieces().size() + " pieces; empty car "
+                Numerals.of(load.massKg(), 0) + " kg, " + Wording.count(load.pieces().size(), "piece")
+                        + "; empty car "
                         + Numerals.of(load.car().tareKg(), 0) + " kg");
         leg.outline().ifPresent(outline -> flow.pair("Outline", outline.name() + curve(asked)));
         leg.lineCategory()
@@ -145,68 +126,6 @@ final class LoadSheetPages {
         flow.add(
                 height,
                 top -> LongView.shapes(typeface, leg, load, new Bounds(flow.left(), top, flow.right(), top + height)));
-    }
-
-    private void positions() {
-        flow.heading("Positions");
-        Columns columns = new Columns(typeface, POSITIONS);
-        columns.head(flow);
-        int number = 1;
-        for (PlacedPiece piece : load.pieces()) {
-            Point centre = piece.centre();
-            columns.row(
-                    flow,
-                    List.of(
-                            Integer.toString(number++),
-                            piece.name() + (piece.stand().pinned() ? " (pinned)" : ""),
-                            Numerals.mm(piece.box().x0()),
-                            Numerals.mm(piece.box().y0()),
-                            piece.shape().massKg() == null
-                                    ? "?"
-                                    : Numerals.of(piece.shape().massKg(), 0),
-                            centre == null ? "?" : whole(centre.x()),
-                            centre == null ? "?" : whole(centre.y()),
-                            centre == null ? "?" : whole(centre.z())),
-                    false);
-        }
-        if (load.massKg() > 0 && load.unknown().isEmpty()) {
-            columns.row(
-                    flow,
-                    List.of(
-                            "",
-                            "All",
-                            "",
-                            "",
-                            Numerals.of(load.massKg(), 0),
-                            whole((int) Math.round(load.momentX() / load.massKg())),
-                            whole((int) Math.round(load.momentY() / load.massKg())),
-                            whole((int) Math.round(load.momentZ() / load.massKg()))),
-                    true);
-        }
-    }
-
-    private void wheels() {
-        Optional<CarStatics> statics = CarStatics.of(load);
-        if (statics.isEmpty() || load.unknown().isPresent()) {
-            return;
-        }
-        flow.heading("What the wheels bear, with the empty car");
-        Columns columns = new Columns(typeface, WHEELS);
-        columns.head(flow);
-        for (CarStatics.GroupLoad group : statics.get().groups()) {
-            columns.row(
-                    flow,
-                    List.of(
-                            group.group().name(),
-                            Numerals.of(group.leftKg(), 0),
-                            Numerals.of(group.rightKg(), 0),
-                            Numerals.of(group.kg(), 0),
-                            Numerals.of(group.axleKg(), 0),
-                            Numerals.of(Math.min(999, group.sideRatio()), 2) + " : 1"),
-                    false);
-        }
-        flow.paragraph("Heavier to lighter end: "
-                + Numerals.of(Math.min(999, statics.get().ratio()), 2) + " : 1.");
     }
 
     private void outline() {
@@ -266,9 +185,7 @@ final class LoadSheetPages {
     private void open() {
         rows().stream()
                 .filter(row -> row.verdict() != Verdict.MET)
-                .forEach(row -> flow.pair(
-                        "Limit, " + row.verdict().word(),
-                        row.mend() == null ? row.finding() : row.finding() + " " + row.mend()));
+                .forEach(row -> flow.pair("Limit, " + row.verdict().word(), JourneyIssue.sentences(row, leg.leg())));
     }
 
     private void cautions() {
@@ -294,9 +211,5 @@ final class LoadSheetPages {
         }
         cautions.add("Doors, covers, masts, supports and other movable parts are secured and listed before departure.");
         cautions.forEach(flow::paragraph);
-    }
-
-    private static String whole(int micrometres) {
-        return Numerals.of(micrometres / 1000.0, 0);
     }
 }

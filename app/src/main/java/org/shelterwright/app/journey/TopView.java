@@ -23,6 +23,9 @@ import org.shelterwright.layouts.transport.scene.PlacedPiece;
 
 /** A loaded car from above: floor, pieces, anchor points, lashings with their keys. */
 final class TopView {
+    /** Paper between a number and a lashing (mm). */
+    private static final double CLEAR_OF_LASHING = 1.9;
+
     private final LegScene leg;
     private final PlacedLoad load;
     private final LongScale on;
@@ -67,7 +70,9 @@ final class TopView {
                     Role.RAISED.colour(),
                     CarPaper.EDGE));
         }
-        Rope.of(leg, load).forEach(this::ropeAbove);
+        List<Rope> ropes = Rope.of(leg, load);
+        ropes.forEach(this::ropeAbove);
+        marks(up, ropes);
         shapes.add(Lines.of(
                 CarPaper.CENTROID,
                 new Spot(on.x(on.rear()), on.middle()),
@@ -97,15 +102,44 @@ final class TopView {
                     PieceTint.of(piece, i).top(),
                     i == solids.size() - 1 ? CarPaper.SILHOUETTE : CarPaper.EDGE));
         }
-        Point centre = piece.centre();
-        if (centre != null) {
-            shapes.addAll(CarPaper.centre(new Spot(on.x(CarPaper.m(centre.x())), on.across(centre.y()))));
+    }
+
+    /** Centres and numbers over all lines, of what no higher piece hides. */
+    private void marks(List<PlacedPiece> up, List<Rope> ropes) {
+        for (int i = 0; i < up.size(); i++) {
+            PlacedPiece piece = up.get(i);
+            List<PlacedPiece> higher = up.subList(i + 1, up.size());
+            Point centre = piece.centre();
+            if (centre != null && higher.stream().noneMatch(one -> covers(one.box(), centre.x(), centre.y()))) {
+                shapes.addAll(CarPaper.centre(new Spot(on.x(CarPaper.m(centre.x())), on.across(centre.y()))));
+            }
+            Box box = piece.solids().get(piece.solids().size() - 1);
+            int x = numberAt(box, ropes);
+            if (higher.stream().noneMatch(one -> covers(one.box(), x, box.y1() - 1))) {
+                names.number(
+                        piece,
+                        new Spot(on.x(CarPaper.m(x)), on.across(box.y1()) + 2.5),
+                        PieceTint.of(piece, piece.solids().size() - 1).top());
+            }
         }
-        Box box = solids.get(solids.size() - 1);
-        names.number(
-                piece,
-                new Spot(on.x(CarPaper.m(box.x0() / 2 + box.x1() / 2)), on.across(box.y1()) + 2.5),
-                PieceTint.of(piece, solids.size() - 1).top());
+    }
+
+    private static boolean covers(Box box, int x, int y) {
+        return box.x0() <= x && x < box.x1() && box.y0() <= y && y < box.y1();
+    }
+
+    /** Where along its face a number has no lashing under it: in the middle, else beside it. */
+    private int numberAt(Box box, List<Rope> ropes) {
+        int length = box.x1() - box.x0();
+        for (double share : new double[] {0.5, 0.25, 0.75}) {
+            int x = box.x0() + (int) (share * length);
+            boolean free = ropes.stream()
+                    .allMatch(rope -> on.scale() * CarPaper.m(Math.abs(rope.top().x() - x)) > CLEAR_OF_LASHING);
+            if (free) {
+                return x;
+            }
+        }
+        return box.x0() + length / 2;
     }
 
     private void ropeAbove(Rope rope) {
@@ -120,7 +154,7 @@ final class TopView {
             shapes.addAll(CarPaper.lashing(on.plan(second), on.plan(other)));
         }
         boolean right = rope.foot().y() * 2 <= load.car().deck().width();
-        key(rope.lashing().key(), foot.plus(0, right ? 2.6 : -1.2));
+        key(rope.lashing().key(), foot.plus(0, right ? 3 : -1.4));
     }
 
     private void key(String text, Spot at) {

@@ -27,10 +27,8 @@ import org.shelterwright.app.view.OrderedPainting;
 import org.shelterwright.app.view.PictureModel;
 import org.shelterwright.app.view.Projection;
 import org.shelterwright.catalog.item.Situation;
-import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
-import org.shelterwright.layouts.revision.UnitShift;
 import org.shelterwright.layouts.study.results.Governing;
 import org.shelterwright.layouts.study.results.Measure;
 
@@ -64,7 +62,7 @@ public final class ComparisonPages {
         measures();
         ledgers();
         for (int i = 1; i < runs.size(); i++) {
-            shifts(runs.get(0), runs.get(i));
+            new ShiftTable(typeface, runs.get(0), runs.get(i)).onto(flow);
         }
         flow.gap(3);
         flow.paragraph(Issue.CAUTION, 0, Weight.MEDIUM);
@@ -144,7 +142,7 @@ public final class ComparisonPages {
         return text + "  (" + signed(difference) + ")";
     }
 
-    private static String signed(double difference) {
+    static String signed(double difference) {
         String text = Numerals.short3(difference);
         return difference > 0 && !text.equals("0") ? "+" + text : text.equals("0") ? "same" : text;
     }
@@ -205,55 +203,6 @@ public final class ComparisonPages {
             }
         }
         return shapes;
-    }
-
-    private void shifts(Compared first, Compared other) {
-        flow.heading(
-                "What stands elsewhere in " + other.name() + " than in " + first.name() + " (on station, mm and kg)");
-        List<UnitShift> shifts = UnitShift.between(first.scene(), other.scene());
-        if (shifts.isEmpty()) {
-            flow.paragraph("Nothing.");
-            return;
-        }
-        Columns columns = new Columns(
-                typeface,
-                List.of(
-                        new Column("Unit", "", 70, false),
-                        new Column(first.name(), "x, y, z", 46, true),
-                        new Column(other.name(), "x, y, z", 46, true),
-                        new Column("moved by", "x, y, z", 46, true),
-                        new Column("", "", 26, false),
-                        new Column("mass", "kg", 18, true)));
-        columns.head(flow);
-        for (UnitShift shift : shifts) {
-            columns.row(
-                    flow,
-                    List.of(
-                            shift.name(),
-                            place(shift.first()),
-                            place(shift.second()),
-                            moved(shift),
-                            shift.turned() ? "turned" : "",
-                            mass(shift)),
-                    false);
-        }
-    }
-
-    private static String place(@Nullable Point point) {
-        return point == null
-                ? "not there"
-                : Numerals.mm(point.x()) + ", " + Numerals.mm(point.y()) + ", " + Numerals.mm(point.z());
-    }
-
-    private static String moved(UnitShift shift) {
-        Point first = shift.first();
-        Point second = shift.second();
-        return first == null || second == null ? "" : place(second.minus(first));
-    }
-
-    private static String mass(UnitShift shift) {
-        Double mass = shift.massKg();
-        return mass == null || mass == 0 ? "" : signed(mass);
     }
 
     private Columns columns() {

@@ -34,6 +34,15 @@ record Scale(double low, double high, double step) {
         return new Scale(Math.floor(from / step + 1e-9) * step, Math.ceil(to / step - 1e-9) * step, step);
     }
 
+    /** The scale that holds all counts: marks are whole, and there is one beyond each end if they are few. */
+    static Scale ofCounts(double least, double most) {
+        Scale plain = over(least, most);
+        if (plain.step > 1) {
+            return plain;
+        }
+        return new Scale(least == 0 ? 0 : least - 1, most + 1, 1);
+    }
+
     List<Double> marks() {
         List<Double> marks = new ArrayList<>();
         long count = Math.round((high - low) / step);

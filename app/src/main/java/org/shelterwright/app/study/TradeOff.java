@@ -1,6 +1,8 @@
 package org.shelterwright.app.study;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,7 +24,6 @@ import org.shelterwright.app.look.Role;
 import org.shelterwright.app.look.VerdictSign;
 import org.shelterwright.app.type.Typeface;
 import org.shelterwright.app.type.Wrap;
-import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.study.results.Front;
 import org.shelterwright.layouts.study.results.Measure;
 import org.shelterwright.layouts.study.results.RunResult;
@@ -33,9 +34,6 @@ public final class TradeOff {
     private static final double HEIGHT = 190;
     private static final double KEY_WIDTH = 101;
     private static final double LEAST = 20;
-    private static final double SIGN = 1.7;
-    private static final double KEY_LINE = 4.4;
-    private static final int MOST_IN_KEY = 22;
 
     private final Typeface typeface;
     private final Ground ground;
@@ -95,7 +93,8 @@ public final class TradeOff {
             shapes.add(steps(front, across, up, x, y));
         }
         signs(shapes, known, front, across, up, x, y);
-        key(shapes, front);
+        new TradeKey(typeface, ground, new Bounds(key, plot.y0() - 5, width - (alone ? 12 : 0), height))
+                .draw(shapes, front);
         if (alone) {
             shapes.add(text(foot, new Spot(plot.x0() - 20, height - 6), 1.8, Role.MUTED));
         }
@@ -121,15 +120,12 @@ public final class TradeOff {
     }
 
     private static Scale scale(List<RunResult> runs, Measure measure) {
-        return Scale.over(
-                runs.stream()
-                        .mapToDouble(run -> measure.of(run).orElseThrow())
-                        .min()
-                        .orElseThrow(),
-                runs.stream()
-                        .mapToDouble(run -> measure.of(run).orElseThrow())
-                        .max()
-                        .orElseThrow());
+        DoubleSummaryStatistics all = runs.stream()
+                .mapToDouble(run -> measure.of(run).orElseThrow())
+                .summaryStatistics();
+        return measure.unit().isEmpty()
+                ? Scale.ofCounts(all.getMin(), all.getMax())
+                : Scale.over(all.getMin(), all.getMax());
     }
 
     private void head(List<Shape> shapes, String title, int shown, int all, int front) {
@@ -138,7 +134,11 @@ public final class TradeOff {
         String counts = shown
                 + (shown == 1 ? " run" : " runs")
                 + (shown < all ? " of " + all + "; the others lack a figure" : "")
-                + (front == 0 ? "" : "; the line joins the " + front + " that no other run beats by both");
+                + switch (front) {
+                    case 0 -> "";
+                    case 1 -> "; one of them no other run beats by both";
+                    default -> "; the line joins the " + front + " that no other run beats by both";
+                };
         shapes.add(text(counts, new Spot(14, 21), 2.2, Role.MUTED));
     }
 
@@ -214,13 +214,17 @@ public final class TradeOff {
         for (boolean onFront : new boolean[] {false, true}) {
             runs.stream()
                     .filter(run -> best.contains(run.run()) == onFront)
+                    .sorted(Comparator.comparing(RunResult::verdict))
                     .forEach(run -> shapes.addAll(VerdictSign.shapes(
-                            run.verdict(), spot(run, across, up, x, y), onFront ? SIGN * 1.35 : SIGN, ground)));
+                            run.verdict(), spot(run, across, up, x, y), onFront ? TradeKey.SIGN * 1.35 : TradeKey.SIGN, ground)));
         }
         List<Bounds> taken = new ArrayList<>();
         for (RunResult run : front) {
             Spot at = spot(run, across, up, x, y);
-            Label name = text(Integer.toString(run.run()), at.plus(3.2, -2.2), 2.2, Role.TEXT)
+            long others = front.stream()
+                    .filter(one -> one != run && spot(one, across, up, x, y).equals(at))
+                    .count();
+            Label name = text(run.run() + (others == 0 ? "" : " and " + others + " more"), at.plus(3.2, -2.2), 2.2, Role.TEXT)
                     .with(Label.Weight.SEMIBOLD);
             Bounds room = typeface.bounds(name);
             if (taken.stream().noneMatch(room::overlaps)) {
@@ -230,45 +234,11 @@ public final class TradeOff {
         }
     }
 
-    private void key(List<Shape> shapes, List<RunResult> front) {
-        double y = plot.y0() - 5;
-        for (Verdict verdict : Verdict.values()) {
-            shapes.addAll(VerdictSign.shapes(verdict, new Spot(key + 2, y - 1), SIGN, ground));
-            shapes.add(text(worst(verdict), new Spot(key + 6, y), 2, Role.TEXT));
-            y += KEY_LINE;
-        }
-        if (front.isEmpty()) {
-            return;
-        }
-        y += 3;
-        shapes.add(text("Runs on the line", new Spot(key, y), 2, Role.TEXT).with(Label.Weight.SEMIBOLD));
-        y += KEY_LINE;
-        Wrap wrap = new Wrap(typeface, Typeface.sizeOf(2), Label.Weight.REGULAR);
-        int room = Math.max(1, Math.min(MOST_IN_KEY, (int) ((height - y - 4) / KEY_LINE)));
-        for (RunResult run : front.subList(0, Math.min(room, front.size()))) {
-            String line = String.join(", ", run.settings().values()) + ", seed " + run.seed();
-            shapes.add(text(Integer.toString(run.run()), new Spot(key + 8, y), 2, Role.TEXT)
-                    .with(Label.Weight.SEMIBOLD)
-                    .with(Align.END));
-            shapes.add(text(
-                    wrap.shortened(line, width - key - 12 - (alone ? 12 : 0)), new Spot(key + 10, y), 2, Role.TEXT));
-            y += KEY_LINE;
-        }
-        if (front.size() > room) {
-            shapes.add(text("and " + (front.size() - room) + " more", new Spot(key + 10, y), 2, Role.MUTED));
-        }
-    }
-
-    private static String worst(Verdict verdict) {
-        return switch (verdict) {
-            case BROKEN -> "some limit broken";
-            case CLOSE -> "some limit close";
-            case NOT_ASSESSED -> "some limit not assessed";
-            case MET -> "every limit met";
-        };
-    }
-
     private Label text(String text, Spot at, double capitals, Role role) {
+        return text(ground, text, at, capitals, role);
+    }
+
+    static Label text(Ground ground, String text, Spot at, double capitals, Role role) {
         return new Label(
                 text, at, Typeface.sizeOf(capitals), Label.Weight.REGULAR, Align.START, 0, role.colour(ground));
     }

@@ -125,6 +125,57 @@ class LoadJourneyTest {
     }
 
     @Test
+    void acceptedRowIsShownAsItIsWithTheReasonBesideIt() throws IOException {
+        String text = new String(Samples.journey("road-rail-move").bytes(), StandardCharsets.UTF_8)
+                .replaceFirst("\"grossKg\": 24000,\\s*", "");
+        Path file = folder.resolve("j.json");
+        Files.writeString(file, text);
+        JsonNode open = first(Ran.of("load", file, "--json").json());
+        Files.writeString(
+                file,
+                text.replace(
+                        "\"id\": \"road-in\",",
+                        "\"id\": \"road-in\", \"acceptances\": [{\"limit\": " + open.get("limit") + ", \"units\": "
+                                + open.get("units")
+                                + ", \"reason\": \"The keeper was rung up.\", \"by\": \"P. Planner\", \"date\": \"2026-03-01\"}],"));
+        Path out = folder.resolve("out");
+
+        Ran ran = Ran.of("load", file, "--out", out, "--date", "2026-03-01");
+        JsonNode again = first(Ran.of("load", file, "--json").json());
+
+        String told = "Accepted by P. Planner on 2026-03-01: The keeper was rung up.";
+        assertThat(open.get("accepted").isNull()).isTrue();
+        assertThat(ran.status()).as("still not assessed").isEqualTo(1);
+        assertThat(ran.out()).contains("    " + told);
+        assertThat(again.get("verdict").asString()).isEqualTo("not-assessed");
+        assertThat(again.at("/accepted/by").asString()).isEqualTo("P. Planner");
+        assertThat(text(out.resolve("01-does-it-go.pdf")).replaceAll("\\s+", " ")).contains(told);
+        assertThat(Files.readString(out.resolve("journey.json"))).contains("The keeper was rung up.");
+    }
+
+    @Test
+    void aCrateOfUnknownMassIsPackedAndWhatItsMassDecidesIsNotAssessed() throws IOException {
+        String text = new String(Samples.journey("forty-crates").bytes(), StandardCharsets.UTF_8);
+        Path file = Files.writeString(folder.resolve("j.json"), text.replaceFirst("\"massKg\": 977, ", ""));
+
+        Ran ran = Ran.of("load", file);
+
+        assertThat(ran.status()).as(ran.err()).isEqualTo(1);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out())
+                .contains("Pump crate 1,")
+                .contains("not assessed, leg 1: Load, ")
+                .contains("Pump crate 1 has no mass. Give massKg of piece crate-01.");
+    }
+
+    private static JsonNode first(JsonNode json) {
+        return FitVerbTest.elements(json.get("legs").get(2).get("rows")).stream()
+                .filter(row -> row.get("verdict").asString().equals("not-assessed"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
     void badInputIsRefusedInOneSentence() throws IOException {
         String text = new String(Samples.journey("road-rail-move").bytes(), StandardCharsets.UTF_8);
         Path outside = Files.writeString(folder.resolve("o.json"), text.replace("sample:river-post", "../river.json"));

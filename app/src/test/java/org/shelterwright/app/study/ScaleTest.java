@@ -41,4 +41,13 @@ class ScaleTest {
         assertThat(Scale.over(2500, 5000).decimals()).isZero();
         assertThat(Scale.over(2500, 5000).marks()).containsExactly(2500.0, 3000.0, 3500.0, 4000.0, 4500.0, 5000.0);
     }
+
+    @Test
+    void countsGetWholeMarksAndRoomBesideThem() {
+        assertThat(Scale.ofCounts(0, 0).marks()).containsExactly(0.0, 1.0);
+        assertThat(Scale.ofCounts(1, 2).marks()).containsExactly(0.0, 1.0, 2.0, 3.0);
+        assertThat(Scale.ofCounts(3, 3).marks()).containsExactly(2.0, 3.0, 4.0);
+        assertThat(Scale.ofCounts(0, 40)).isEqualTo(Scale.over(0, 40));
+        assertThat(Scale.ofCounts(1, 2).decimals()).isZero();
+    }
 }

@@ -21,4 +21,9 @@ public record Acceptance(String limit, List<String> units, String reason, String
     public boolean covers(String otherLimit, List<String> otherUnits) {
         return limit.equals(otherLimit) && units.equals(otherUnits);
     }
+
+    /** Who accepted it, when and why. */
+    public String sentence() {
+        return "Accepted by " + by + " on " + date + ": " + reason;
+    }
 }

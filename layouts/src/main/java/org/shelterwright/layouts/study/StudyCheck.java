@@ -96,6 +96,12 @@ final class StudyCheck {
             setting(setting, here);
             changes.addAll(changes(setting));
         }
+        if (changes.isEmpty() && !ids.isEmpty() && ids.size() == axis.settings().size()) {
+            refuse(
+                    at,
+                    "The axis \"" + axis.id() + "\" changes nothing, so its settings would all give the same. Name in one"
+                            + " of them what it changes, or remove the axis.");
+        }
         for (String change : changes) {
             String other = changedBy.putIfAbsent(change, axis.id());
             if (other != null) {

@@ -48,6 +48,17 @@ public record Journey(
         return loads.stream().filter(one -> one.id().equals(wanted)).findFirst();
     }
 
+    public Optional<Leg> leg(String wanted) {
+        return legs.stream().filter(one -> one.id().equals(wanted)).findFirst();
+    }
+
+    /** The same with another leg in the place of the one with its id. */
+    public Journey with(Leg other) {
+        return withLegs(legs.stream()
+                .map(one -> one.id().equals(other.id()) ? other : one)
+                .toList());
+    }
+
     /** The same with another load in the place of the one with its id. */
     public Journey with(Load other) {
         return withLoads(loads.stream()

@@ -1,8 +1,10 @@
 package org.shelterwright.layouts.transport;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.source.Figures;
+import org.shelterwright.layouts.layout.Acceptance;
 
 /**
  * A leg of a journey.
@@ -19,6 +21,7 @@ import org.shelterwright.catalog.source.Figures;
  * @param drives vehicles that go on their own wheels
  * @param loads ids of the loads that go
  * @param lifts ids of pieces and loads that are lifted on or off
+ * @param acceptances rows of the ledger of this leg that a person has accepted; their units are ids of pieces and loads
  */
 public record Leg(
         String id,
@@ -38,6 +41,7 @@ public record Leg(
         List<Drive> drives,
         List<String> loads,
         List<String> lifts,
+        List<Acceptance> acceptances,
         @Nullable String note) {
     public Leg {
         ruleSets = List.copyOf(ruleSets);
@@ -46,6 +50,7 @@ public record Leg(
         drives = List.copyOf(drives);
         loads = List.copyOf(loads);
         lifts = List.copyOf(lifts);
+        acceptances = List.copyOf(acceptances);
         if (distanceKm != null) {
             Figures.within("distance of leg " + id + " (km)", distanceKm, 0, 50_000);
         }
@@ -62,8 +67,22 @@ public record Leg(
      */
     public record Drive(String vehicle, @Nullable String trailer) {}
 
+    /** What a person has accepted of a row of its ledger. */
+    public Optional<Acceptance> acceptance(String limit, List<String> units) {
+        return acceptances.stream().filter(one -> one.covers(limit, units)).findFirst();
+    }
+
     /** The same leg with other loads. */
     public Leg withLoads(List<String> others) {
+        return with(others, acceptances);
+    }
+
+    /** The same leg with other acceptances. */
+    public Leg withAcceptances(List<Acceptance> others) {
+        return with(loads, others);
+    }
+
+    private Leg with(List<String> otherLoads, List<Acceptance> otherAcceptances) {
         return new Leg(
                 id,
                 name,
@@ -80,8 +99,9 @@ public record Leg(
                 ramp,
                 restrictions,
                 drives,
-                others,
+                otherLoads,
                 lifts,
+                otherAcceptances,
                 note);
     }
 }

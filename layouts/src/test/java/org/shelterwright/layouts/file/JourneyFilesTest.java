@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -12,9 +13,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.InputFile;
+import org.shelterwright.layouts.layout.Acceptance;
 import org.shelterwright.layouts.rules.RuleSets;
 import org.shelterwright.layouts.samples.Samples;
 import org.shelterwright.layouts.transport.Journey;
+import org.shelterwright.layouts.transport.Leg;
 import org.shelterwright.layouts.transport.Load;
 import org.shelterwright.layouts.transport.SampleJourney;
 
@@ -62,6 +65,22 @@ class JourneyFilesTest {
         assertThat(again.journey()).isEqualTo(journey);
         assertThat(JourneyFiles.bytes(again.journey(), again.parts()))
                 .isEqualTo(JourneyFiles.bytes(journey, opened.parts()));
+    }
+
+    @Test
+    void acceptedRowsOfALegAreKept() {
+        OpenedJourney opened = SampleJourney.opened();
+        Acceptance accepted = new Acceptance(
+                "transport.outline", List.of("river-post"), "The railway agreed.", "P. Planner", "2026-03-01");
+        Leg leg = opened.journey().legs().get(1);
+        Journey journey = opened.journey().with(leg.withAcceptances(List.of(accepted)));
+
+        String text = new String(JourneyFiles.bytes(journey, opened.parts()), StandardCharsets.UTF_8);
+
+        assertThat(open(text).journey().leg(leg.id()).orElseThrow().acceptances()).containsExactly(accepted);
+        assertThatThrownBy(() -> open(text.replace("\"The railway agreed.\"", "\"\"")))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("An accepted limit needs a reason and a name.");
     }
 
     @Test

@@ -195,6 +195,7 @@ public final class TransportRig {
                 List.of(),
                 List.of("car"),
                 lifts,
+                List.of(),
                 null);
         Journey journey = new Journey("rig", "Rig", pieces, List.of(load), List.of(leg), Map.of(), null, null);
         Transit transit = new Transit(

@@ -43,6 +43,9 @@ import org.shelterwright.solver.load.model.Upright;
  * where it is.
  */
 public final class LoaderPacker implements CratePacker {
+    /** Taken for a mass that is not known: more than any crate has, so that it comes on nothing that bears only so much. */
+    private static final double UNKNOWN_KG = 200_000;
+
     private static final long MOVES = 150_000;
 
     private final Loader loader;
@@ -100,7 +103,7 @@ public final class LoaderPacker implements CratePacker {
                     like.size(),
                     Upright.AS_IS,
                     crates.size(),
-                    like.massKg() == null ? Double.NaN : Math.max(1e-3, like.massKg()),
+                    like.massKg() == null ? UNKNOWN_KG : Math.max(1e-3, like.massKg()),
                     like.bearsKg(),
                     like.stop(),
                     1,
@@ -110,7 +113,8 @@ public final class LoaderPacker implements CratePacker {
         });
         TransitCar car = ask.car();
         Size room = room(car);
-        LoadProblem problem = new LoadProblem(room, cargo, Support.FULL, practice(ask, room, cargo));
+        boolean weighed = kinds.keySet().stream().allMatch(like -> like.massKg() != null);
+        LoadProblem problem = new LoadProblem(room, cargo, Support.FULL, practice(ask, room, weighed));
         asked = true;
         LoadResult found =
                 loader.load(LoadRequest.single(problem, ask.seed(), Budget.moves(moves)), progress -> {}, stop);
@@ -150,8 +154,7 @@ public final class LoaderPacker implements CratePacker {
         return new Size(car.deck().length(), car.deck().width(), height);
     }
 
-    private static Practice practice(Ask ask, Size room, List<CargoKind> cargo) {
-        boolean weighed = cargo.stream().noneMatch(kind -> Double.isNaN(kind.massKg()));
+    private static Practice practice(Ask ask, Size room, boolean weighed) {
         Practice practice = Practice.NONE.withApart(apart(ask));
         Optional<Doorway> door = ask.car().doorways().stream().max(Comparator.comparingInt(Doorway::width));
         if (door.isPresent()) {

@@ -163,6 +163,7 @@ public final class WaysToGo {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 null);
     }
 }

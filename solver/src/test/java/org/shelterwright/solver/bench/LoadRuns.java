@@ -8,14 +8,14 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.LongSupplier;
 import org.shelterwright.catalog.json.InputFile;
+import org.shelterwright.solver.bench.LoadRows.Row;
 import org.shelterwright.solver.fit.Budget;
 import org.shelterwright.solver.fit.StopSignal;
 import org.shelterwright.solver.load.LoadRequest;
@@ -29,9 +29,6 @@ import org.shelterwright.solver.load.set.LoadSet.SetProblem;
 /** The published single-container sets: volume by class, by time and by the number of pieces; every load is checked. */
 final class LoadRuns {
     private final LoadSetting setting;
-
-    /** What one run gave. */
-    private record Run(int set, int problem, int pieces, Support support, double seconds, double percent) {}
 
     private record Job(int set, SetProblem problem, Support support, double seconds) {}
 
@@ -54,8 +51,15 @@ final class LoadRuns {
                 }
             }
         }
+        LoadRows rows = new LoadRows(setting.folder().resolve("load-classes.csv"));
+        List<Row> before = rows.read();
+        jobs.removeIf(job -> before.stream().anyMatch(row(job, 0, 0, 0)::sameRun));
         warm(jobs);
-        return text(machine, all(jobs));
+        int left = all(jobs, rows);
+        if (left > 0) {
+            System.err.println(left + " runs are left: measure again to go on.");
+        }
+        return new LoadTable(setting, rows.read()).text(machine);
     }
 
     static LoadSet read(int set) {
@@ -79,18 +83,25 @@ final class LoadRuns {
         }
     }
 
-    private List<Run> all(List<Job> jobs) {
+    /** Runs what the time allows, most wanted first; gives how many are left. */
+    private int all(List<Job> jobs, LoadRows rows) {
+        long end = System.nanoTime() + Math.round(setting.minutes() * 60e9);
+        AtomicInteger left = new AtomicInteger(jobs.size());
         ExecutorService executor = Executors.newFixedThreadPool(setting.threads());
         try {
-            List<Future<Run>> futures = new ArrayList<>();
+            List<Future<?>> futures = new ArrayList<>();
             for (Job job : jobs) {
-                futures.add(executor.submit(() -> one(job)));
+                futures.add(executor.submit(() -> {
+                    if (System.nanoTime() < end) {
+                        rows.add(one(job));
+                        left.decrementAndGet();
+                    }
+                }));
             }
-            List<Run> runs = new ArrayList<>();
-            for (Future<Run> future : futures) {
-                runs.add(future.get());
+            for (Future<?> future : futures) {
+                future.get();
             }
-            return runs;
+            return left.get();
         } catch (InterruptedException | ExecutionException e) {
             throw new IllegalStateException("A measurement failed.", e);
         } finally {
@@ -98,7 +109,7 @@ final class LoadRuns {
         }
     }
 
-    private Run one(Job job) {
+    private Row one(Job job) {
         LoadProblem problem = job.problem().with(job.support());
         LoadResult result = new StandardLoader(clock())
                 .load(
@@ -122,81 +133,27 @@ final class LoadRuns {
                     result.moves(),
                     result.elapsed().toMillis() / 1e3);
         }
-        return new Run(
-                job.set(),
-                job.problem().number(),
-                job.problem().pieces(),
+        return row(job, 100 * result.share(), result.moves(), result.elapsed().toNanos() / 1e9);
+    }
+
+    private Row row(Job job, double percent, long spaces, double took) {
+        return new Row(
                 job.support(),
                 job.seconds(),
-                100 * result.share());
+                setting.cpu() ? "cpu" : "wall",
+                setting.seed(),
+                job.set(),
+                job.problem().number(),
+                job.problem().kinds().size(),
+                job.problem().pieces(),
+                percent,
+                spaces,
+                took);
     }
 
     private LongSupplier clock() {
         ThreadMXBean threads = ManagementFactory.getThreadMXBean();
         return setting.cpu() ? threads::getCurrentThreadCpuTime : System::nanoTime;
-    }
-
-    private String text(Machine machine, List<Run> runs) {
-        Table classes = new Table(
-                "support",
-                "limit (s)",
-                "class",
-                "problems",
-                "pieces, mean",
-                "volume, mean (%)",
-                "standard error",
-                "record, 100 problems");
-        LoadRecords records = new LoadRecords();
-        Table means = new Table("support", "limit (s)", "classes", "mean over classes (%)");
-        for (Support support : setting.supports()) {
-            for (double seconds : setting.seconds()) {
-                Map<Integer, List<Run>> byClass = new TreeMap<>();
-                runs.stream()
-                        .filter(run -> run.support() == support && run.seconds() == seconds)
-                        .forEach(run -> byClass.computeIfAbsent(run.set(), k -> new ArrayList<>())
-                                .add(run));
-                byClass.forEach((set, list) -> classes.add(
-                        name(support),
-                        seconds,
-                        set,
-                        list.size(),
-                        list.stream().mapToInt(Run::pieces).average().orElse(0),
-                        hundredths(mean(list)),
-                        hundredths(error(list)),
-                        records.best(support, set)));
-                means.add(
-                        name(support),
-                        seconds,
-                        byClass.keySet().toString(),
-                        hundredths(byClass.values().stream()
-                                .mapToDouble(LoadRuns::mean)
-                                .average()
-                                .orElse(Double.NaN)));
-            }
-        }
-        return """
-                # Loading one container
-
-                The single-container sets of Bischoff and Ratcliff (1995) and Davies and Bischoff (1999): share of the volume of
-                the container that is filled. One thread an instance; the limit is %s and includes making the
-                blocks. Every load is checked from scratch, in whole numbers, by code of its own: inside, no
-                overlap, allowed stance, counts, and with full support the whole base of each piece. Records are means over 100 problems a class, made in 150 to 500 s
-                on older machines; here fewer problems are run, so compare with the standard error in mind.
-
-                %s
-                %d at a time, problems %d to %d of each class, seed %d. Date: %s.
-
-                %s
-                %s""".formatted(
-                        setting.cpu() ? "processor time of its thread" : "wall-clock time",
-                        machine.text(),
-                        setting.threads(),
-                        setting.from(),
-                        setting.to(),
-                        setting.seed(),
-                        setting.date(),
-                        means.text(),
-                        classes.text());
     }
 
     static String name(Support support) {
@@ -205,17 +162,5 @@ final class LoadRuns {
 
     static String hundredths(double value) {
         return String.format(Locale.ROOT, "%.2f", value);
-    }
-
-    private static double mean(List<Run> runs) {
-        return runs.stream().mapToDouble(Run::percent).average().orElse(Double.NaN);
-    }
-
-    private static double error(List<Run> runs) {
-        double mean = mean(runs);
-        double squares = runs.stream()
-                .mapToDouble(run -> (run.percent() - mean) * (run.percent() - mean))
-                .sum();
-        return Math.sqrt(squares / Math.max(1, runs.size() - 1) / runs.size());
     }
 }

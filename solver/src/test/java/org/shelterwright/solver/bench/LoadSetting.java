@@ -19,6 +19,7 @@ import org.shelterwright.solver.load.model.Support;
  * @param seconds time limits
  * @param threads how many instances run at a time, each on one thread
  * @param cpu whether the limit is processor time, for a machine that others use too
+ * @param minutes how long runs of the classes may begin; what is left is done when it is measured again
  * @param verbose whether each run is told when it ends
  */
 record LoadSetting(
@@ -33,6 +34,7 @@ record LoadSetting(
         List<Support> supports,
         int threads,
         boolean cpu,
+        double minutes,
         boolean verbose) {
     private static final List<String> NAMES = List.of(
             "--part",
@@ -45,6 +47,7 @@ record LoadSetting(
             "--support",
             "--threads",
             "--clock",
+            "--minutes",
             "--verbose");
 
     /** Reads the options; lists are separated by commas, {@code --problems} is {@code FROM-TO}. */
@@ -82,6 +85,7 @@ record LoadSetting(
                         .toList(),
                 Integer.parseInt(given.getOrDefault("--threads", "1")),
                 given.getOrDefault("--clock", "wall").equals("cpu"),
+                Double.parseDouble(given.getOrDefault("--minutes", "600")),
                 Boolean.parseBoolean(given.getOrDefault("--verbose", "false")));
     }
 

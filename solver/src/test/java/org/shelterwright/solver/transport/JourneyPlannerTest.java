@@ -214,6 +214,7 @@ class JourneyPlannerTest {
                 List.of(),
                 loads.stream().map(Load::id).toList(),
                 List.of(),
+                List.of(),
                 null);
         return new Journey("crates", "Crates", pieces, loads, List.of(leg), Map.of(), null, null);
     }

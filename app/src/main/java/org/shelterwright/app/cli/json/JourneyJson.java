@@ -50,7 +50,8 @@ public final class JourneyJson {
             node.set("counts", LedgerJson.counts(leg.ledger()));
             ArrayNode rows = node.putArray("rows");
             for (Row row : leg.ledger().rows()) {
-                rows.add(LedgerJson.row(row));
+                rows.add(LedgerJson.row(
+                        row, leg.leg().acceptance(row.limit(), row.units()).orElse(null)));
             }
         }
         root.put("folder", folder);

@@ -45,17 +45,15 @@ final class LedgerJson {
     }
 
     private static ObjectNode row(Row row, Layout layout) {
-        ObjectNode node = row(row);
-        node.set(
-                "accepted",
-                layout.acceptance(row.limit(), row.units())
-                        .map(LedgerJson::accepted)
-                        .orElse(null));
-        return node;
+        return row(row, layout.acceptance(row.limit(), row.units()).orElse(null));
     }
 
-    /** A row that nobody can have accepted. */
-    static ObjectNode row(Row row) {
+    /**
+     * A row.
+     *
+     * @param acceptance what a person has accepted of it; {@code null} if nobody has
+     */
+    static ObjectNode row(Row row, @Nullable Acceptance acceptance) {
         ObjectNode node = JsonText.object()
                 .put("limit", row.limit())
                 .put("subject", id(row.subject()))
@@ -76,6 +74,7 @@ final class LedgerJson {
                 .put("mend", row.mend())
                 .put("source", row.source().text())
                 .put("trust", id(row.source().trust()));
+        node.set("accepted", acceptance == null ? null : accepted(acceptance));
         return node;
     }
 

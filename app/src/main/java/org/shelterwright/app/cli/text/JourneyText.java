@@ -69,7 +69,10 @@ public final class JourneyText {
                     if (mend != null) {
                         lines.add("    " + mend);
                     }
-                    lines.add("    Source: " + row.source().text());
+                    leg.leg()
+                            .acceptance(row.limit(), row.units())
+                            .ifPresent(accepted -> lines.add("    " + accepted.sentence()));
+                    lines.add("    " + LedgerText.source(row));
                 }
             }
         }

@@ -144,13 +144,17 @@ public final class LedgerText {
             notes.add(INDENT + mend);
         }
         layout.acceptance(row.limit(), row.units())
-                .ifPresent(accepted -> notes.add(
-                        INDENT + "Accepted by " + accepted.by() + " on " + accepted.date() + ": " + accepted.reason()));
+                .ifPresent(accepted -> notes.add(INDENT + accepted.sentence()));
+        notes.add(INDENT + source(row));
+        return notes;
+    }
+
+    /** Where the limit comes from, its id and the ids of what the row concerns. */
+    static String source(Row row) {
         List<String> ids = row.units().subList(0, Math.min(MOST_IDS, row.units().size()));
         int more = row.units().size() - ids.size();
         String of = (ids.isEmpty() ? "" : ": " + String.join(", ", ids)) + (more == 0 ? "" : " and " + more + " more");
-        notes.add(INDENT + "Source: " + row.source().text() + "  [" + row.limit() + of + "]");
-        return notes;
+        return "Source: " + row.source().text() + "  [" + row.limit() + of + "]";
     }
 
     private static boolean bare(Row row) {

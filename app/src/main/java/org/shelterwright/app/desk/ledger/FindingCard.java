@@ -75,7 +75,7 @@ final class FindingCard extends VBox {
         write(
                 accepted,
                 acceptance
-                        .map(one -> "Accepted by " + one.by() + " on " + one.date() + ": " + one.reason())
+                        .map(Acceptance::sentence)
                         .orElse(""));
         show.setDisable(row.units().isEmpty() && row.place() == null);
         show.setText(

@@ -5,4 +5,14 @@ import org.shelterwright.layouts.transport.Journey;
 
 /** One change that a person makes to a journey. */
 public sealed interface JourneyEdit extends Change<Journey>
-        permits AddBlock, AddLashing, ChangeCar, LetGo, PinStand, PutStand, SetMethod, TakeLashing, TakeOff {}
+        permits AcceptLegRow,
+                AddBlock,
+                AddLashing,
+                ChangeCar,
+                LetGo,
+                PinStand,
+                PutStand,
+                SetMethod,
+                TakeLashing,
+                TakeOff,
+                WithdrawLegAcceptance {}

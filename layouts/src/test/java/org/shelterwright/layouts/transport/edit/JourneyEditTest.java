@@ -12,6 +12,7 @@ import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.layouts.edit.History;
+import org.shelterwright.layouts.layout.Acceptance;
 import org.shelterwright.layouts.ledger.transport.JourneyLedger;
 import org.shelterwright.layouts.transport.Block;
 import org.shelterwright.layouts.transport.Journey;
@@ -153,5 +154,26 @@ class JourneyEditTest {
             assertThat(ledger).as("seed " + seed + ", move " + i).isEqualTo(TransportRig.CHECKER.check(next));
             scene = next;
         }
+    }
+
+    @Test
+    void anAcceptedRowOfALegIsReplacedAndTakenBack() {
+        List<String> units = List.of("river-post", "wagon-1");
+        Acceptance first = new Acceptance("transport.outline", units, "The railway agreed.", "P. Planner", "2026-03-01");
+        Acceptance second = new Acceptance("transport.outline", units, "It agreed in writing.", "P. Planner", "2026-03-02");
+
+        Journey twice = after(new AcceptLegRow("rail", first), new AcceptLegRow("rail", second));
+        Journey none = new WithdrawLegAcceptance("rail", "transport.outline", units).apply(twice);
+
+        assertThat(twice.leg("rail").orElseThrow().acceptance("transport.outline", units))
+                .contains(second);
+        assertThat(twice.leg("rail").orElseThrow().acceptance("transport.outline", List.of("river-post")))
+                .isEmpty();
+        assertThat(none).isEqualTo(START.journey());
+        assertThat(new AcceptLegRow("rail", first).name()).isEqualTo("Accept transport.outline");
+        assertThat(new WithdrawLegAcceptance("rail", "transport.outline", units).name())
+                .isEqualTo("Accept transport.outline no more");
+        assertThatThrownBy(() -> after(new AcceptLegRow("sea", first)))
+                .hasMessage("There is no leg \"sea\" in this journey.");
     }
 }

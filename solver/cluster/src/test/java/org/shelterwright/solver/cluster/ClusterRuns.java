@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -30,11 +29,27 @@ public final class ClusterRuns {
 
     private ClusterRuns() {}
 
+    /** Processor time (s): of the driver, of the processes that do the jobs, of master and workers, which watch. */
+    private record Used(double driver, double executors, double watching) {
+        static Used of(Process driver, LocalCluster cluster) {
+            return new Used(
+                    LocalCluster.seconds(driver.toHandle()), cluster.executorSeconds(), cluster.watchingSeconds());
+        }
+
+        Used since(Used o) {
+            return new Used(driver - o.driver, executors - o.executors, watching - o.watching);
+        }
+
+        double all() {
+            return driver + executors + watching;
+        }
+    }
+
     /**
      * What one cluster did between its first result and its last.
      *
      * @param meanSeconds mean time of a job on its worker, as it says itself
-     * @param driverMs processor time of the driver for each job
+     * @param used processor time meanwhile
      */
     private record Measured(
             int workers,
@@ -42,8 +57,13 @@ public final class ClusterRuns {
             int jobs,
             double seconds,
             double meanSeconds,
-            double driverMs,
+            Used used,
             List<RunResult> table) {
+        double driverMs() {
+            return 1000 * used.driver / jobs;
+        }
+
+
         double jobsAMinute() {
             return 60 * jobs / seconds;
         }
@@ -85,20 +105,20 @@ public final class ClusterRuns {
             int refused = total / 3;
             int jobs = total - refused;
             int warm = (int) (WARM * jobs);
-            while (driver.isAlive() && lines(file) < 2 + refused) {
+            while (driver.isAlive() && Tables.lines(kept) < 2 + refused) {
                 TimeUnit.MILLISECONDS.sleep(5);
             }
             long first = System.nanoTime();
-            while (driver.isAlive() && lines(file) < 1 + refused + warm) {
+            while (driver.isAlive() && Tables.lines(kept) < 1 + refused + warm) {
                 TimeUnit.MILLISECONDS.sleep(5);
             }
             long begin = System.nanoTime();
-            Duration cpuBegin = driver.info().totalCpuDuration().orElse(Duration.ZERO);
-            Duration cpuEnd = cpuBegin;
-            int from = lines(file);
-            while (driver.isAlive() && lines(file) < total + 1) {
-                cpuEnd = driver.info().totalCpuDuration().orElse(cpuEnd);
-                TimeUnit.MILLISECONDS.sleep(5);
+            Used atBegin = Used.of(driver, cluster);
+            Used atEnd = atBegin;
+            int from = Tables.lines(kept);
+            while (driver.isAlive() && Tables.lines(kept) < total + 1) {
+                atEnd = Used.of(driver, cluster);
+                TimeUnit.MILLISECONDS.sleep(20);
             }
             long last = System.nanoTime();
             driver.waitFor();
@@ -118,7 +138,7 @@ public final class ClusterRuns {
                     counted,
                     (last - begin) / 1e9,
                     mean,
-                    cpuEnd.minus(cpuBegin).toNanos() / 1e6 / counted,
+                    atEnd.since(atBegin),
                     kept.table().stream().map(RunResult::withoutTime).toList());
         }
     }
@@ -135,7 +155,7 @@ public final class ClusterRuns {
                     one.jobsAMinute(),
                     one.meanSeconds,
                     one.overheadMs(),
-                    one.driverMs));
+                    one.driverMs()));
         }
         Measured one = measured.get(0);
         Measured two = measured.get(1);
@@ -158,6 +178,13 @@ public final class ClusterRuns {
                 %s
                 %s Two workers do %.2f times as much as one.
 
+                Who used the %d cores while the counted jobs were done, as cores:
+
+                | workers | driver | executors, which do the jobs | master and workers, which watch | together |
+                | --- | --- | --- | --- | --- |
+                %s
+                %s
+
                 ## On paper: %,d cores
 
                 A job costs some %.0f ms on its worker beside its own work, and %.0f ms of one core of the driver (making, sending, reading, checking from scratch,
@@ -178,10 +205,40 @@ public final class ClusterRuns {
                 rows,
                 same,
                 two.jobsAMinute() / one.jobsAMinute(),
+                Runtime.getRuntime().availableProcessors(),
+                cores(one) + cores(two),
+                sentence(one, two),
                 CORES,
                 Math.max(0, one.overheadMs()),
-                one.driverMs,
+                one.driverMs(),
                 plan(one));
+    }
+
+    private static String cores(Measured one) {
+        return String.format(
+                Locale.ROOT,
+                "| %d | %.2f | %.2f | %.2f | %.2f |%n",
+                one.workers,
+                one.used.driver / one.seconds,
+                one.used.executors / one.seconds,
+                one.used.watching / one.seconds,
+                one.used.all() / one.seconds);
+    }
+
+    /** What two workers could do if the driver and the rest took nothing from them. */
+    private static String sentence(Measured one, Measured two) {
+        double spent = 1000 * one.used.executors / one.jobs;
+        double besides = 1000 * (one.used.driver + one.used.watching) / one.jobs;
+        int cores = Runtime.getRuntime().availableProcessors();
+        return String.format(
+                Locale.ROOT,
+                "With one worker, a job takes %.0f ms of processor time of its executor and %.0f ms of driver, master and worker. "
+                        + "Two workers that keep %d cores full can so do at most %.2f times as much as one on this machine; they do %.2f.",
+                spent,
+                besides,
+                cores,
+                cores * 1000 / (spent + besides) / (one.jobsAMinute() / 60),
+                two.jobsAMinute() / one.jobsAMinute());
     }
 
     private static String plan(Measured one) {
@@ -193,21 +250,9 @@ public final class ClusterRuns {
                     "| %.1f | %.0f | %.1f | %.0f |%n",
                     seconds,
                     rate,
-                    rate * one.driverMs / 1000,
+                    rate * one.driverMs() / 1000,
                     100_000 / rate / 60));
         }
         return rows.toString();
-    }
-
-    private static int lines(Path file) throws IOException {
-        if (!Files.exists(file)) {
-            return 0;
-        }
-        byte[] bytes = Files.readAllBytes(file);
-        int lines = 0;
-        for (byte one : bytes) {
-            lines += one == '\n' ? 1 : 0;
-        }
-        return lines;
     }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -13,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.study.SealedStudy;
-import org.shelterwright.layouts.study.results.RunResult;
 import org.shelterwright.layouts.study.results.StudyFolder;
 import org.shelterwright.solver.fit.StandardFitter;
 import org.shelterwright.solver.fit.StopSignal;
@@ -49,7 +47,7 @@ class ClusterStudyTest {
         ProcessHandle executor = cluster.executor(0).orElseThrow();
 
         assertThat(executor.destroyForcibly()).as("killed with -9").isTrue();
-        int atKill = lines(spread);
+        int atKill = Tables.lines(spread);
         assertThat(driver.waitFor(300, TimeUnit.SECONDS))
                 .as(cluster.log("driver"))
                 .isTrue();
@@ -63,8 +61,8 @@ class ClusterStudyTest {
         StudyFolder here = StudyFolder.prepare(folder.resolve("here"), study);
         Checker checker = Checker.standard();
         new StudyRunner(checker, new StandardFitter(checker)).run(here, 2, progress -> {}, new StopSignal());
-        assertThat(table(spread)).hasSize(30).isEqualTo(table(here));
-        assertThat(lines(spread)).as("a head, and each run once").isEqualTo(31);
+        assertThat(Tables.text(spread)).hasSize(30).isEqualTo(Tables.text(here));
+        assertThat(Tables.lines(spread)).as("a head, and each run once").isEqualTo(31);
     }
 
     @Test
@@ -85,21 +83,12 @@ class ClusterStudyTest {
         assertThat(cluster.log("master")).doesNotContain("Registering app stranger");
     }
 
-    private static List<RunResult> table(StudyFolder folder) {
-        return folder.table().stream().map(RunResult::withoutTime).toList();
-    }
-
     private static void awaitResults(StudyFolder folder, int count, Process driver)
             throws IOException, InterruptedException {
-        for (int i = 0; i < 6_000 && lines(folder) < count; i++) {
+        for (int i = 0; i < 6_000 && Tables.lines(folder) < count; i++) {
             assertThat(driver.isAlive()).as(cluster.log("driver")).isTrue();
             Thread.sleep(50);
         }
-        assertThat(lines(folder)).as(cluster.log("driver")).isGreaterThanOrEqualTo(count);
-    }
-
-    private static int lines(StudyFolder folder) throws IOException {
-        Path file = folder.path().resolve(StudyFolder.RESULTS);
-        return Files.exists(file) ? (int) Files.readString(file).lines().count() : 0;
+        assertThat(Tables.lines(folder)).as(cluster.log("driver")).isGreaterThanOrEqualTo(count);
     }
 }

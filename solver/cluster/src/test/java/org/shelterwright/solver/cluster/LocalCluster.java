@@ -6,11 +6,13 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
 
 /** A standalone cluster on loopback: a master and workers of one core each, with authentication and encryption on. */
 final class LocalCluster implements AutoCloseable {
@@ -22,6 +24,8 @@ final class LocalCluster implements AutoCloseable {
     LocalCluster(Path folder, String secret, int workerCount) throws IOException, InterruptedException {
         this.home = folder;
         this.port = freePort();
+        // A measurement that is asked to end leaves no cluster behind.
+        Runtime.getRuntime().addShutdownHook(new Thread(this::end));
         // Executors look for the jars of Spark here.
         Path jars = Files.createDirectories(home.resolve("jars"));
         Files.createFile(home.resolve("RELEASE"));
@@ -97,6 +101,26 @@ final class LocalCluster implements AutoCloseable {
                 .findFirst();
     }
 
+    /** Processor time so far of all in which jobs are done (s). */
+    double executorSeconds() {
+        return IntStream.range(0, workers.size())
+                .mapToObj(this::executor)
+                .flatMap(Optional::stream)
+                .mapToDouble(LocalCluster::seconds)
+                .sum();
+    }
+
+    /** Processor time so far of the master and of the workers, which only start and watch (s). */
+    double watchingSeconds() {
+        return seconds(started.get(0).toHandle())
+                + workers.stream().mapToDouble(one -> seconds(one.toHandle())).sum();
+    }
+
+    /** Processor time of a process so far (s). */
+    static double seconds(ProcessHandle process) {
+        return process.info().totalCpuDuration().orElse(Duration.ZERO).toNanos() / 1e9;
+    }
+
     String log(String name) throws IOException {
         return Files.readString(home.resolve(name + ".log"));
     }
@@ -145,12 +169,18 @@ final class LocalCluster implements AutoCloseable {
         }
     }
 
+    private void end() {
+        for (int i = started.size() - 1; i >= 0; i--) {
+            started.get(i).descendants().forEach(ProcessHandle::destroyForcibly);
+            started.get(i).destroyForcibly();
+        }
+    }
+
     @Override
     public void close() throws InterruptedException {
-        for (int i = started.size() - 1; i >= 0; i--) {
-            Process process = started.get(i);
-            process.descendants().forEach(ProcessHandle::destroyForcibly);
-            process.destroyForcibly().waitFor(20, TimeUnit.SECONDS);
+        end();
+        for (Process process : started) {
+            process.waitFor(20, TimeUnit.SECONDS);
         }
     }
 }

@@ -65,7 +65,15 @@ public final class FitProblem {
      * @param limits ids; those that the search does not compile change nothing
      */
     public FitProblem relaxed(Set<String> limits) {
-        return new ProblemCompiler(scene, limits).compile();
+        return new ProblemCompiler(scene, limits).compile(this);
+    }
+
+    Map<String, Integer> stationSlots() {
+        return stationSlot;
+    }
+
+    Map<String, Integer> roadSlots() {
+        return roadSlot;
     }
 
     /** Whether a limit counts. */

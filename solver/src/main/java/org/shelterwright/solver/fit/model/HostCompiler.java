@@ -1,7 +1,9 @@
 package org.shelterwright.solver.fit.model;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Situation;
@@ -23,6 +25,10 @@ import org.shelterwright.solver.fit.places.AnchorSet;
 final class HostCompiler {
     private final Scene scene;
     private final Posing posing;
+    private final Map<Held, List<List<PlacedSupport>>> supports = new HashMap<>();
+
+    /** A host in a situation. */
+    private record Held(String host, Situation situation) {}
 
     HostCompiler(Scene scene) {
         this.scene = scene;
@@ -77,18 +83,15 @@ final class HostCompiler {
             @Nullable Point relative,
             List<Option> options) {
         QuarterTurn[] turns = QuarterTurn.values();
-        List<List<PlacedSupport>> supports = new ArrayList<>();
-        for (QuarterTurn hostTurn : turns) {
-            supports.add(PlacedSupport.of(posing.at(host, Surface.FLOOR, null, hostTurn), governing));
-        }
-        for (int number = 0; number < supports.get(0).size(); number++) {
-            PlacedSupport first = supports.get(0).get(number);
+        List<List<PlacedSupport>> turned = supports(host, governing);
+        for (int number = 0; number < turned.get(0).size(); number++) {
+            PlacedSupport first = turned.get(0).get(number);
             if (first.under() != (surface == Surface.UNDER_UNIT)) {
                 continue;
             }
             AnchorSet[] anchors = new AnchorSet[turns.length];
             for (int t = 0; t < turns.length; t++) {
-                Box domain = domain(posed, surface, governing, supports.get(t).get(number));
+                Box domain = domain(posed, surface, governing, turned.get(t).get(number));
                 if (domain != null && relative != null) {
                     domain = OptionCompiler.pinned(domain, pin, relative);
                 }
@@ -99,6 +102,17 @@ final class HostCompiler {
                 options.add(OptionCompiler.make(posed, surface, turn, governing, anchors, berth));
             }
         }
+    }
+
+    /** What a host holds things with, for each of its turns. */
+    private List<List<PlacedSupport>> supports(UnitSpec host, Situation situation) {
+        return supports.computeIfAbsent(new Held(host.id(), situation), key -> {
+            List<List<PlacedSupport>> turned = new ArrayList<>();
+            for (QuarterTurn turn : QuarterTurn.values()) {
+                turned.add(PlacedSupport.of(posing.at(host, Surface.FLOOR, null, turn), situation));
+            }
+            return turned;
+        });
     }
 
     /** Anchors at which all that touches the support lies within it, relative to the host; {@code null} if none. */

@@ -19,6 +19,8 @@ import org.shelterwright.layouts.scene.Scene;
 
 /** Compiles a scene into slots and options. */
 final class ProblemCompiler {
+    private static final String ZONES_INSIDE = "access.zone-inside";
+
     private final Scene scene;
     private final Layout layout;
     private final List<UnitSpec> units;
@@ -33,7 +35,7 @@ final class ProblemCompiler {
         this.scene = scene;
         this.layout = scene.layout();
         this.units = scene.brief().units();
-        this.options = new OptionCompiler(scene, !relaxed.contains("access.zone-inside"));
+        this.options = new OptionCompiler(scene, !relaxed.contains(ZONES_INSIDE));
         this.relaxed = relaxed;
         this.hosts = new HostCompiler(scene);
     }
@@ -51,6 +53,21 @@ final class ProblemCompiler {
                 slots.add(slot(unit, slots.size(), false, true));
             }
         }
+        return with(slots);
+    }
+
+    /** Compiles the same scene with other limits left out. Slots are those of the other problem, unless these limits change them. */
+    FitProblem compile(FitProblem other) {
+        boolean same = relaxed.contains(ZONES_INSIDE) != other.counts(ZONES_INSIDE);
+        if (!same) {
+            return compile();
+        }
+        stationSlot.putAll(other.stationSlots());
+        roadSlot.putAll(other.roadSlots());
+        return with(other.slots());
+    }
+
+    private FitProblem with(List<Slot> slots) {
         List<WishTerm> wishes = new WishCompiler(stationSlot, scene.body().inside())
                 .terms(scene.brief().wishes());
         List<TieTerm> ties = new ArrayList<>(

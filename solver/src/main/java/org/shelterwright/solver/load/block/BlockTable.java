@@ -26,8 +26,12 @@ public final class BlockTable {
 
     /** Which blocks are at most so long in one direction. */
     private static final class Fitting {
+        /** Up to this length the ranks of all lengths are kept. */
+        private static final int MOST_KEPT = 4_096;
+
         private final int[] lengths;
         private final long[][] masks;
+        private final int[] ranks;
 
         Fitting(Block[] blocks, int words, ToIntFunction<Block> length) {
             lengths = Arrays.stream(blocks).mapToInt(length).distinct().sorted().toArray();
@@ -41,11 +45,17 @@ public final class BlockTable {
                     masks[r][w] |= masks[r - 1][w];
                 }
             }
+            ranks = new int[MOST_KEPT];
+            Arrays.setAll(ranks, this::rank);
         }
 
         long[] upTo(int length) {
+            return masks[length < ranks.length ? ranks[length] : rank(length)];
+        }
+
+        private int rank(int length) {
             int at = Arrays.binarySearch(lengths, length);
-            return masks[at >= 0 ? at + 1 : -at - 1];
+            return at >= 0 ? at + 1 : -at - 1;
         }
     }
 

@@ -1,10 +1,20 @@
 package org.shelterwright.solver.load.space;
 
+import java.util.Arrays;
 import org.shelterwright.catalog.space.Size;
 
 /** Free spaces where pieces may hang in the air: all largest empty cuboids. */
 public final class OpenSpaces extends Spaces {
+    /** Which figure of a piece is its end at the face beside which it lies. */
+    private static final int[] END = {3, 0, 4, 1, 5, 2};
+
     private final Cuboids pieces = new Cuboids();
+    private int[] faces = new int[64];
+
+    /** The last piece beside each face, and before each piece the one before it beside the same face; -1: none. */
+    private final int[] last = new int[END.length];
+
+    private int[] before = new int[64];
     private final Size room;
 
     public OpenSpaces(Size room, int leastSide, int leastHeight) {
@@ -21,15 +31,16 @@ public final class OpenSpaces extends Spaces {
     public void put(
             int bx0, int by0, int bz0, int bx1, int by1, int bz1, int[] tops, boolean mirrorX, boolean mirrorY) {
         pieces.clear();
+        Arrays.fill(last, -1);
         int i = 0;
         while (i < n) {
             if (x0[i] < bx1 && bx0 < x1[i] && y0[i] < by1 && by0 < y1[i] && z0[i] < bz1 && bz0 < z1[i]) {
-                piece(x0[i], y0[i], z0[i], bx0, y1[i], z1[i]);
-                piece(bx1, y0[i], z0[i], x1[i], y1[i], z1[i]);
-                piece(x0[i], y0[i], z0[i], x1[i], by0, z1[i]);
-                piece(x0[i], by1, z0[i], x1[i], y1[i], z1[i]);
-                piece(x0[i], y0[i], z0[i], x1[i], y1[i], bz0);
-                piece(x0[i], y0[i], bz1, x1[i], y1[i], z1[i]);
+                piece(0, x0[i], y0[i], z0[i], bx0, y1[i], z1[i]);
+                piece(1, bx1, y0[i], z0[i], x1[i], y1[i], z1[i]);
+                piece(2, x0[i], y0[i], z0[i], x1[i], by0, z1[i]);
+                piece(3, x0[i], by1, z0[i], x1[i], y1[i], z1[i]);
+                piece(4, x0[i], y0[i], z0[i], x1[i], y1[i], bz0);
+                piece(5, x0[i], y0[i], bz1, x1[i], y1[i], z1[i]);
                 remove(i);
             } else {
                 i++;
@@ -37,7 +48,7 @@ public final class OpenSpaces extends Spaces {
         }
         int whole = n;
         for (int p = 0; p < pieces.size(); p++) {
-            if (!pieces.held(p) && !heldByWhole(whole, p)) {
+            if (!heldByPiece(p) && !heldByWhole(whole, p)) {
                 add(
                         pieces.get(p, 0),
                         pieces.get(p, 1),
@@ -50,12 +61,31 @@ public final class OpenSpaces extends Spaces {
     }
 
     /** What is too small stays so: empty cuboids only ever shrink. */
-    private void piece(int px0, int py0, int pz0, int px1, int py1, int pz1) {
+    private void piece(int face, int px0, int py0, int pz0, int px1, int py1, int pz1) {
         if (usable(px0, py0, pz0, px1, py1, pz1)) {
+            int p = pieces.size();
+            if (p == faces.length) {
+                faces = Arrays.copyOf(faces, 2 * p);
+                before = Arrays.copyOf(before, 2 * p);
+            }
+            faces[p] = face;
+            before[p] = last[face];
+            last[face] = p;
             pieces.add(px0, py0, pz0, px1, py1, pz1);
         }
     }
 
+    /** A piece beside one face reaches past all others, so only pieces beside the same face can hold it. */
+    private boolean heldByPiece(int p) {
+        for (int j = last[faces[p]]; j >= 0; j = before[j]) {
+            if (j != p && pieces.holds(j, p) && (j < p || !pieces.holds(p, j))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A space that was not cut can hold a piece beside a face only if it ends at that face too. */
     private boolean heldByWhole(int upTo, int p) {
         int px0 = pieces.get(p, 0);
         int py0 = pieces.get(p, 1);
@@ -63,11 +93,31 @@ public final class OpenSpaces extends Spaces {
         int px1 = pieces.get(p, 3);
         int py1 = pieces.get(p, 4);
         int pz1 = pieces.get(p, 5);
+        int[] ends = ends(faces[p]);
+        int end = pieces.get(p, END[faces[p]]);
         for (int i = 0; i < upTo; i++) {
-            if (x0[i] <= px0 && y0[i] <= py0 && z0[i] <= pz0 && x1[i] >= px1 && y1[i] >= py1 && z1[i] >= pz1) {
+            if (ends[i] == end
+                    && x0[i] <= px0
+                    && y0[i] <= py0
+                    && z0[i] <= pz0
+                    && x1[i] >= px1
+                    && y1[i] >= py1
+                    && z1[i] >= pz1) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** Where spaces end that lie beside a face of what is put. */
+    private int[] ends(int face) {
+        return switch (face) {
+            case 0 -> x1;
+            case 1 -> x0;
+            case 2 -> y1;
+            case 3 -> y0;
+            case 4 -> z1;
+            default -> z0;
+        };
     }
 }

@@ -161,6 +161,7 @@ class LegWaysTest {
                 List.of(),
                 rail.loads(),
                 List.of(),
+                List.of(),
                 null);
         JourneyScene hard = calm.with(calm.journey().withLegs(List.of(shunted)));
 
@@ -210,6 +211,7 @@ class LegWaysTest {
                 null,
                 List.of(new Restriction("Sill bridge", List.of(Restriction.Asked.GROSS), null, null, null, null, null)),
                 road.drives(),
+                List.of(),
                 List.of(),
                 List.of(),
                 null);
