@@ -220,7 +220,9 @@ final class StepCard {
             y = paragraph(one.text() + ", washer under each head", x, y, width, Weight.MEDIUM);
         }
         shapes.addAll(BoltPattern.shapes(step, new Bounds(x, y + 1, x + width, y + 1 + setting.pattern())));
-        return y + 2 + setting.pattern();
+        shapes.add(Lettering.muted(
+                BoltPattern.seen(step), new Spot(x, y + 1 + setting.pattern() + 2.6), 1.7));
+        return y + 4 + setting.pattern();
     }
 
     /** Where each fixing goes, over the full width. */

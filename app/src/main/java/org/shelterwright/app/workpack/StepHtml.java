@@ -130,7 +130,7 @@ final class StepHtml {
                 PATTERN_WIDTH,
                 PATTERN_HEIGHT,
                 BoltPattern.shapes(step, new Bounds(2, 2, PATTERN_WIDTH - 2, PATTERN_HEIGHT - 2)))));
-        html.element("p", "class=\"small\"", "Numbers give the order.").raw("</div>");
+        html.element("p", "class=\"small\"", "Numbers give the order. " + BoltPattern.seen(step)).raw("</div>");
     }
 
     private static void torque(Html html, BoltDownStep step) {
