@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.look.Numerals;
 import org.shelterwright.app.tables.Table;
@@ -21,6 +22,7 @@ import org.shelterwright.layouts.boltdown.StepWords;
 import org.shelterwright.layouts.cable.CableNet;
 import org.shelterwright.layouts.cable.LaidWire;
 import org.shelterwright.layouts.handling.Handling;
+import org.shelterwright.layouts.inside.InRack;
 import org.shelterwright.layouts.scene.Scene;
 
 /** What has to be laid ready: units, fasteners and tools. */
@@ -78,20 +80,23 @@ final class PackLists {
         return new Table("Tools", List.of("tool", "for steps"), rows);
     }
 
-    /** Racks that are filled on the bench before they come in, with who does it and when. */
-    static Table bench(Crew crew) {
+    /** Racks that are filled on the bench before they come in, with who does it and when, or at their place. */
+    static Table racks(Crew crew) {
         List<List<@Nullable Object>> rows = new ArrayList<>();
         for (BoltDownStep step : crew.plan().steps()) {
-            if (!step.carried().filled().isEmpty()) {
+            List<InRack> pieces = Stream.concat(
+                            step.carried().filled().stream(), step.carried().later().stream())
+                    .toList();
+            if (!pieces.isEmpty()) {
                 rows.add(Arrays.asList(
                         step.number() + ", " + step.unit().name(),
-                        crew.bench(step),
-                        step.carried().filled().stream()
+                        step.carried().later().isEmpty() ? "on the bench, " + crew.bench(step) : "once it is bolted",
+                        pieces.stream()
                                 .map(StepWords::seated)
                                 .collect(Collectors.joining(", "))));
             }
         }
-        return new Table("Built on the bench before", List.of("for step", "by, when", "pieces by height unit, counted from below"), rows);
+        return new Table("Racks to fill", List.of("for step", "where and when", "pieces by height unit, counted from below"), rows);
     }
 
     /** Cables to cut, with the steps in which they are laid and connected. */

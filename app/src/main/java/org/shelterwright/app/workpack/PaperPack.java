@@ -38,6 +38,9 @@ public final class PaperPack {
             new Column("Begin", "min", 13, true),
             new Column("End", "min", 13, true),
             new Column("Critical", "", 15, false));
+    /** A table of so few rows is not parted. */
+    private static final int FEW = 8;
+
     private static final Set<String> NUMBERS = Set.of("pieces", "washers", "m");
     private static final double LABEL_WIDTH = 58;
     private static final double LABEL_HEIGHT = 35;
@@ -118,11 +121,11 @@ public final class PaperPack {
         }
         table(flow, PackLists.fasteners(plan), List.of(104.0, 30.0, 30.0));
         table(flow, PackLists.tools(plan), List.of(70.0, 104.0));
-        if (!PackLists.bench(crew).rows().isEmpty()) {
-            table(flow, PackLists.bench(crew), List.of(36.0, 34.0, 104.0));
+        if (!PackLists.racks(crew).rows().isEmpty()) {
+            table(flow, PackLists.racks(crew), List.of(34.0, 36.0, 104.0));
         }
         if (!PackLists.cables(scene, plan).rows().isEmpty()) {
-            table(flow, PackLists.cables(scene, plan), List.of(14.0, 42.0, 12.0, 42.0, 42.0, 11.0, 17.0));
+            table(flow, PackLists.cables(scene, plan), List.of(12.0, 38.0, 11.0, 42.0, 42.0, 10.0, 19.0));
         }
         flow.heading("When all is in");
         for (String line : PackWords.AFTER) {
@@ -138,6 +141,9 @@ public final class PaperPack {
     }
 
     private void table(Flow flow, Table table, List<Double> widths) {
+        if (table.rows().size() <= FEW) {
+            flow.need(14 + 5.5 * table.rows().size());
+        }
         flow.heading(table.name());
         List<Column> columns = new ArrayList<>();
         for (int i = 0; i < widths.size(); i++) {

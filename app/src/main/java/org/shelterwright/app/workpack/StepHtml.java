@@ -64,7 +64,7 @@ final class StepHtml {
             }
         }
         tasks(html, "Fit", StepWords.fittings(step));
-        tasks(html, "Connect", step.cables().stream().map(CableTask::text).toList());
+        tasks(html, "Connect, with a label on each end", step.cables().stream().map(CableTask::text).toList());
         sign(html, step);
         nav(html, step);
         return html.raw("<footer>")

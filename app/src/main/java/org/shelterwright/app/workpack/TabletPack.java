@@ -116,8 +116,8 @@ public final class TabletPack {
         }
         html.raw("</tbody></table>");
         html.element("h2", "class=\"list\"", "When all is in").list("ul", "", PackWords.AFTER);
-        if (!PackLists.bench(crew).rows().isEmpty()) {
-            table(html, PackLists.bench(crew));
+        if (!PackLists.racks(crew).rows().isEmpty()) {
+            table(html, PackLists.racks(crew));
         }
         table(html, PackLists.fasteners(plan));
         table(html, PackLists.tools(plan));

@@ -20,7 +20,7 @@ import org.shelterwright.layouts.scene.Scene;
 
 /**
  * What is done at a unit with a cable that ends at it. An end is connected when its unit is in, but at batteries, which are live, only
- * when the other end is.
+ * when the other end is; earth is not live.
  *
  * @param wire id of the wire
  * @param earthing whether it earths
@@ -57,7 +57,7 @@ public record CableTask(
                 "Before it comes in: " + wire.id().toUpperCase(Locale.ROOT) + " " + cableName(laid) + by(laid)
                         + ": lay from "
                         + named(scene, wire.from()) + " to " + named(scene, wire.to())
-                        + ", both ends open, labels on; the tray is covered afterwards",
+                        + ", both ends open; the tray is covered afterwards",
                 false,
                 true,
                 0,
@@ -82,18 +82,19 @@ public record CableTask(
         String far = owner(other);
         Integer step = far.equals(unit.id()) ? null : in.get(far);
         boolean alone = far.equals(unit.id()) || far.equals(BODY);
-        boolean battery = battery(unit) || scene.unit(far).filter(CableTask::battery).isPresent();
+        boolean battery = !earthing(laid)
+                && (battery(unit) || scene.unit(far).filter(CableTask::battery).isPresent());
         String name = wire.id().toUpperCase(Locale.ROOT) + " ";
         String text;
         int ends;
         if (step != null) {
             name += (before ? "(laid)" : "(laid in step " + step + ")") + ", " + port(own) + ", from "
                     + named(scene, other) + ": ";
-            text = name + (battery ? "connect both ends, the battery last" : "connect this end") + ", label on";
+            text = name + (battery ? "connect both ends, the battery last" : "connect this end");
             ends = battery ? 2 : 1;
         } else if (alone) {
             text = name + (before ? "(laid)" : cableName(laid)) + ", " + port(own) + (before ? "" : by(laid)) + " to "
-                    + named(scene, other) + ": connect both ends, label on";
+                    + named(scene, other) + ": connect both ends";
             ends = 2;
         } else {
             text = name + (before ? "(laid)" : cableName(laid)) + ", " + port(own) + (before ? "" : by(laid)) + ": "
@@ -114,14 +115,14 @@ public record CableTask(
     private static String waiting(Scene scene, String far, String other, boolean before, boolean battery) {
         String end = named(scene, other);
         if (battery) {
-            return (before ? "" : "lay, ") + "both ends stay open and covered until " + end + " is in, label on";
+            return (before ? "" : "lay, ") + "both ends stay open and covered until " + end + " is in";
         }
         if (before) {
             return "connect this end, that for " + end + " stays open";
         }
         return scene.unit(far).isPresent()
-                ? "connect this end, lay, leave the end for " + end + " open, label on"
-                : "connect this end, lay to the entry panel for " + end + ", label on";
+                ? "connect this end, lay, leave the end for " + end + " open"
+                : "connect this end, lay to the entry panel for " + end;
     }
 
     private static boolean battery(PlacedUnit unit) {

@@ -5,12 +5,16 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.PartOff;
 import org.shelterwright.layouts.handling.Carried;
 import org.shelterwright.layouts.handling.Handling;
+import org.shelterwright.layouts.inside.InRack;
 import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.rules.Rules;
 import org.shelterwright.layouts.ways.Passage;
 
 /** How long the work of a step takes (min), by the times of the rules; what they do not set takes none. */
 final class StepTimes {
+    /** A blanking panel is held by its screws only: a fifth of the time of a piece. Common practice. */
+    private static final double BLANK_SHARE = 0.2;
+
     private final Rules rules;
 
     StepTimes(Rules rules) {
@@ -19,7 +23,7 @@ final class StepTimes {
 
     /** Filling a rack on the bench. */
     double bench(Carried carried) {
-        return minutes(Figure.MINUTES_PER_PIECE) * carried.filled().size();
+        return fitting(carried.filled());
     }
 
     double in(Passage passage, @Nullable Handling handling) {
@@ -37,8 +41,15 @@ final class StepTimes {
                 + minutes(Figure.MINUTES_PER_CABLE_END) * ends
                 + minutes(Figure.MINUTES_PER_CABLE_METRE) * metres
                 + minutes(Figure.MINUTES_PER_CHECK) * checks.size()
-                + minutes(Figure.MINUTES_PER_PIECE) * carried.later().size()
+                + fitting(carried.later())
                 + carried.off().stream().mapToDouble(PartOff::minutes).sum();
+    }
+
+    private double fitting(List<InRack> pieces) {
+        double shares = pieces.stream()
+                .mapToDouble(piece -> piece.mount().blank() ? BLANK_SHARE : 1)
+                .sum();
+        return minutes(Figure.MINUTES_PER_PIECE) * shares;
     }
 
     private double minutes(Figure figure) {

@@ -83,23 +83,34 @@ public final class StepWords {
         return (place.surface() == Surface.UNDER_UNIT ? "under " : "on ") + host + ", ";
     }
 
-    /** Where a piece sits in its rack, such as "U 4-6 Data storage". */
+    /** Where a piece sits in its rack, by height units from below, such as "U 4-6 Data storage". */
     public static String seated(InRack piece) {
         return "U " + piece.lowest() + (piece.highest() > piece.lowest() ? "-" + piece.highest() : "") + " "
                 + piece.name();
     }
 
-    private static String seated(List<InRack> pieces) {
-        return Wording.list(pieces.stream().map(StepWords::seated).toList());
+    private static String seated(List<InRack> pieces, int most) {
+        return pieces.size() > most
+                ? "its " + pieces.size() + " pieces by the list of racks to fill"
+                : Wording.list(pieces.stream().map(StepWords::seated).toList());
     }
 
     /** What is done with a unit before it comes in and after it is bolted, beside its cables; empty if nothing is. */
     public static List<String> fittings(BoltDownStep step) {
+        return fittings(step, Integer.MAX_VALUE);
+    }
+
+    /**
+     * The same, with the pieces of a rack only told if there are not too many: the work pack has a list of them.
+     *
+     * @param most so many pieces are told
+     */
+    public static List<String> fittings(BoltDownStep step, int most) {
         Carried carried = step.carried();
         List<String> lines = new ArrayList<>();
         if (!carried.filled().isEmpty()) {
             lines.add("On the bench, before it comes in" + minutes(step.minutesBench()) + ": fit "
-                    + seated(carried.filled()) + ". Height units are counted from below.");
+                    + seated(carried.filled(), most) + ".");
         }
         if (!carried.off().isEmpty()) {
             lines.add("Take off before, put on again at its place: "
@@ -109,8 +120,8 @@ public final class StepWords {
                     + ".");
         }
         if (!carried.later().isEmpty()) {
-            lines.add("Once it is bolted: fit " + seated(carried.later())
-                    + ". Height units are counted from below. With the pieces it would be too heavy to bring in.");
+            lines.add("Once it is bolted: fit " + seated(carried.later(), most)
+                    + ". With the pieces it would be too heavy to bring in.");
         }
         if (carried.stowed() > 0) {
             lines.add("Empty: what is stowed in it comes in when all is bolted, by the stowage list.");

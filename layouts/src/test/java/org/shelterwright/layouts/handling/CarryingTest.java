@@ -76,8 +76,7 @@ class CarryingTest {
         assertThat(step.carried().handling().massKg()).isGreaterThanOrEqualTo(230);
         assertThat(step.minutesBench()).as("two pieces").isEqualTo(20);
         assertThat(StepWords.fittings(step))
-                .containsExactly("On the bench, before it comes in, about 20 min: fit U 3-4 Piece 2 and U 5-6 Piece 1."
-                        + " Height units are counted from below.");
+                .containsExactly("On the bench, before it comes in, about 20 min: fit U 3-4 Piece 2 and U 5-6 Piece 1.");
         assertThat(step.checks()).noneMatch(check -> check.text().endsWith("fitted"));
     }
 
@@ -96,7 +95,7 @@ class CarryingTest {
                 .as("ten minutes a piece, and a check each")
                 .isCloseTo(22, within(1e-9));
         assertThat(StepWords.fittings(step))
-                .containsExactly("Once it is bolted: fit U 3-4 Piece 2 and U 5-6 Piece 1. Height units are counted from below."
+                .containsExactly("Once it is bolted: fit U 3-4 Piece 2 and U 5-6 Piece 1."
                         + " With the pieces it would be too heavy to bring in.");
         assertThat(step.checks())
                 .filteredOn(check -> check.text().endsWith("fitted"))

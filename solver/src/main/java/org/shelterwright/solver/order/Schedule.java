@@ -1,6 +1,7 @@
 package org.shelterwright.solver.order;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -38,9 +39,22 @@ public record Schedule(List<Shift> shifts, double lengthMinutes, int fitters) {
         shifts = List.copyOf(shifts);
     }
 
-    /** Spreads the steps of a plan over its fitters. Cost: quadratic in the steps. */
+    /** Spreads the steps of a plan over its fitters; of three ways to spread the bench work, the soonest done. Cost: quadratic in the steps. */
     public static Schedule of(BoltDownPlan plan) {
-        return new Maker(plan).schedule();
+        return Arrays.stream(Bench.values())
+                .map(bench -> new Maker(plan, bench).schedule())
+                .min(Comparator.comparingDouble(Schedule::lengthMinutes))
+                .orElseThrow();
+    }
+
+    /** When racks are filled on the bench. */
+    private enum Bench {
+        /** When their turn comes, in gaps before. */
+        IN_TURN,
+        /** Those of later steps too while one is waited for. */
+        TOGETHER,
+        /** All before the first step. */
+        FIRST
     }
 
     private static final class Work {
@@ -66,20 +80,26 @@ public record Schedule(List<Shift> shifts, double lengthMinutes, int fitters) {
 
     private static final class Maker {
         private final BoltDownPlan plan;
+        private final Bench way;
+        private final Map<Integer, Work> benches = new HashMap<>();
         private final int fitters;
         private final double[] free;
         private final List<Work> done = new ArrayList<>();
         private final Map<String, Work> atPlace = new HashMap<>();
         private final DirectedAcyclicGraph<Work, DefaultEdge> waits = new DirectedAcyclicGraph<>(DefaultEdge.class);
 
-        Maker(BoltDownPlan plan) {
+        Maker(BoltDownPlan plan, Bench way) {
             this.plan = plan;
+            this.way = way;
             this.fitters = plan.order().fitters();
             this.free = new double[fitters];
         }
 
         Schedule schedule() {
             double broughtIn = 0;
+            if (way == Bench.FIRST) {
+                plan.steps().forEach(this::filled);
+            }
             for (BoltDownStep step : plan.steps()) {
                 Work in = new Work(step, Kind.BRINGING_IN);
                 in.from = Math.max(Math.max(broughtIn, filled(step)), earliest(in));
@@ -109,6 +129,25 @@ public record Schedule(List<Shift> shifts, double lengthMinutes, int fitters) {
             if (step.minutesBench() <= 0) {
                 return 0;
             }
+            Work known = benches.get(step.number());
+            if (known != null) {
+                return known.to;
+            }
+            Work bench = bench(step);
+            benches.put(step.number(), bench);
+            place(bench);
+            if (way == Bench.TOGETHER) {
+                for (BoltDownStep later : plan.steps().subList(step.number(), plan.steps().size())) {
+                    if (later.minutesBench() > 0 && !benches.containsKey(later.number()) && bench(later).from < bench.to) {
+                        filled(later);
+                    }
+                }
+            }
+            return bench.to;
+        }
+
+        /** Work on the bench in the first gap of a fitter. */
+        private Work bench(BoltDownStep step) {
             Work bench = new Work(step, Kind.BENCH);
             bench.from = Double.POSITIVE_INFINITY;
             for (int fitter = 0; fitter < fitters; fitter++) {
@@ -118,8 +157,7 @@ public record Schedule(List<Shift> shifts, double lengthMinutes, int fitters) {
                     bench.fitters = List.of(fitter);
                 }
             }
-            place(bench);
-            return bench.to;
+            return bench;
         }
 
         /** From when on a fitter has so many minutes. */

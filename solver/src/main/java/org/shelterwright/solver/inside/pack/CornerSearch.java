@@ -27,6 +27,9 @@ final class CornerSearch {
     /** Share of the place from which on no waste is looked for: sums of sides then fill nearly every gap. */
     private static final double ROOMY = 0.04;
 
+    /** Share of the place beyond which trying orders does as well, and sooner. */
+    private static final double MOST_SPARE = 0.15;
+
     private record Branch(int parcel, Packed packed, double touching) {}
 
     private final PlacePacker packer;
@@ -60,7 +63,7 @@ final class CornerSearch {
                         .mapToDouble(one -> one.box().volumeM3())
                         .sum();
         double spare = inside.volumeM3() - volume;
-        if (parcels.size() > MOST_PARCELS || spare < -1e-12) {
+        if (parcels.size() > MOST_PARCELS || spare < -1e-12 || spare > MOST_SPARE * inside.volumeM3()) {
             return false;
         }
         return new CornerSearch(packer, inside, parcels, spare, branches).go((1 << parcels.size()) - 1);

@@ -22,7 +22,7 @@ public final class Repacking {
             Comparator.comparingInt((Parcel one) -> -Math.max(
                     one.size().x(), Math.max(one.size().y(), one.size().z()))));
 
-    private static final int MOST_TOUCHING = 10;
+    private static final int MOST_TOUCHING = 16;
     private static final long BRANCHES_A_TRY = 200;
 
     private final Box inside;
