@@ -11,10 +11,12 @@ import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 
 /**
- * The codes of places and pieces, as labels and lists show them: the unit by its number in the brief, the place by its letter, and
+ * The codes of places and pieces, as labels and lists show them: the unit by its number in the brief, the place by its letters, and
  * the piece by its number in the inventory, such as "U03-B" and "P017". Codes stay while the brief keeps its order.
  */
 public final class Codes {
+    private static final int LETTERS = 26;
+
     private final Map<String, Integer> units = new LinkedHashMap<>();
     private final Map<String, Integer> pieces = new LinkedHashMap<>();
     private final Scene scene;
@@ -39,7 +41,13 @@ public final class Codes {
             placed.item().stowages().forEach(stowage -> names.add(stowage.name()));
         }
         int number = Math.max(0, names.indexOf(place));
-        return String.format(Locale.ROOT, "U%02d-%c", units.getOrDefault(unit, 0), (char) ('A' + number % 26));
+        return String.format(Locale.ROOT, "U%02d-%s", units.getOrDefault(unit, 0), letters(number));
+    }
+
+    /** Letters by number from 0: A to Z, then AA, AB and on, so that no two places of a unit share any. */
+    static String letters(int number) {
+        String last = String.valueOf((char) ('A' + number % LETTERS));
+        return number < LETTERS ? last : letters(number / LETTERS - 1) + last;
     }
 
     /** Code of a piece in a rack with its lowest unit, or of its stowage place. */

@@ -43,6 +43,9 @@ public final class RackElevation {
     private static final double REAR = 138;
     private static final double SIDE = 204;
     private static final double LIST = 290;
+    /** Height of the title block, with some room. */
+    private static final double TITLE = 50;
+
     private static final double NOTES = 30;
     private static final double NOTES_WIDTH = 180;
     private static final Pen EDGE = Pen.of(0.35, Role.TEXT.colour());
@@ -72,9 +75,16 @@ public final class RackElevation {
      * @param sheet such as "1 / 2"
      * @param program program, version and seed
      * @param notes sentences for the notes of the drawing
+     * @param limits what limits the bay, the tightest first
      */
     public Drawing sheet(
-            String name, String number, String sheet, String program, Particulars particulars, List<String> notes) {
+            String name,
+            String number,
+            String sheet,
+            String program,
+            Particulars particulars,
+            List<String> notes,
+            List<BayLimits.Line> limits) {
         List<Shape> shapes = new ArrayList<>(SheetFrame.shapes(SheetSize.A3));
         shapes.add(new Group("front", front()));
         shapes.add(new Group("rear", rear()));
@@ -82,6 +92,8 @@ public final class RackElevation {
         shapes.add(new Group("list", list()));
         shapes.add(new Group("notes", notes(notes)));
         Bounds space = SheetSize.A3.space();
+        double below = TOP + 4.1 * bay.pieces().size() + 14;
+        shapes.add(new Group("limits", new BayLimits(typeface).shapes(limits, LIST, below, space.y1() - TITLE)));
         shapes.add(new Group(
                 "title block",
                 new TitleBlock(typeface)

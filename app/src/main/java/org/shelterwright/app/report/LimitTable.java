@@ -1,6 +1,7 @@
 package org.shelterwright.app.report;
 
 import java.util.List;
+import org.shelterwright.app.elevation.BayLimits;
 import org.shelterwright.app.sheet.Columns;
 import org.shelterwright.app.sheet.Columns.Column;
 import org.shelterwright.app.sheet.Flow;
@@ -8,6 +9,7 @@ import org.shelterwright.app.type.Typeface;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Subject;
 import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.layouts.ledger.racks.FilledBay;
 
 /** The ledger rows of one subject as a table on a sheet of that subject, the tightest first. */
 final class LimitTable {
@@ -39,6 +41,19 @@ final class LimitTable {
                             RowText.use(row)),
                     false);
         }
+    }
+
+    /** The limits of a bay in few words, the tightest first. */
+    static List<BayLimits.Line> of(Issue issue, FilledBay bay) {
+        return rows(issue, Subject.RACKS).stream()
+                .filter(row -> row.units().equals(List.of(bay.unit().id()))
+                        && row.title().contains(bay.name()))
+                .map(row -> new BayLimits.Line(
+                        row.title().replace(", " + bay.name(), "").replace(" of " + bay.name(), ""),
+                        RowText.plain(row) ? "" : RowText.amount(row, row.demand()),
+                        RowText.plain(row) ? "" : RowText.amount(row, row.capacity()),
+                        row.verdict().word()))
+                .toList();
     }
 
     /** The findings of the rows that are not met in full, with what would mend them. */

@@ -108,7 +108,8 @@ public final class Report {
                             sheet,
                             issue.madeWith(),
                             issue.particulars(),
-                            notes(issue)));
+                            notes(issue),
+                            LimitTable.of(issue, bays.get(i))));
         }
         if (!sheets.isEmpty()) {
             String what = "Rack elevations";

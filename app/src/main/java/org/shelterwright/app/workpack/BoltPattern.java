@@ -41,7 +41,7 @@ final class BoltPattern {
         }
         Box outline = StepScenes.outline(step);
         Face surface = surface(step);
-        Bounds shown = bounds(outline, surface);
+        Bounds shown = shown(places, bounds(outline, surface), surface, paper);
         double inset = RING + 1;
         double scale = Math.min(
                 (paper.width() - 2 * inset) / Math.max(1, shown.width()),
@@ -51,8 +51,16 @@ final class BoltPattern {
         for (Bolting.Place place : places) {
             spots.add(on(place.at(), surface, shown, scale, middle));
         }
+        Spot corner = on(outline.low(), surface, shown, scale, middle);
+        Spot opposite = on(outline.high(), surface, shown, scale, middle);
+        Bounds base = Bounds.of(List.of(corner, opposite));
+        Bounds seen = new Bounds(
+                Math.max(paper.x0(), base.x0()),
+                Math.max(paper.y0(), base.y0()),
+                Math.min(paper.x1(), base.x1()),
+                Math.min(paper.y1(), base.y1()));
         shapes.add(Polygon.of(
-                Bounds.around(middle, shown.width() * scale, shown.height() * scale),
+                seen,
                 Role.TRACK.colour(),
                 Pen.of(0.35, Role.EDGE.colour())));
         for (int i = 0; i + 1 < spots.size(); i += 2) {
@@ -71,6 +79,33 @@ final class BoltPattern {
                     Role.TEXT.colour()));
         }
         return shapes;
+    }
+
+    /** From where it is seen, in words. */
+    static String seen(BoltDownStep step) {
+        return surface(step).axis() == Axis.Z ? "Seen from above, forward is up." : "Seen as you face the wall.";
+    }
+
+    /** The outline of the unit; where the fixings stand so close that their rings would overlap, only what is about them. */
+    private static Bounds shown(List<Bolting.Place> places, Bounds outline, Face surface, Bounds paper) {
+        List<Spot> spots =
+                places.stream().map(place -> flat(place.at(), surface)).toList();
+        Bounds about = Bounds.of(spots);
+        double inset = RING + 1;
+        double scale = Math.min(
+                (paper.width() - 2 * inset) / Math.max(1, outline.width()),
+                (paper.height() - 2 * inset) / Math.max(1, outline.height()));
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < spots.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                nearest = Math.min(
+                        nearest,
+                        Math.hypot(
+                                spots.get(i).x() - spots.get(j).x(),
+                                spots.get(i).y() - spots.get(j).y()));
+            }
+        }
+        return nearest * scale < 2 * RING ? about : outline;
     }
 
     private static Face surface(BoltDownStep step) {

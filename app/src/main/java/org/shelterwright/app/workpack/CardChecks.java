@@ -1,6 +1,8 @@
 package org.shelterwright.app.workpack;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Label.Align;
 import org.shelterwright.app.drawing.Label.Weight;
@@ -14,12 +16,16 @@ import org.shelterwright.app.sheet.Lettering;
 import org.shelterwright.app.type.Typeface;
 import org.shelterwright.layouts.boltdown.BoltDownStep;
 import org.shelterwright.layouts.boltdown.StepCheck;
+import org.shelterwright.layouts.boltdown.StepCheck.Kind;
 
 /** The box at the foot of a card: what to check, with fields for what was measured, and who signs. */
 final class CardChecks {
     static final double LEFT = 15;
     static final double RIGHT = 195;
     static final double PAD = 3.5;
+
+    /** So many tests that are alike stand as one. */
+    private static final int MANY = 4;
 
     private static final Pen FRAME = Pen.of(0.35, Role.TEXT.colour());
     private static final Pen SOFT = Pen.of(0.2, Role.LINES.colour());
@@ -40,10 +46,11 @@ final class CardChecks {
         shapes.add(Lettering.bold("Check and sign", new Spot(LEFT + PAD, top + 6), 2.6));
         double y = top + 9;
         double half = (RIGHT - LEFT) / 2;
-        for (int i = 0; i < step.checks().size(); i += 2) {
-            double end = check(step.checks().get(i), LEFT + PAD, y, half - PAD);
-            if (i + 1 < step.checks().size()) {
-                end = Math.max(end, check(step.checks().get(i + 1), LEFT + half, y, half - PAD));
+        List<StepCheck> checks = gathered(step.checks());
+        for (int i = 0; i < checks.size(); i += 2) {
+            double end = check(checks.get(i), LEFT + PAD, y, half - PAD);
+            if (i + 1 < checks.size()) {
+                end = Math.max(end, check(checks.get(i + 1), LEFT + half, y, half - PAD));
             }
             y = end;
         }
@@ -66,6 +73,34 @@ final class CardChecks {
         y += 4;
         shapes.add(Polygon.of(new Bounds(LEFT, top, RIGHT, y), null, FRAME));
         return y;
+    }
+
+    /** Tests of many wires stand as one where they are tested alike: each wire has its own box where it is connected. */
+    private static List<StepCheck> gathered(List<StepCheck> checks) {
+        List<StepCheck> gathered = new ArrayList<>();
+        for (StepCheck check : checks) {
+            List<StepCheck> alike = checks.stream()
+                    .filter(one -> one.kind() == Kind.TEST
+                            && one.kind() == check.kind()
+                            && one.hint().equals(check.hint()))
+                    .toList();
+            if (alike.size() < MANY) {
+                gathered.add(check);
+            } else if (alike.get(0).equals(check)) {
+                String wires = alike.stream()
+                        .map(one -> one.text().substring(0, one.text().indexOf(' ')))
+                        .collect(Collectors.joining(", "));
+                gathered.add(new StepCheck(
+                        check.id(),
+                        check.kind(),
+                        wires + check.text().substring(check.text().indexOf(' ')),
+                        check.hint(),
+                        null,
+                        "",
+                        0));
+            }
+        }
+        return gathered;
     }
 
     private double check(StepCheck check, double x, double top, double width) {

@@ -4,14 +4,26 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.look.Numerals;
 import org.shelterwright.app.tables.Table;
+import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.layouts.boltdown.BoltDownPlan;
 import org.shelterwright.layouts.boltdown.BoltDownStep;
 import org.shelterwright.layouts.boltdown.Bolting;
+import org.shelterwright.layouts.boltdown.CableTask;
+import org.shelterwright.layouts.boltdown.StepWords;
+import org.shelterwright.layouts.cable.CableNet;
+import org.shelterwright.layouts.cable.LaidWire;
 import org.shelterwright.layouts.handling.Handling;
+import org.shelterwright.layouts.inside.InRack;
+import org.shelterwright.layouts.scene.Scene;
 
 /** What has to be laid ready: units, fasteners and tools. */
 final class PackLists {
@@ -68,17 +80,49 @@ final class PackLists {
         return new Table("Tools", List.of("tool", "for steps"), rows);
     }
 
-    /** Racks that are filled on the bench before they come in. */
-    static Table bench(BoltDownPlan plan) {
+    /** Racks that are filled on the bench before they come in, with who does it and when, or at their place. */
+    static Table racks(Crew crew) {
         List<List<@Nullable Object>> rows = new ArrayList<>();
-        for (BoltDownStep step : plan.steps()) {
-            if (!step.carried().filled().isEmpty()) {
+        for (BoltDownStep step : crew.plan().steps()) {
+            List<InRack> pieces = Stream.concat(
+                            step.carried().filled().stream(), step.carried().later().stream())
+                    .toList();
+            if (!pieces.isEmpty()) {
                 rows.add(Arrays.asList(
                         step.number() + ", " + step.unit().name(),
-                        String.join(", ", step.carried().filled())));
+                        step.carried().later().isEmpty() ? "on the bench, " + crew.bench(step) : "once it is bolted",
+                        pieces.stream()
+                                .map(StepWords::seated)
+                                .collect(Collectors.joining(", "))));
             }
         }
-        return new Table("Built on the bench before", List.of("for step", "pieces, lowest first"), rows);
+        return new Table("Racks to fill", List.of("for step", "where and when", "pieces by height unit, counted from below"), rows);
+    }
+
+    /** Cables to cut, with the steps in which they are laid and connected. */
+    static Table cables(Scene scene, BoltDownPlan plan) {
+        List<List<@Nullable Object>> rows = new ArrayList<>();
+        for (LaidWire laid : CableNet.of(scene).wires()) {
+            String id = laid.wire().id();
+            Cable cable = laid.cable();
+            rows.add(Arrays.asList(
+                    id.toUpperCase(Locale.ROOT),
+                    cable == null ? "not chosen" : cable.name(),
+                    laid.cutLength() < 0 ? "" : Numerals.of(Math.ceil(laid.cutLength() / 1e5) / 10, 1),
+                    CableTask.named(scene, laid.wire().from()),
+                    CableTask.named(scene, laid.wire().to()),
+                    step(plan, task -> task.wire().equals(id) && task.laidMetres() > 0),
+                    step(plan, task -> task.wire().equals(id) && task.closed())));
+        }
+        return new Table("Cables to cut", List.of("wire", "cable", "m", "from", "to", "laid", "connected"), rows);
+    }
+
+    private static @Nullable String step(BoltDownPlan plan, Predicate<CableTask> done) {
+        return plan.steps().stream()
+                .filter(step -> step.cables().stream().anyMatch(done))
+                .findFirst()
+                .map(step -> Integer.toString(step.number()))
+                .orElse(null);
     }
 
     private static String bolt(Bolting one) {

@@ -2,6 +2,7 @@ package org.shelterwright.app.workpack;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Drawing;
@@ -31,12 +32,16 @@ import org.shelterwright.solver.order.Shift;
 public final class PaperPack {
     private static final List<Column> STEPS = List.of(
             new Column("Step", "", 11, true),
-            new Column("Unit", "", 46, false),
-            new Column("Through", "", 40, false),
-            new Column("Who", "", 28, false),
-            new Column("Begin", "min", 15, true),
-            new Column("End", "min", 15, true),
-            new Column("Critical", "", 20, false));
+            new Column("Unit", "", 42, false),
+            new Column("Through", "", 36, false),
+            new Column("Who", "", 44, false),
+            new Column("Begin", "min", 13, true),
+            new Column("End", "min", 13, true),
+            new Column("Critical", "", 15, false));
+    /** A table of so few rows is not parted. */
+    private static final int FEW = 8;
+
+    private static final Set<String> NUMBERS = Set.of("pieces", "washers", "m");
     private static final double LABEL_WIDTH = 58;
     private static final double LABEL_HEIGHT = 35;
     private static final double LABEL_TEXT = 1.8;
@@ -47,12 +52,14 @@ public final class PaperPack {
     private final Scene scene;
     private final BoltDownPlan plan;
     private final Schedule schedule;
+    private final Crew crew;
 
     public PaperPack(PackHead head, Scene scene, BoltDownPlan plan, Schedule schedule, Typeface typeface) {
         this.head = head;
         this.scene = scene;
         this.plan = plan;
         this.schedule = schedule;
+        this.crew = new Crew(plan, schedule);
         this.typeface = typeface;
     }
 
@@ -61,7 +68,7 @@ public final class PaperPack {
         List<Drawing> pages = new ArrayList<>(front());
         StepCard card = new StepCard(typeface, head, plan, new StepScenes(scene, plan, typeface));
         for (BoltDownStep step : plan.steps()) {
-            pages.addAll(card.drawings(step, who(step)));
+            pages.addAll(card.drawings(step, crew.who(step)));
         }
         return pages;
     }
@@ -73,13 +80,18 @@ public final class PaperPack {
     private List<Drawing> front() {
         Flow flow = flow("work pack");
         flow.paragraph(head.caution(), 0, Weight.MEDIUM);
+        for (String line : PackWords.BEFORE) {
+            flow.paragraph(line);
+        }
         flow.heading("Order");
         long minutes = Math.round(schedule.lengthMinutes());
         flow.paragraph(plan.steps().size() + " steps, " + minutes / 60 + " h " + minutes % 60 + " min with "
                 + schedule.fitters() + (schedule.fitters() == 1 ? " fitter" : " fitters")
-                + ". Each unit has a way in past those before it, not past those after it: keep the order. Nothing is brought in"
-                + " through a place where somebody works, and nobody works where another does. A delay of what is critical"
-                + " delays the end.");
+                + ". Nothing is brought in through a place where somebody works, and nobody works where another does. A delay"
+                + " of what is critical delays the end.");
+        if (!crew.moreHands().isEmpty()) {
+            flow.paragraph(crew.moreHands(), 0, Weight.SEMIBOLD);
+        }
         if (!plan.leftOut().isEmpty()) {
             flow.paragraph(
                     "Not in this order: "
@@ -92,7 +104,7 @@ public final class PaperPack {
         columns.head(flow);
         for (BoltDownStep step : plan.steps()) {
             List<Shift> shifts = schedule.shifts().stream()
-                    .filter(shift -> shift.step() == step.number())
+                    .filter(shift -> shift.step() == step.number() && !shift.onBench())
                     .toList();
             var opening = step.passage().opening();
             columns.row(
@@ -101,7 +113,7 @@ public final class PaperPack {
                             Integer.toString(step.number()),
                             step.unit().name(),
                             opening == null ? (step.passage().free() ? "outside" : "no way") : opening.name(),
-                            who(step),
+                            crew.who(step),
                             Numerals.of(shifts.get(0).fromMinutes(), 0),
                             Numerals.of(shifts.get(shifts.size() - 1).toMinutes(), 0),
                             shifts.stream().anyMatch(Shift::critical) ? "critical" : ""),
@@ -109,12 +121,19 @@ public final class PaperPack {
         }
         table(flow, PackLists.fasteners(plan), List.of(104.0, 30.0, 30.0));
         table(flow, PackLists.tools(plan), List.of(70.0, 104.0));
-        if (!PackLists.bench(plan).rows().isEmpty()) {
-            table(flow, PackLists.bench(plan), List.of(40.0, 134.0));
+        if (!PackLists.racks(crew).rows().isEmpty()) {
+            table(flow, PackLists.racks(crew), List.of(34.0, 36.0, 104.0));
+        }
+        if (!PackLists.cables(scene, plan).rows().isEmpty()) {
+            table(flow, PackLists.cables(scene, plan), List.of(12.0, 38.0, 11.0, 42.0, 42.0, 10.0, 19.0));
+        }
+        flow.heading("When all is in");
+        for (String line : PackWords.AFTER) {
+            flow.paragraph(line);
         }
         flow.heading("What is not looked at");
         flow.paragraph(
-                "Length of bolts: what is clamped, the washer and at least one diameter of thread in steel, two in aluminium (common"
+                "Diameter and depth of drilled holes: as the insert or screw of the backing takes the thread; length of bolts: what is clamped, the washer and at least one diameter of thread in steel, two in aluminium (common"
                         + " practice); temporary props; the wriggling round of units that need more room than a full turn about their"
                         + " middle, or a tilt about their lower edge, is given; leaves of doors that open inward, which are taken to be"
                         + " off.");
@@ -122,10 +141,13 @@ public final class PaperPack {
     }
 
     private void table(Flow flow, Table table, List<Double> widths) {
+        if (table.rows().size() <= FEW) {
+            flow.need(14 + 5.5 * table.rows().size());
+        }
         flow.heading(table.name());
         List<Column> columns = new ArrayList<>();
         for (int i = 0; i < widths.size(); i++) {
-            columns.add(new Column(table.columns().get(i), "", widths.get(i), widths.size() == 3 && i > 0));
+            columns.add(new Column(table.columns().get(i), "", widths.get(i), NUMBERS.contains(table.columns().get(i))));
         }
         Columns shown = new Columns(typeface, columns);
         shown.head(flow);
@@ -204,21 +226,5 @@ public final class PaperPack {
             line += 3;
         }
         return shapes;
-    }
-
-    private String who(BoltDownStep step) {
-        return schedule.shifts().stream()
-                .filter(shift -> shift.step() == step.number() && shift.bringingIn())
-                .findFirst()
-                .map(PaperPack::who)
-                .orElse("");
-    }
-
-    static String who(Shift shift) {
-        String names = shift.fitters().stream()
-                .sorted()
-                .map(fitter -> String.valueOf((char) ('A' + fitter)))
-                .collect(Collectors.joining(" and "));
-        return (shift.fitters().size() == 1 ? "fitter " : "fitters ") + names;
     }
 }

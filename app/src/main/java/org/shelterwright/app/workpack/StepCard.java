@@ -33,6 +33,12 @@ final class StepCard {
     private static final double PAD = CardChecks.PAD;
     private static final double SPACE = 4;
     private static final double LOWEST = 281.5;
+    /** A rack with more pieces is filled by the list at the front. */
+    private static final int MOST_PIECES = 4;
+
+    /** So many tasks stand in two columns. */
+    private static final int MANY_TASKS = 6;
+
     private static final double FOOT = 286;
     private static final double FOOT_WIDTH = 145;
     private static final Pen SOFT = Pen.of(0.2, Role.LINES.colour());
@@ -131,26 +137,37 @@ final class StepCard {
     }
 
     private double cables(BoltDownStep step, String who, double top, double lowest) {
-        List<String> fittings = StepWords.fittings(step);
+        List<String> fittings = StepWords.fittings(step, MOST_PIECES);
         List<String> tasks = new ArrayList<>(fittings);
         step.cables().stream().map(CableTask::text).forEach(tasks::add);
         if (tasks.isEmpty()) {
             return top - setting.gap();
         }
-        String title = fittings.isEmpty() ? "Connect" : step.cables().isEmpty() ? "Fit" : "Fit and connect";
+        String connect = "onnect, with a label on each end";
+        String title = fittings.isEmpty() ? "C" + connect : step.cables().isEmpty() ? "Fit" : "Fit and c" + connect;
         shapes.add(Lettering.bold(title, new Spot(LEFT, top + 3), 2.6));
         double y = top + 5;
-        for (String task : tasks) {
+        int across = tasks.size() >= MANY_TASKS ? 2 : 1;
+        double width = (RIGHT - LEFT - (across - 1) * SPACE) / across;
+        for (int i = 0; i < tasks.size(); i += across) {
             if (y + 2 * setting.line() > lowest) {
                 end(step);
                 y = begin(step, who) + setting.gap();
             }
-            shapes.add(Polygon.of(new Bounds(LEFT, y + 0.7, LEFT + 3, y + 3.7), Role.RAISED.colour(), SOFT));
-            y = paragraph(task, LEFT + 5, y, RIGHT - LEFT - 5, Weight.REGULAR);
-            shapes.add(Lines.of(Pen.of(0.13, Role.LINE.colour()), new Spot(LEFT, y + 0.3), new Spot(RIGHT, y + 0.3)));
-            y += 0.6;
+            double end = y;
+            for (int c = 0; c < across && i + c < tasks.size(); c++) {
+                end = Math.max(end, task(tasks.get(i + c), LEFT + c * (width + SPACE), y, width));
+            }
+            y = end + 0.3;
+            shapes.add(Lines.of(Pen.of(0.13, Role.LINE.colour()), new Spot(LEFT, y), new Spot(RIGHT, y)));
+            y += 0.3;
         }
         return y;
+    }
+
+    private double task(String text, double x, double y, double width) {
+        shapes.add(Polygon.of(new Bounds(x, y + 0.7, x + 3, y + 3.7), Role.RAISED.colour(), SOFT));
+        return Math.max(y + 4.4, paragraph(text, x + 5, y, width - 5, Weight.REGULAR));
     }
 
     private double way(BoltDownStep step, double top) {
@@ -220,16 +237,20 @@ final class StepCard {
             y = paragraph(one.text() + ", washer under each head", x, y, width, Weight.MEDIUM);
         }
         shapes.addAll(BoltPattern.shapes(step, new Bounds(x, y + 1, x + width, y + 1 + setting.pattern())));
-        return y + 2 + setting.pattern();
+        shapes.add(Lettering.muted(
+                BoltPattern.seen(step), new Spot(x, y + 1 + setting.pattern() + 3.4), 1.7));
+        return y + 5 + setting.pattern();
     }
 
-    /** Where each fixing goes, over the full width. */
+    /** Where each fixing goes and what tools are needed, over the full width. */
     private double holes(BoltDownStep step, double top) {
+        double tools = paragraph(
+                "Tools:  " + String.join(", ", step.tools()) + ".", LEFT, top + 1, RIGHT - LEFT, Weight.REGULAR);
         if (step.boltings().isEmpty()) {
-            return top;
+            return tools;
         }
         String holes = "Holes:  " + StepWords.holes(step.boltings()) + ".  " + StepWords.counting(step);
-        return paragraph(holes.strip(), LEFT, top + 1, RIGHT - LEFT, Weight.REGULAR);
+        return paragraph(holes.strip(), LEFT, tools + 0.5, RIGHT - LEFT, Weight.REGULAR);
     }
 
     private double torque(BoltDownStep step, double x, double top, double width) {
@@ -253,9 +274,7 @@ final class StepCard {
             }
             y = figure("then", last, x, y);
         }
-        return step.tools().isEmpty()
-                ? y
-                : paragraph("Tools: " + String.join(", ", step.tools()), x, y + 1, width, Weight.REGULAR);
+        return y;
     }
 
     private double figure(String word, double value, double x, double top) {

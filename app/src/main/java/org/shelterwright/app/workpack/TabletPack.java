@@ -8,6 +8,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.shelterwright.app.drawing.Label.Weight;
 import org.shelterwright.app.svg.Svg;
 import org.shelterwright.app.tables.Table;
@@ -33,12 +34,16 @@ public final class TabletPack {
     private final PackHead head;
     private final BoltDownPlan plan;
     private final Schedule schedule;
+    private final Scene scene;
+    private final Crew crew;
     private final StepHtml steps;
 
     public TabletPack(PackHead head, Scene scene, BoltDownPlan plan, Schedule schedule, Typeface typeface) {
         this.head = head;
         this.plan = plan;
         this.schedule = schedule;
+        this.scene = scene;
+        this.crew = new Crew(plan, schedule);
         this.steps = new StepHtml(head, plan, new StepScenes(scene, plan, typeface), new Svg(typeface));
     }
 
@@ -65,7 +70,7 @@ public final class TabletPack {
                                 + "<input id=\"file\" type=\"file\" accept=\".json,application/json\" hidden></div></header>\n<main>\n");
         overview(html);
         for (BoltDownStep step : plan.steps()) {
-            html.raw(steps.page(step, who(step)));
+            html.raw(steps.page(step, crew.who(step)));
         }
         return html.raw("</main>\n<script type=\"application/json\" id=\"pack\">")
                 .raw(data())
@@ -91,15 +96,12 @@ public final class TabletPack {
                 .list(
                         "ul",
                         "",
-                        List.of(
-                                head.caution(),
-                                "Work in the order of the steps: each unit has a way in past those before it, not past those after"
-                                        + " it.",
-                                "Torques are for clean, dry threads. Tighten in two rounds in the order shown, and again crosswise"
-                                        + " if anything moved.",
-                                "Stop and ask when a measure is out of its tolerance, a hole is not where it should be, or a"
-                                        + " torque is not known."))
-                .raw(
+                        Stream.concat(Stream.of(head.caution()), PackWords.BEFORE.stream())
+                                .toList());
+        if (!crew.moreHands().isEmpty()) {
+            html.element("p", "", crew.moreHands());
+        }
+        html.raw(
                         "</div><h2 class=\"list\">Steps</h2><table><thead><tr><th class=\"n\">Step</th><th>Unit</th><th>Through</th>"
                                 + "<th>Who</th><th class=\"n\">min</th><th>State</th><th></th></tr></thead><tbody>");
         for (BoltDownStep step : plan.steps()) {
@@ -107,17 +109,21 @@ public final class TabletPack {
             html.raw("<tr><td class=\"n\">" + step.number() + "</td>")
                     .element("td", "", step.unit().name())
                     .element("td", "", opening == null ? "" : opening.name())
-                    .element("td", "", who(step))
+                    .element("td", "", crew.who(step))
                     .element("td", "class=\"n\"", Long.toString(Math.round(step.minutes())))
                     .element("td", "data-state=\"" + Html.escaped(step.unit().id()) + "\"", "")
                     .raw("<td><button type=\"button\" data-go=\"" + step.number() + "\">Open</button></td></tr>");
         }
         html.raw("</tbody></table>");
-        if (!PackLists.bench(plan).rows().isEmpty()) {
-            table(html, PackLists.bench(plan));
+        html.element("h2", "class=\"list\"", "When all is in").list("ul", "", PackWords.AFTER);
+        if (!PackLists.racks(crew).rows().isEmpty()) {
+            table(html, PackLists.racks(crew));
         }
         table(html, PackLists.fasteners(plan));
         table(html, PackLists.tools(plan));
+        if (!PackLists.cables(scene, plan).rows().isEmpty()) {
+            table(html, PackLists.cables(scene, plan));
+        }
         labels(html);
         html.raw("</section>\n");
     }
@@ -146,14 +152,6 @@ public final class TabletPack {
                     .raw("</div>");
         }
         html.raw("</div>");
-    }
-
-    private String who(BoltDownStep step) {
-        return schedule.shifts().stream()
-                .filter(shift -> shift.step() == step.number() && shift.bringingIn())
-                .findFirst()
-                .map(PaperPack::who)
-                .orElse("");
     }
 
     private String data() {

@@ -14,7 +14,7 @@ import org.shelterwright.solver.order.Schedule;
  * @param pages on paper
  * @param labels to cut out
  * @param tablet one HTML file
- * @param lists pick list, fasteners, tools
+ * @param lists pick list, fasteners, tools, cables to cut
  */
 @SuppressWarnings("ArrayRecordComponent") // Work packs are never compared.
 public record WorkPack(List<Drawing> pages, List<Drawing> labels, byte[] tablet, List<Table> lists) {
@@ -26,6 +26,10 @@ public record WorkPack(List<Drawing> pages, List<Drawing> labels, byte[] tablet,
                 paper.pages(),
                 paper.labels(),
                 new TabletPack(head, scene, plan, schedule, typeface).bytes(),
-                List.of(PackLists.picks(plan), PackLists.fasteners(plan), PackLists.tools(plan)));
+                List.of(
+                        PackLists.picks(plan),
+                        PackLists.fasteners(plan),
+                        PackLists.tools(plan),
+                        PackLists.cables(scene, plan)));
     }
 }

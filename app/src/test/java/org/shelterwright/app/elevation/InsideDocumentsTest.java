@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.app.drawing.Drawing;
@@ -40,7 +41,25 @@ class InsideDocumentsTest {
                         "1 / 2",
                         "test",
                         Particulars.draft(LocalDate.of(2026, 1, 2)),
-                        List.of("A note."));
+                        List.of("A note."),
+                        List.of(new BayLimits.Line("Mass in the rack", "91.8 kg", "160 kg", "met")));
+    }
+
+    @Test
+    void theElevationTellsTheLimitsOfItsBay() {
+        assertThat(elevation().labels())
+                .extracting(label -> label.text())
+                .contains("Limit", "is", "may be", "Mass in the rack", "91.8 kg", "160 kg", "met");
+    }
+
+    @Test
+    void limitsThatDoNotFitAreCounted() {
+        BayLimits.Line line = new BayLimits.Line("Mass in the rack", "91.8 kg", "160 kg", "met");
+
+        assertThat(new Drawing("limits", 200, 100, new BayLimits(TYPEFACE).shapes(Collections.nCopies(20, line), 10, 10, 60))
+                        .labels())
+                .extracting(label -> label.text())
+                .contains("and 10 more: see the ledger");
     }
 
     @Test

@@ -2,22 +2,20 @@ package org.shelterwright.layouts.boltdown;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.Opening;
-import org.shelterwright.catalog.item.PartOff;
+import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.layouts.cable.LaidWire;
 import org.shelterwright.layouts.handling.Carried;
 import org.shelterwright.layouts.handling.Carrying;
 import org.shelterwright.layouts.handling.Handling;
 import org.shelterwright.layouts.layout.BoltDownOrder;
-import org.shelterwright.layouts.ledger.mend.Amounts;
-import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.layouts.ways.Passage;
@@ -59,7 +57,9 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
         private final Map<Integer, List<LaidWire>> layFirst;
         private final Set<String> laid = new HashSet<>();
         private final BitSet gone = new BitSet();
-        private final Set<String> in = new HashSet<>();
+        /** Numbers of the steps of what is in, by unit. */
+        private final Map<String, Integer> in = new HashMap<>();
+        private final StepTimes times;
         private final List<BoltDownStep> steps = new ArrayList<>();
 
         Maker(Scene scene, BoltDownOrder order) {
@@ -67,6 +67,7 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
             this.order = order;
             this.ways = new UnitWays(scene);
             this.carrying = new Carrying(scene);
+            this.times = new StepTimes(scene.rules());
             this.layFirst = LayFirst.by(scene, order);
         }
 
@@ -89,11 +90,11 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
                 boolean laterByPanel = byPanel && i == lastOf(placed, i);
                 panel |= byPanel;
                 steps.add(step(i + 1, passage, i == lastPowered, laterByPanel));
-                in.add(one.unit());
+                in.put(one.unit(), i + 1);
                 gone.clear(passage.unit().index());
             }
             List<PlacedUnit> left = scene.units().stream()
-                    .filter(unit -> !in.contains(unit.id()))
+                    .filter(unit -> !in.containsKey(unit.id()))
                     .toList();
             return new BoltDownPlan(order, steps, left);
         }
@@ -147,17 +148,26 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
             return new BoltDownStep(
                     number,
                     unit,
+                    host(unit),
                     passage,
                     datums,
                     boltings,
-                    tools(boltings, handling),
+                    StepTools.of(unit, boltings, cables, carried),
                     carried,
                     cables,
                     checks,
                     cautions,
                     hold(lastPowered, lastByPanel),
-                    minutesIn(passage, handling),
-                    minutesAt(boltings, cables, checks, carried));
+                    times.bench(carried),
+                    times.in(passage, handling),
+                    times.atPlace(boltings, cables, checks, carried));
+        }
+
+        private @Nullable String host(PlacedUnit unit) {
+            String host = unit.place(Situation.ON_STATION).host();
+            return host == null
+                    ? null
+                    : scene.unit(host).map(PlacedUnit::name).orElse(host);
         }
 
         private static @Nullable String hold(boolean lastPowered, boolean lastByPanel) {
@@ -167,58 +177,6 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
                 return lastPowered ? close + " " + POWER_ON : close;
             }
             return lastPowered ? POWER_ON : null;
-        }
-
-        private static List<String> tools(List<Bolting> boltings, @Nullable Handling handling) {
-            Set<String> tools = new LinkedHashSet<>();
-            for (Bolting one : boltings) {
-                Integer socket = one.socketMm();
-                tools.add(socket == null ? "socket for " + one.thread() : "socket " + socket);
-            }
-            if (!boltings.isEmpty()) {
-                double most = boltings.stream()
-                        .map(Bolting::finalNm)
-                        .mapToDouble(torque -> torque == null ? 0 : torque)
-                        .max()
-                        .orElse(0);
-                tools.add("ratchet");
-                tools.add(
-                        most > 0
-                                ? "torque wrench to " + Amounts.number(Math.ceil(most / 10) * 10, 1) + " N·m"
-                                : "torque wrench");
-                tools.add("paint marker");
-            }
-            if (boltings.stream()
-                    .flatMap(one -> one.places().stream())
-                    .anyMatch(place -> place.where().startsWith("drill at"))) {
-                tools.add("drill with stop");
-            }
-            if (handling != null && handling.means() != Handling.Means.BY_HAND) {
-                tools.add(handling.means() == Handling.Means.TROLLEY ? "floor trolley" : "hoist or lifting table");
-            }
-            return List.copyOf(tools);
-        }
-
-        private double minutesIn(Passage passage, @Nullable Handling handling) {
-            double hoist = handling != null && handling.means() == Handling.Means.HOIST
-                    ? minutes(Figure.MINUTES_PER_HOIST)
-                    : 0;
-            return minutes(Figure.MINUTES_IN) + hoist + minutes(Figure.MINUTES_PER_METRE) * passage.length() * 1e-6;
-        }
-
-        private double minutesAt(
-                List<Bolting> boltings, List<CableTask> cables, List<StepCheck> checks, Carried carried) {
-            int fixings = boltings.stream().mapToInt(one -> one.places().size()).sum();
-            int ends = cables.stream().mapToInt(one -> one.closed() ? 2 : 0).sum();
-            return minutes(Figure.MINUTES_PER_FIXING) * fixings
-                    + minutes(Figure.MINUTES_PER_CABLE_END) * ends
-                    + minutes(Figure.MINUTES_PER_CHECK) * checks.size()
-                    + minutes(Figure.MINUTES_PER_PIECE) * carried.later().size()
-                    + carried.off().stream().mapToDouble(PartOff::minutes).sum();
-        }
-
-        private double minutes(Figure figure) {
-            return scene.rules().valueOr(figure, 0);
         }
     }
 }

@@ -3,11 +3,13 @@ package org.shelterwright.layouts.boltdown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.shelterwright.catalog.cable.Cable;
 import org.shelterwright.catalog.item.CableClass;
+import org.shelterwright.catalog.item.ItemKind;
 import org.shelterwright.layouts.brief.Wire;
 import org.shelterwright.layouts.cable.CableNet;
 import org.shelterwright.layouts.cable.LaidWire;
@@ -17,21 +19,28 @@ import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 
 /**
- * What is done at a unit with a cable that ends at it.
+ * What is done at a unit with a cable that ends at it. An end is connected when its unit is in, but at batteries, which are live, only
+ * when the other end is; earth is not live.
  *
  * @param wire id of the wire
  * @param earthing whether it earths
  * @param text what to do, in one line
  * @param closed whether both ends are connected after it
  * @param first whether it is done before the unit comes in, which would cover the tray
+ * @param ends how many ends are connected
+ * @param laidMetres length that is laid (m); 0 if it was laid before
  */
-public record CableTask(String wire, boolean earthing, String text, boolean closed, boolean first) {
+public record CableTask(
+        String wire, boolean earthing, String text, boolean closed, boolean first, int ends, double laidMetres) {
+    private static final String BODY = "body";
+
     /**
      * The tasks at a unit when those given are in already.
      *
+     * @param in numbers of the steps of what is in, by unit
      * @param laid ids of wires that were laid before, since their trays are covered by now
      */
-    static List<CableTask> of(Scene scene, PlacedUnit unit, Set<String> in, Set<String> laid) {
+    static List<CableTask> of(Scene scene, PlacedUnit unit, Map<String, Integer> in, Set<String> laid) {
         List<CableTask> tasks = new ArrayList<>();
         for (LaidWire one : CableNet.of(scene).wires()) {
             of(scene, unit, in, one, laid.contains(one.wire().id())).ifPresent(tasks::add);
@@ -48,9 +57,11 @@ public record CableTask(String wire, boolean earthing, String text, boolean clos
                 "Before it comes in: " + wire.id().toUpperCase(Locale.ROOT) + " " + cableName(laid) + by(laid)
                         + ": lay from "
                         + named(scene, wire.from()) + " to " + named(scene, wire.to())
-                        + ", both ends open, labels on; the tray is covered afterwards",
+                        + ", both ends open; the tray is covered afterwards",
                 false,
-                true);
+                true,
+                0,
+                metres(laid));
     }
 
     private static boolean earthing(LaidWire laid) {
@@ -58,7 +69,8 @@ public record CableTask(String wire, boolean earthing, String text, boolean clos
         return cable != null && cable.cableClass() == CableClass.EARTH;
     }
 
-    private static Optional<CableTask> of(Scene scene, PlacedUnit unit, Set<String> in, LaidWire laid, boolean before) {
+    private static Optional<CableTask> of(
+            Scene scene, PlacedUnit unit, Map<String, Integer> in, LaidWire laid, boolean before) {
         Wire wire = laid.wire();
         boolean from = owner(wire.from()).equals(unit.id());
         boolean to = owner(wire.to()).equals(unit.id());
@@ -68,18 +80,57 @@ public record CableTask(String wire, boolean earthing, String text, boolean clos
         String own = from ? wire.from() : wire.to();
         String other = from ? wire.to() : wire.from();
         String far = owner(other);
-        boolean there = far.equals(unit.id()) || far.equals("body") || in.contains(far);
-        boolean inside = far.equals("body") || scene.unit(far).isPresent();
-        String name = wire.id().toUpperCase(Locale.ROOT) + " " + (before ? "(laid)" : cableName(laid)) + ", "
-                + port(own) + (before ? "" : by(laid));
-        String text = there
-                ? name + " to " + named(scene, other) + ": connect both ends, label on"
-                : before
-                        ? name + ": connect this end, that for " + named(scene, other) + " stays open"
-                        : inside
-                                ? name + ": lay, leave the end for " + named(scene, other) + " open, label on"
-                                : name + ": lay to the entry panel for " + named(scene, other) + ", label on";
-        return Optional.of(new CableTask(wire.id(), earthing(laid), text, there, false));
+        Integer step = far.equals(unit.id()) ? null : in.get(far);
+        boolean alone = far.equals(unit.id()) || far.equals(BODY);
+        boolean battery = !earthing(laid)
+                && (battery(unit) || scene.unit(far).filter(CableTask::battery).isPresent());
+        String name = wire.id().toUpperCase(Locale.ROOT) + " ";
+        String text;
+        int ends;
+        if (step != null) {
+            name += (before ? "(laid)" : "(laid in step " + step + ")") + ", " + port(own) + ", from "
+                    + named(scene, other) + ": ";
+            text = name + (battery ? "connect both ends, the battery last" : "connect this end");
+            ends = battery ? 2 : 1;
+        } else if (alone) {
+            text = name + (before ? "(laid)" : cableName(laid)) + ", " + port(own) + (before ? "" : by(laid)) + " to "
+                    + named(scene, other) + ": connect both ends";
+            ends = 2;
+        } else {
+            text = name + (before ? "(laid)" : cableName(laid)) + ", " + port(own) + (before ? "" : by(laid)) + ": "
+                    + waiting(scene, far, other, before, battery);
+            ends = battery ? 0 : 1;
+        }
+        return Optional.of(new CableTask(
+                wire.id(),
+                earthing(laid),
+                text,
+                step != null || alone,
+                false,
+                ends,
+                before || step != null ? 0 : metres(laid)));
+    }
+
+    /** What is done with a cable whose far end is not in yet. */
+    private static String waiting(Scene scene, String far, String other, boolean before, boolean battery) {
+        String end = named(scene, other);
+        if (battery) {
+            return (before ? "" : "lay, ") + "both ends stay open and covered until " + end + " is in";
+        }
+        if (before) {
+            return "connect this end, that for " + end + " stays open";
+        }
+        return scene.unit(far).isPresent()
+                ? "connect this end, lay, leave the end for " + end + " open"
+                : "connect this end, lay to the entry panel for " + end;
+    }
+
+    private static boolean battery(PlacedUnit unit) {
+        return unit.item().kind() == ItemKind.BATTERY_BOX;
+    }
+
+    private static double metres(LaidWire laid) {
+        return Math.max(0, laid.cutLength()) * 1e-6;
     }
 
     /** Its cable and the length to cut, such as "Power cable 3 x 1.5, 7.4 m". */
@@ -103,8 +154,12 @@ public record CableTask(String wire, boolean earthing, String text, boolean clos
         return trays.isEmpty() ? "" : ", by " + String.join(", ", trays);
     }
 
-    private static String named(Scene scene, String end) {
+    /** An end of a wire in words, such as "Power unit, mains out". */
+    public static String named(Scene scene, String end) {
         String owner = owner(end);
+        if (owner.equals(BODY)) {
+            return port(end) + " of the body";
+        }
         return scene.unit(owner).map(PlacedUnit::name).orElse(owner) + ", " + port(end);
     }
 

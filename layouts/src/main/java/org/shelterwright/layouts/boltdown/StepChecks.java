@@ -7,6 +7,7 @@ import org.shelterwright.catalog.body.Opening;
 import org.shelterwright.catalog.item.MovablePart;
 import org.shelterwright.catalog.item.PartOff;
 import org.shelterwright.layouts.handling.Carried;
+import org.shelterwright.layouts.inside.InRack;
 import org.shelterwright.layouts.ledger.mend.Amounts;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
@@ -74,9 +75,12 @@ final class StepChecks {
                         0));
             }
         }
-        for (String piece : carried.later()) {
-            checks.add(
-                    look(unit, "piece-" + piece, sentence(piece) + " fitted", "all its screws in, nothing left loose"));
+        for (InRack piece : carried.later()) {
+            checks.add(look(
+                    unit,
+                    "piece-" + piece.id(),
+                    sentence(piece.name()) + " fitted",
+                    "all its screws in, nothing left loose"));
         }
         for (PartOff part : carried.off()) {
             checks.add(look(unit, "part-" + part.name(), sentence(part.name()) + " put on again", "as it came off"));

@@ -20,6 +20,8 @@ import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.handling.Carried;
 import org.shelterwright.layouts.handling.Handling;
 import org.shelterwright.layouts.handling.Handlings;
+import org.shelterwright.layouts.inside.InRack;
+import org.shelterwright.layouts.layout.Place;
 import org.shelterwright.layouts.ledger.mend.Amounts;
 import org.shelterwright.layouts.ledger.mend.Wording;
 import org.shelterwright.layouts.scene.PlacedUnit;
@@ -68,15 +70,47 @@ public final class StepWords {
     public static String set(BoltDownStep step) {
         String at = Wording.list(step.datums().stream().map(Datum::text).toList());
         Face front = step.unit().pose(Situation.ON_STATION).apply(Face.FRONT);
-        return "Set it " + at + ", its front " + Wording.direction(front) + ".";
+        return "Set it " + on(step) + at + ", its front " + Wording.direction(front) + ".";
+    }
+
+    /** What carries a unit, where that is another one. */
+    private static String on(BoltDownStep step) {
+        Place place = step.unit().place(Situation.ON_STATION);
+        String host = step.host();
+        if (host == null) {
+            return "";
+        }
+        return (place.surface() == Surface.UNDER_UNIT ? "under " : "on ") + host + ", ";
+    }
+
+    /** Where a piece sits in its rack, by height units from below, such as "U 4-6 Data storage". */
+    public static String seated(InRack piece) {
+        return "U " + piece.lowest() + (piece.highest() > piece.lowest() ? "-" + piece.highest() : "") + " "
+                + piece.name();
+    }
+
+    private static String seated(List<InRack> pieces, int most) {
+        return pieces.size() > most
+                ? "its " + pieces.size() + " pieces by the list of racks to fill"
+                : Wording.list(pieces.stream().map(StepWords::seated).toList());
     }
 
     /** What is done with a unit before it comes in and after it is bolted, beside its cables; empty if nothing is. */
     public static List<String> fittings(BoltDownStep step) {
+        return fittings(step, Integer.MAX_VALUE);
+    }
+
+    /**
+     * The same, with the pieces of a rack only told if there are not too many: the work pack has a list of them.
+     *
+     * @param most so many pieces are told
+     */
+    public static List<String> fittings(BoltDownStep step, int most) {
         Carried carried = step.carried();
         List<String> lines = new ArrayList<>();
         if (!carried.filled().isEmpty()) {
-            lines.add("On the bench, before it comes in: fit " + Wording.list(carried.filled()) + ", lowest first.");
+            lines.add("On the bench, before it comes in" + minutes(step.minutesBench()) + ": fit "
+                    + seated(carried.filled(), most) + ".");
         }
         if (!carried.off().isEmpty()) {
             lines.add("Take off before, put on again at its place: "
@@ -86,13 +120,17 @@ public final class StepWords {
                     + ".");
         }
         if (!carried.later().isEmpty()) {
-            lines.add("Once it is bolted: fit " + Wording.list(carried.later())
-                    + ", lowest first. With them it would be too heavy to bring in.");
+            lines.add("Once it is bolted: fit " + seated(carried.later(), most)
+                    + ". With the pieces it would be too heavy to bring in.");
         }
         if (carried.stowed() > 0) {
             lines.add("Empty: what is stowed in it comes in when all is bolted, by the stowage list.");
         }
         return lines;
+    }
+
+    private static String minutes(double minutes) {
+        return minutes > 0 ? ", about " + Math.round(minutes) + " min" : "";
     }
 
     /** How the holes of a step are counted; empty if none is. */

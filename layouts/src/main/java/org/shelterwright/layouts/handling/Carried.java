@@ -3,6 +3,7 @@ package org.shelterwright.layouts.handling;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.PartOff;
+import org.shelterwright.layouts.inside.InRack;
 
 /**
  * In what state a unit is brought in.
@@ -14,8 +15,8 @@ import org.shelterwright.catalog.item.PartOff;
  * @param handling how it is moved so; {@code null} if its mass is not known
  */
 public record Carried(
-        List<String> filled,
-        List<String> later,
+        List<InRack> filled,
+        List<InRack> later,
         int stowed,
         List<PartOff> off,
         @Nullable Handling handling) {

@@ -10,7 +10,6 @@ import org.shelterwright.catalog.item.Interior;
 import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.PartOff;
 import org.shelterwright.layouts.handling.Handling.Means;
-import org.shelterwright.layouts.inside.Held;
 import org.shelterwright.layouts.inside.InRack;
 import org.shelterwright.layouts.inside.UnitMasses;
 import org.shelterwright.layouts.rules.Figure;
@@ -50,10 +49,9 @@ public final class Carrying {
         List<Carried> choices = new ArrayList<>();
         for (boolean off : apart || parts.isEmpty() ? new boolean[] {apart} : new boolean[] {false, true}) {
             for (boolean full : racked.isEmpty() ? new boolean[] {true} : new boolean[] {true, false}) {
-                List<String> names = racked.stream().map(Held::name).toList();
                 choices.add(new Carried(
-                        full ? names : List.of(),
-                        full ? List.of() : names,
+                        full ? racked : List.of(),
+                        full ? List.of() : racked,
                         stowed,
                         off ? parts : List.of(),
                         handling(unit, full ? racked : List.of(), off && bringing != null ? bringing.partsKg() : 0)));

@@ -115,6 +115,7 @@ public enum Figure {
     MINUTES_PER_HOIST("bolt-down.minutes-per-hoist", "min", "Time to sling a unit or set up a lifting table"),
     MINUTES_PER_FIXING("bolt-down.minutes-per-fixing", "min", "Time to set one fixing and tighten it in both rounds"),
     MINUTES_PER_CABLE_END("bolt-down.minutes-per-cable-end", "min", "Time to connect and mark one end of a cable"),
+    MINUTES_PER_CABLE_METRE("bolt-down.minutes-per-cable-metre", "min", "Time to lay one metre of cable"),
     MINUTES_PER_PIECE("bolt-down.minutes-per-piece", "min", "Time to fit one rack-mounted piece"),
     MINUTES_PER_CHECK("bolt-down.minutes-per-check", "min", "Time for one check with its record"),
     RACK_FREE_SHARE("racks.free-share", "share", "Share of the height units of a bay that stays free"),

@@ -1,6 +1,7 @@
 package org.shelterwright.layouts.boltdown;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -12,6 +13,7 @@ import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Presence;
 import org.shelterwright.catalog.item.Solid;
 import org.shelterwright.catalog.space.Size;
+import org.shelterwright.layouts.cable.CableNet;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.layout.BoltDownOrder.BroughtIn;
@@ -97,7 +99,38 @@ class BoltDownPlanTest {
                 .satisfies(
                         text -> assertThat(text)
                                 .matches(
-                                        "W9 .*, \\d+(\\.\\d)? m, mains in, by .*: lay to the entry panel for .*, output, label on"));
+                                        "W9 .*, \\d+(\\.\\d)? m, mains in, by .*: connect this end, lay to the entry panel for .*, output"));
+    }
+
+    @Test
+    void anEndIsConnectedOnceAndAtBatteriesLast() {
+        int ends = plan.steps().stream()
+                .flatMap(step -> step.cables().stream())
+                .mapToInt(CableTask::ends)
+                .sum();
+        // Both ends of all, but the far end of the one from the generator.
+        assertThat(ends).isEqualTo(2 * layout.brief().wires().size() - 1);
+        int battery = plan.step("battery-box").orElseThrow().number();
+        List<CableTask> live = plan.steps().stream()
+                .filter(step -> step.number() > battery)
+                .flatMap(step -> step.cables().stream())
+                .filter(task -> task.text().contains(", the battery last"))
+                .toList();
+        assertThat(live).isNotEmpty().allSatisfy(task -> {
+            assertThat(task.ends()).isEqualTo(2);
+            assertThat(task.text()).contains("(laid in step " + battery + ")");
+        });
+        assertThat(plan.steps().get(battery - 1).cables())
+                .filteredOn(task -> !task.closed() && !task.earthing())
+                .allSatisfy(task -> assertThat(task.ends()).isZero());
+        double laid = plan.steps().stream()
+                .flatMap(step -> step.cables().stream())
+                .mapToDouble(CableTask::laidMetres)
+                .sum();
+        double cut = CableNet.of(scene).wires().stream()
+                .mapToDouble(one -> one.cutLength() * 1e-6)
+                .sum();
+        assertThat(laid).as("each is laid once (m)").isCloseTo(cut, within(1e-6));
     }
 
     @Test
@@ -138,7 +171,7 @@ class BoltDownPlanTest {
                 .contains("w1");
         assertThat(covered.step("rack-2").orElseThrow().cables().get(0).text())
                 .startsWith("Before it comes in: W")
-                .endsWith("both ends open, labels on; the tray is covered afterwards");
+                .endsWith("both ends open; the tray is covered afterwards");
         assertThat(covered.step("rack-1").orElseThrow().cables())
                 .anyMatch(task -> task.text().startsWith("W1 (laid), power: connect this end, that for Power unit"));
         assertThat(plan.steps()).allMatch(step -> step.cables().stream().noneMatch(CableTask::first));

@@ -34,7 +34,10 @@ class ScheduleTest {
 
         Schedule schedule = Schedule.of(plan);
 
-        assertThat(schedule.shifts()).hasSize(2 * plan.steps().size());
+        assertThat(schedule.shifts()).hasSize((int) (2 * plan.steps().size()
+                        + plan.steps().stream()
+                                .filter(step -> step.minutesBench() > 0)
+                                .count()));
         for (int i = 0; i < schedule.shifts().size(); i++) {
             for (int j = i + 1; j < schedule.shifts().size(); j++) {
                 Shift a = schedule.shifts().get(i);
@@ -64,6 +67,26 @@ class ScheduleTest {
 
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 3})
+    void aRackIsFilledOnTheBenchBeforeItComesIn(int fitters) {
+        BoltDownPlan plan = plan(fitters);
+        List<Shift> shifts = Schedule.of(plan).shifts();
+
+        List<Shift> bench = shifts.stream().filter(Shift::onBench).toList();
+
+        assertThat(bench).isNotEmpty().allSatisfy(one -> {
+            assertThat(one.fitters()).hasSize(1);
+            assertThat(one.toMinutes() - one.fromMinutes())
+                    .isCloseTo(plan.steps().get(one.step() - 1).minutesBench(), within(1e-9));
+            assertThat(shifts.stream()
+                            .filter(in -> in.bringingIn() && in.step() == one.step())
+                            .map(Shift::fromMinutes))
+                    .singleElement()
+                    .satisfies(from -> assertThat(from).isGreaterThanOrEqualTo(one.toMinutes() - 1e-9));
+        });
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3})
     void theCriticalChainRunsFromTheBeginningToTheEnd(int fitters) {
         Schedule schedule = Schedule.of(plan(fitters));
         List<Shift> critical =
@@ -79,7 +102,7 @@ class ScheduleTest {
     @ValueSource(ints = {2, 3})
     void moreFittersNeverTakeLonger(int fitters) {
         double alone = Schedule.of(plan(1)).lengthMinutes();
-        double sum = plan(1).steps().stream().mapToDouble(BoltDownStep::minutes).sum();
+        double sum = plan(1).steps().stream().mapToDouble(step -> step.minutes() + step.minutesBench()).sum();
 
         assertThat(alone).isLessThanOrEqualTo(sum + 1e-6);
         assertThat(Schedule.of(plan(fitters)).lengthMinutes()).isLessThanOrEqualTo(alone + 1e-6);
@@ -96,6 +119,9 @@ class ScheduleTest {
                 Shift a = shifts.get(i);
                 Shift b = shifts.get(j);
                 boolean together = a.fromMinutes() < b.toMinutes() - 1e-9 && b.fromMinutes() < a.toMinutes() - 1e-9;
+                if (a.onBench() || b.onBench()) {
+                    continue;
+                }
                 if (together && !a.bringingIn() && !b.bringingIn()) {
                     sideBySide++;
                     assertThat(room(plan, a).overlaps(room(plan, b)))

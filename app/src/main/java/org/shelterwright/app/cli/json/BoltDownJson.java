@@ -97,7 +97,10 @@ public final class BoltDownJson {
                     .put("tolerance", check.tolerance()));
         }
         texts(node.putArray("cautions"), step.cautions());
-        return node.put("hold", step.hold()).put("minutesIn", step.minutesIn()).put("minutesAt", step.minutesAt());
+        return node.put("hold", step.hold())
+                .put("minutesBench", step.minutesBench())
+                .put("minutesIn", step.minutesIn())
+                .put("minutesAt", step.minutesAt());
     }
 
     private static ObjectNode bolting(Bolting bolting) {
@@ -130,7 +133,11 @@ public final class BoltDownJson {
         ArrayNode shifts = node.putArray("shifts");
         for (Shift shift : schedule.shifts()) {
             ObjectNode one =
-                    JsonText.object().put("step", shift.step()).put("work", shift.bringingIn() ? "in" : "at place");
+                    JsonText.object().put("step", shift.step()).put("work", switch (shift.kind()) {
+                        case BENCH -> "on the bench";
+                        case BRINGING_IN -> "in";
+                        case AT_PLACE -> "at place";
+                    });
             ArrayNode fitters = one.putArray("fitters");
             shift.fitters().forEach(fitter -> fitters.add(fitter + 1));
             shifts.add(one.put("from", shift.fromMinutes())

@@ -102,7 +102,7 @@ final class ShiftPane extends Region {
                 context.setFill(theme.color(current ? Role.ON_ACCENT : Role.TEXT));
                 context.setFont(Fonts.of(Weight.SEMIBOLD, theme.sized(11.5)));
                 context.setTextAlign(TextAlignment.CENTER);
-                context.fillText(String.valueOf(shift.step()), x + wide / 2, y + high / 2);
+                context.fillText((shift.onBench() ? "bench " : "") + shift.step(), x + wide / 2, y + high / 2);
             }
         }
     }

@@ -55,6 +55,15 @@ public final class PlacePacker {
         packed.add(one);
     }
 
+    /** Takes out what went in last. */
+    void removeLast() {
+        packed.remove(packed.size() - 1);
+    }
+
+    Axis gripAxis() {
+        return gripAxis;
+    }
+
     /** Packs a parcel; gives whether it found room. */
     public boolean add(Parcel parcel) {
         Packed best = null;
@@ -105,7 +114,7 @@ public final class PlacePacker {
     }
 
     /** The share of the surface of a cuboid that lies on walls of the place or on faces of parcels. */
-    private double touching(Box box) {
+    double touching(Box box) {
         double touched = 0;
         double surface = 0;
         for (Axis axis : Axis.values()) {
@@ -228,7 +237,7 @@ public final class PlacePacker {
         return found.stream().mapToInt(Integer::intValue).toArray();
     }
 
-    private boolean fits(Parcel parcel, Box box) {
+    boolean fits(Parcel parcel, Box box) {
         for (Packed one : packed) {
             if (box.overlaps(one.box())
                     || tooNear(parcel, box, one)

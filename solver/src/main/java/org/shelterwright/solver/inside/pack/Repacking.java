@@ -11,7 +11,7 @@ import org.shelterwright.solver.fit.kernel.Dice;
 
 /**
  * Packs a set of parcels into one place from scratch: several orders, the bulkiest first, the broadest, the highest, the longest, and
- * then shuffled ones. The first order that packs all is taken, else the one that packs most volume.
+ * then shuffled ones; at last by going back where one corner takes nothing. The first order that packs all is taken, else the one that packs most volume.
  */
 public final class Repacking {
     private static final List<Comparator<Parcel>> ORDERS = List.of(
@@ -22,7 +22,8 @@ public final class Repacking {
             Comparator.comparingInt((Parcel one) -> -Math.max(
                     one.size().x(), Math.max(one.size().y(), one.size().z()))));
 
-    private static final int MOST_TOUCHING = 10;
+    private static final int MOST_TOUCHING = 16;
+    private static final long BRANCHES_A_TRY = 200;
 
     private final Box inside;
     private final Face way;
@@ -56,6 +57,13 @@ public final class Repacking {
                 if (packer.packed().size() == kept.size() + parcels.size()) {
                     return packer;
                 }
+            }
+        }
+        for (Axis axis : PlacePacker.gripAxes(way)) {
+            PlacePacker packer = new PlacePacker(inside, axis, restShare);
+            kept.forEach(packer::keep);
+            if (CornerSearch.all(packer, inside, parcels, BRANCHES_A_TRY * tries)) {
+                return packer;
             }
         }
         return best == null ? new PlacePacker(inside, PlacePacker.gripAxes(way).get(0), restShare) : best;

@@ -29,7 +29,7 @@ import org.shelterwright.solver.inside.rack.RackProblem.Seat;
  * limit is overstepped, limits of use hold and no unit is open to air, and then the masses lie as low as they can.
  */
 public final class RackArranger {
-    private static final long MOVES_A_PIECE = 20_000;
+    private static final long MOVES_A_PIECE = 3_000;
 
     private final Scene scene;
     private final Layout layout;

@@ -15,11 +15,13 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
 import org.shelterwright.solver.inside.rack.RackProblem.Seat;
 
 /**
- * Arranges pieces where there are too many choices for the exact way: greedy from below, heaviest first, then local search with
- * late acceptance. The same seed and moves give the same arrangement.
+ * Arranges pieces where there are too many choices for the exact way: it starts from the cheaper of two arrangements, one greedy
+ * from below with the heaviest first, one that seats as many as can be by their heights; goes on with local search with late
+ * acceptance; and then seats a few pieces at a time anew, exactly. The same seed and moves give the same arrangement.
  */
 final class RackSearch {
     private static final int LATE_ACCEPTANCE = 100;
+    private static final long MOVES_A_ROUND = 10;
 
     private final RackProblem problem;
 
@@ -27,9 +29,16 @@ final class RackSearch {
         this.problem = problem;
     }
 
-    /** @param moves moves that it may try */
+    /** @param moves moves that it may try; one in {@value #MOVES_A_ROUND} of them seats several pieces anew */
     List<Seat> seats(long seed, long moves) {
-        List<Seat> start = greedy();
+        List<Seat> greedy = greedy();
+        List<Seat> start = HeightsFirst.seats(problem)
+                .filter(seats -> problem.cost(seats) < problem.cost(greedy))
+                .orElse(greedy);
+        return new Resettling(problem, seed).better(walked(start, seed, moves), moves / MOVES_A_ROUND);
+    }
+
+    private List<Seat> walked(List<Seat> start, long seed, long moves) {
         SolverConfig config = new SolverConfig()
                 .withSolutionClass(RackPlan.class)
                 .withEntityClasses(RackStand.class)
@@ -62,7 +71,7 @@ final class RackSearch {
         Seat[] seats = new Seat[problem.pieces().size()];
         for (int i : order) {
             RackPiece piece = problem.pieces().get(i);
-            seats[i] = cheapest(piece, taken);
+            seats[i] = cheapest(problem, piece, taken);
             if (seats[i].bay() >= 0) {
                 int from = seats[i].lowest() - 1;
                 Arrays.fill(taken[seats[i].bay()], from, from + piece.units(), true);
@@ -71,7 +80,8 @@ final class RackSearch {
         return List.of(seats);
     }
 
-    private Seat cheapest(RackPiece piece, boolean[][] taken) {
+    /** The cheapest free place of a piece; none if there is none. */
+    static Seat cheapest(RackProblem problem, RackPiece piece, boolean[][] taken) {
         Seat best = Seat.NONE;
         long least = RackCost.NEVER;
         for (int b = 0; b < taken.length; b++) {

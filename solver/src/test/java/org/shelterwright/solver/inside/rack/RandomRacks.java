@@ -15,6 +15,18 @@ public final class RandomRacks {
         Dice dice = Dice.of(seed, 0);
         int count = seed < 60 ? 3 + dice.below(3) : seed < 90 ? 6 : 7 + seed % 3;
         int bays = count <= 5 ? 1 + dice.below(2) : 1;
+        return of(dice, count, bays, count >= 7 ? 0 : dice.below(2), seed % 4 == 0);
+    }
+
+    /** Full racks that only just can be solved exactly: 12 to 16 pieces in one bay, or 9 to 11 in two or three. */
+    static RackProblem large(int seed) {
+        Dice dice = Dice.of(seed, 5);
+        int bays = seed % 2 == 0 ? 1 : 2 + seed / 2 % 2;
+        int count = bays == 1 ? 12 + dice.below(5) : 9 + dice.below(3);
+        return of(dice, count, bays, dice.below(3), seed % 4 == 0);
+    }
+
+    private static RackProblem of(Dice dice, int count, int bays, int slack, boolean twins) {
         List<RackPiece> pieces = new ArrayList<>();
         int total = 0;
         int[] heights = new int[count];
@@ -22,11 +34,10 @@ public final class RandomRacks {
             heights[i] = 1 + dice.below(3);
             total += heights[i];
         }
-        int slack = count >= 7 ? 0 : dice.below(2);
         List<RackBayRoom> rooms = new ArrayList<>();
         int left = total + slack;
         for (int b = 0; b < bays; b++) {
-            int units = b == bays - 1 ? Math.max(1, left) : Math.max(1, left / 2);
+            int units = b == bays - 1 ? Math.max(1, left) : Math.max(1, left / (bays - b));
             left -= units;
             rooms.add(new RackBayRoom(
                     "unit",
@@ -36,7 +47,6 @@ public final class RandomRacks {
                     30_000 + dice.below(60_000),
                     dice.below(2) * RackCost.OPEN));
         }
-        boolean twins = seed % 4 == 0;
         for (int i = 0; i < count; i++) {
             if (twins && i == count - 1 && heights[i] == heights[0]) {
                 RackPiece first = pieces.get(0);
@@ -76,12 +86,12 @@ public final class RandomRacks {
      */
     public record Searched(int same, int leavesOut, double excess) {}
 
-    public static Searched searched(int cases, long moves) {
+    public static Searched searched(int cases, long moves, boolean large) {
         int same = 0;
         int leavesOut = 0;
         double excess = 0;
         for (int seed = 0; seed < cases; seed++) {
-            RackProblem problem = of(seed);
+            RackProblem problem = large ? large(seed) : of(seed);
             List<Seat> best = ExactRacks.of(problem).orElseThrow().seats();
             List<Seat> found = new RackSearch(problem).seats(seed, moves);
             long least = problem.cost(best);
