@@ -47,7 +47,12 @@ public final class RowText {
             return "";
         }
         String unit = row.unit().equals("share") ? "%" : row.unit();
-        return number(row, value) + (unit.isEmpty() ? "" : Numerals.GAP + unit);
+        return number(row, value) + (unit.isEmpty() ? "" : gap(unit) + unit);
+    }
+
+    /** A sign of a unit stands close; a word, such as "pieces", as words do. */
+    private static char gap(String unit) {
+        return unit.matches("[a-z]{4,}") ? '\u00A0' : Numerals.GAP;
     }
 
     /** The names of the units that a row concerns. */

@@ -32,6 +32,16 @@ public final class Commands {
         return List.copyOf(commands.values());
     }
 
+    /** All commands, first those that can be done now. */
+    public List<Command> ableFirst() {
+        List<Command> able = new ArrayList<>();
+        List<Command> others = new ArrayList<>();
+        commands.values()
+                .forEach(command -> (command.obstacle().get().isEmpty() ? able : others).add(command));
+        able.addAll(others);
+        return able;
+    }
+
     public Optional<Command> byId(String id) {
         return Optional.ofNullable(commands.get(id));
     }
@@ -46,9 +56,14 @@ public final class Commands {
         instead = Map.copyOf(others);
     }
 
+    /** The command that is done where this one is asked for; empty if there is none. */
+    public Optional<Command> inPlaceOf(String id) {
+        return byId(instead.getOrDefault(id, id));
+    }
+
     /** Does a command, or the one in its place, unless something is in its way: then the reason comes back. */
     public Optional<String> run(String id) {
-        Command command = byId(instead.getOrDefault(id, id))
+        Command command = inPlaceOf(id)
                 .orElseThrow(() -> new IllegalArgumentException("There is no command " + id + "."));
         Optional<String> obstacle = command.obstacle().get();
         if (obstacle.isEmpty()) {

@@ -41,6 +41,7 @@ public final class Entry {
      */
     public Entry(String name, Function<String, Optional<String>> take) {
         this.take = take;
+        field.setUserData(this);
         field.setAccessibleText(name);
         field.setAccessibleRole(AccessibleRole.TEXT_FIELD);
         field.setPrefColumnCount(8);
@@ -73,6 +74,11 @@ public final class Entry {
 
     public TextField field() {
         return field;
+    }
+
+    /** Whether a control is the field of an entry in which nothing is being typed: then undoing is about the layout. */
+    public static boolean isAtRest(Node control) {
+        return control.getUserData() instanceof Entry entry && entry.field.getText().equals(entry.shown);
     }
 
     /** A place for what is wrong, without height while nothing is; belongs below the row of the field. */

@@ -32,7 +32,7 @@ import org.shelterwright.layouts.ledger.Row;
 /** The drawing of what is open, to be worked in with the pointer. What is dragged is tried out, and kept when it is let go. */
 final class InsideSketch extends Region {
     private static final double DRAG = 4;
-    private static final double LEAST_UNIT = 15;
+    private static final double LEAST_UNIT = 20;
     private static final double KEPT = 1.7;
     private static final Pen CHOSEN = Pen.of(0.7, Role.ACCENT.colour());
     private static final Pen BROKEN = Pen.of(0.6, Role.BROKEN.colour());
@@ -68,7 +68,7 @@ final class InsideSketch extends Region {
     /** Draws again at the next frame. */
     void redraw() {
         drawn = false;
-        setMinHeight(desk.bay().map(bay -> bay.units() * LEAST_UNIT).orElse(120.0));
+        setMinHeight(desk.bay().map(bay -> bay.units() * theme.sized(LEAST_UNIT)).orElse(120.0));
         requestLayout();
     }
 

@@ -10,8 +10,6 @@ import javafx.scene.layout.CornerRadii;
 import javafx.scene.layout.Region;
 import org.shelterwright.app.desk.paint.ScreenCanvas;
 import org.shelterwright.app.desk.paint.Worn;
-import org.shelterwright.app.desk.space.Chips;
-import org.shelterwright.app.desk.space.Showing;
 import org.shelterwright.app.desk.space.Viewpoint;
 import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.app.drawing.Shape;
@@ -29,17 +27,21 @@ final class PlanPane extends Region {
     private final Supplier<List<Shape>> shapes;
     private boolean drawn;
 
-    PlanPane(Viewpoint viewpoint, Showing showing, Theme theme, Worn worn, Supplier<List<Shape>> shapes) {
+    PlanPane(Viewpoint viewpoint, Region controls, Theme theme, Worn worn, Supplier<List<Shape>> shapes) {
         this.viewpoint = viewpoint;
         this.theme = theme;
         this.shapes = shapes;
-        controls = new Chips(showing, theme).node();
+        this.controls = controls;
         canvas = new ScreenCanvas(sheet.getGraphicsContext2D(), worn);
         sheet.setMouseTransparent(true);
         getChildren().addAll(sheet, controls);
         setMinSize(160, 120);
         setFocusTraversable(true);
         viewpoint.eye().addListener((observable, before, now) -> redraw());
+    }
+
+    Region controls() {
+        return controls;
     }
 
     /** Draws again at the next frame. */
@@ -50,9 +52,11 @@ final class PlanPane extends Region {
 
     @Override
     protected void layoutChildren() {
+        double across = Math.max(0, getWidth() - 2 * INSET);
+        double high = controls.isVisible() ? controls.prefHeight(across) : 0;
+        viewpoint.coverTop(INSET + high + INSET / 2);
         viewpoint.sized(getWidth(), getHeight());
-        double width = Math.max(0, getWidth() - 2 * INSET);
-        controls.resizeRelocate(INSET, INSET, width, controls.prefHeight(width));
+        controls.resizeRelocate(INSET, INSET, across, high);
         if (!drawn) {
             drawn = true;
             setBackground(new Background(new BackgroundFill(theme.color(Role.VIEW), CornerRadii.EMPTY, Insets.EMPTY)));

@@ -3,8 +3,7 @@ package org.shelterwright.app.desk.plan;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
-import org.shelterwright.app.desk.command.Command;
-import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.menu.Reach;
 import org.shelterwright.app.desk.paint.ScreenCanvas;
 import org.shelterwright.app.desk.paint.Worn;
 import org.shelterwright.app.desk.session.Session;
@@ -13,8 +12,8 @@ import org.shelterwright.app.desk.space.Pointing;
 import org.shelterwright.app.desk.space.Showing;
 import org.shelterwright.app.desk.space.Sight;
 import org.shelterwright.app.desk.space.Steering;
+import org.shelterwright.app.desk.space.ViewTools;
 import org.shelterwright.app.desk.space.Viewpoint;
-import org.shelterwright.app.desk.space.eye.Eye;
 import org.shelterwright.app.desk.space.eye.FixedView;
 import org.shelterwright.app.desk.space.mark.Glass;
 import org.shelterwright.app.desk.space.mark.Overlay;
@@ -27,8 +26,6 @@ import org.shelterwright.catalog.space.Point;
 
 /** The plan: the view from above as documents draw it, to be worked in like the space. Needs no 3D of the machine. */
 public final class PlanPart {
-    private static final double ZOOM = 1.25;
-
     private final Session session;
     private final Showing showing;
     private final Viewpoint viewpoint;
@@ -36,15 +33,23 @@ public final class PlanPart {
     private final GlassDrawing drawing;
     private final Pointing pointing;
 
-    public PlanPart(Session session, Commands commands, Theme theme) {
+    /**
+     * @param shared what is shown of the body, shared with other views; the plan is never cut
+     * @param reach for the buttons over the plan
+     */
+    public PlanPart(Session session, Showing shared, Reach reach, Theme theme) {
         this.session = session;
-        showing = new Showing();
+        showing = shared.uncut();
         viewpoint = new Viewpoint(session, FixedView.ABOVE);
-        pane = new PlanPane(viewpoint, showing, theme, new Worn(theme), () -> shapes());
+        pane = new PlanPane(
+                viewpoint,
+                new ViewTools(session, shared, reach, theme).node(),
+                theme,
+                new Worn(theme),
+                () -> shapes());
         pointing = new Pointing(session, showing, viewpoint, pane, pane::redraw);
         drawing = new GlassDrawing(session, showing, viewpoint, theme, pointing);
         new Steering(viewpoint, showing, session, pane, false);
-        commands.addAll(commands());
         pane.setId("plan");
         pane.setAccessibleText("Plan of the body. Every unit with its place is also in the table of units.");
         session.standing().addListener((observable, before, now) -> pane.redraw());
@@ -60,12 +65,18 @@ public final class PlanPart {
         return pane;
     }
 
+    /** Whether the plan has tools of its own; beside another view it does without. */
+    public void withTools(boolean own) {
+        pane.controls().setVisible(own);
+        pane.requestLayout();
+    }
+
     /** Whether moves of the view take no time. */
     public void reduceMotion(boolean reduced) {
         viewpoint.reduceMotion(reduced);
     }
 
-    Viewpoint viewpoint() {
+    public Viewpoint viewpoint() {
         return viewpoint;
     }
 
@@ -80,27 +91,5 @@ public final class PlanPart {
                         .shapes(zones));
         shapes.addAll(drawing.shapes());
         return shapes;
-    }
-
-    private List<Command> commands() {
-        return List.of(
-                Command.of("plan.whole", "Show the whole plan", List.of(), viewpoint::showAll),
-                Command.of("plan.nearer", "Enlarge the plan", List.of(), () -> zoom(ZOOM)),
-                Command.of("plan.farther", "Reduce the plan", List.of(), () -> zoom(1 / ZOOM)),
-                Command.of(
-                        "plan.measure",
-                        "Measure in the plan",
-                        List.of(),
-                        () -> showing.measuring().set(!showing.measuring().get())),
-                Command.of(
-                        "plan.measure-clear",
-                        "Clear the distances of the plan",
-                        List.of(),
-                        () -> showing.distances().clear()));
-    }
-
-    private void zoom(double factor) {
-        Eye eye = viewpoint.goal();
-        viewpoint.send(eye.zoomed(eye.width() / 2, eye.high() / 2, factor));
     }
 }

@@ -90,6 +90,13 @@ public final class Search {
         }
     }
 
+    /** Lets go of what was found; of no effect on a search that goes on. */
+    void forget() {
+        if (!stand.get().running()) {
+            stand.set(Stand.NONE);
+        }
+    }
+
     /**
      * Puts a layout that was found on the desk, as one step that can be undone.
      *

@@ -12,6 +12,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.command.Command;
@@ -24,7 +25,7 @@ import org.shelterwright.solver.fit.FitOption;
 import org.shelterwright.solver.fit.FitProgress;
 import org.shelterwright.solver.fit.FitResult;
 
-/** The search strip below the view. */
+/** The search strip below the view: one line until something is searched for. */
 public final class SearchPart {
     private static final List<String> LETTERS = List.of("A", "B", "C");
     private static final double HEIGHT = 196;
@@ -45,7 +46,11 @@ public final class SearchPart {
     private final ScoreCurve curve;
     private final HBox cards = new HBox(10);
     private final Label words = new Label();
-    private final HBox node;
+    private final VBox orders = new VBox(6);
+    private final ScrollPane shelf = new ScrollPane();
+    private final HBox full = new HBox(22);
+    private final HBox low = new HBox(16);
+    private final StackPane node = new StackPane();
     private long nextSeed = 1;
     private @Nullable FitResult drawn;
 
@@ -56,7 +61,7 @@ public final class SearchPart {
         curve = new ScoreCurve(theme);
         keepIdea.setSelected(true);
         tried.setId("search-moves");
-        node = build();
+        build();
         commands.add(new Command(
                 "search.start",
                 "Search for places",
@@ -71,10 +76,22 @@ public final class SearchPart {
                 List.of("Shift+F7"),
                 () -> search.stand().get().running() ? Optional.empty() : Optional.of("No search is going on."),
                 search::stop));
+        commands.add(new Command(
+                "search.put-away",
+                "Put away what the search found",
+                List.of("close", "clear"),
+                List.of(),
+                () -> search.stand().get().running()
+                        ? Optional.of("A search is going on. Stop it first.")
+                        : search.stand().get().idle()
+                                ? Optional.of("Nothing was searched for yet.")
+                                : Optional.empty(),
+                search::forget));
         for (int i = 0; i < LETTERS.size(); i++) {
             commands.add(adoption(i));
         }
         search.stand().addListener((observable, before, now) -> show(now));
+        arrange(true);
         show(search.stand().get());
     }
 
@@ -116,12 +133,14 @@ public final class SearchPart {
         }
     }
 
-    private HBox build() {
+    private void build() {
         Label title = new Label("Search");
         title.getStyleClass().add("title");
         order.getStyleClass().add("primary");
         order.setId("search-order");
         order.setOnAction(event -> turn());
+        order.setMinWidth(Region.USE_PREF_SIZE);
+        keepIdea.setMinWidth(Region.USE_PREF_SIZE);
         GridPane facts = new GridPane();
         facts.setHgap(10);
         facts.setVgap(2);
@@ -129,7 +148,8 @@ public final class SearchPart {
         fact(facts, 1, "Moves tried", tried);
         fact(facts, 2, "Lacking", lacks);
         fact(facts, 3, "Wishes", wishes);
-        ScrollPane left = new ScrollPane(new VBox(6, title, order, keepIdea, facts));
+        orders.getChildren().setAll(title, order, keepIdea, facts);
+        ScrollPane left = new ScrollPane(orders);
         left.setFitToWidth(true);
         left.setMinWidth(theme.sized(200));
         theme.onChange(() -> left.setMinWidth(theme.sized(200)));
@@ -141,28 +161,58 @@ public final class SearchPart {
         middle.setPrefWidth(190);
         Label offered = new Label("Truly different layouts");
         offered.getStyleClass().add("second");
+        Button away = new Button("Put away");
+        away.getStyleClass().add("order");
+        away.setId("search-put-away");
+        away.setMinWidth(Region.USE_PREF_SIZE);
+        away.setOnAction(event -> search.forget());
+        away.visibleProperty().bind(order.disabledProperty().not().and(keepIdea.disabledProperty().not()));
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox head = new HBox(8, offered, gap, away);
+        head.setAlignment(Pos.CENTER_LEFT);
         words.setWrapText(true);
         words.getStyleClass().add("second");
         words.setId("search-words");
-        ScrollPane shelf = new ScrollPane(new VBox(4, cards, words));
         shelf.setFitToWidth(true);
         shelf.setMinWidth(0);
-        words.maxWidthProperty().bind(shelf.widthProperty().subtract(20));
         VBox.setVgrow(shelf, Priority.ALWAYS);
-        VBox right = new VBox(4, offered, shelf);
+        VBox right = new VBox(2, head, shelf);
         HBox.setHgrow(right, Priority.ALWAYS);
         right.setMinWidth(0);
-        HBox strip = new HBox(22, left, middle, right);
-        strip.setPadding(new Insets(10, 18, 8, 18));
-        strip.setPrefHeight(high());
-        strip.setAlignment(Pos.TOP_LEFT);
-        strip.widthProperty().addListener((observable, before, now) -> {
+        full.getChildren().setAll(left, middle, right);
+        full.setAlignment(Pos.TOP_LEFT);
+        low.setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(words, Priority.ALWAYS);
+        node.setPadding(new Insets(10, 18, 8, 18));
+        node.widthProperty().addListener((observable, before, now) -> {
             boolean wide = now.doubleValue() > theme.sized(WIDE);
             middle.setVisible(wide);
             middle.setManaged(wide);
         });
-        theme.onChange(() -> strip.setPrefHeight(high()));
-        return strip;
+        theme.onChange(() -> arrange(search.stand().get().idle()));
+    }
+
+    /** Before anything was searched for, the strip is one line, and the view has the room. */
+    private void arrange(boolean idle) {
+        if (idle) {
+            orders.getChildren().removeAll(order, keepIdea);
+            shelf.setContent(null);
+            words.maxWidthProperty().unbind();
+            words.setMaxWidth(Double.MAX_VALUE);
+            low.getChildren().setAll(order, keepIdea, words);
+            node.getChildren().setAll(low);
+            node.setPrefHeight(Region.USE_COMPUTED_SIZE);
+        } else {
+            low.getChildren().clear();
+            if (!orders.getChildren().contains(order)) {
+                orders.getChildren().addAll(1, List.of(order, keepIdea));
+            }
+            shelf.setContent(new VBox(4, cards, words));
+            words.maxWidthProperty().bind(shelf.widthProperty().subtract(20));
+            node.getChildren().setAll(full);
+            node.setPrefHeight(high());
+        }
     }
 
     /** Larger text makes the strip higher, but the view keeps its room; the rest scrolls. */
@@ -183,6 +233,9 @@ public final class SearchPart {
     }
 
     private void show(Stand stand) {
+        if (stand.idle() != node.getChildren().contains(low)) {
+            arrange(stand.idle());
+        }
         order.setText(
                 stand.stopping() ? "Checking the best" : stand.running() ? "Stop, keep the best" : "Search for places");
         order.setGraphic((stand.running() ? Icon.STOP : Icon.START).node(16));

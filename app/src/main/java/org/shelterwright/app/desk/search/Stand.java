@@ -30,6 +30,11 @@ record Stand(
         steps = List.copyOf(steps);
     }
 
+    /** Whether there is nothing to show of a search. */
+    boolean idle() {
+        return !running && result == null && failure == null;
+    }
+
     static Stand started(long seed) {
         return new Stand(true, false, seed, List.of(), null, null);
     }

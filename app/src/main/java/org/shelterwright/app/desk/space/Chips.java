@@ -1,10 +1,9 @@
 package org.shelterwright.app.desk.space;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.SVGPath;
 import org.shelterwright.app.desk.space.mark.Overlay;
@@ -14,15 +13,14 @@ import org.shelterwright.app.drawing.Label;
 import org.shelterwright.app.look.Role;
 
 /** A chip for each overlay: chosen ones have a tick and an accent border. */
-public final class Chips {
+final class Chips {
     private static final String TICK = "M 0 4 L 3.5 8 L 10 0";
 
-    private final FlowPane row = new FlowPane(8, 8);
     private final Map<Overlay, ToggleButton> chips = new EnumMap<>(Overlay.class);
     private final Showing showing;
     private final Theme theme;
 
-    public Chips(Showing showing, Theme theme) {
+    Chips(Showing showing, Theme theme) {
         this.showing = showing;
         this.theme = theme;
         for (Overlay overlay : Overlay.values()) {
@@ -32,16 +30,14 @@ public final class Chips {
             chip.setAccessibleText("Show " + overlay.words().toLowerCase(java.util.Locale.ROOT));
             chip.setOnAction(event -> showing.show(overlay, chip.isSelected()));
             chips.put(overlay, chip);
-            row.getChildren().add(chip);
         }
-        row.setPickOnBounds(false);
         theme.onChange(this::paint);
         showing.onChange(this::paint);
         paint();
     }
 
-    public Region node() {
-        return row;
+    List<ToggleButton> all() {
+        return List.copyOf(chips.values());
     }
 
     private void paint() {
@@ -53,8 +49,8 @@ public final class Chips {
                     + hex(on ? Role.TEXT : Role.MUTED) + "; -fx-border-color: " + hex(on ? Role.ACCENT : Role.LINES)
                     + "; -fx-border-width: " + (on ? 1.5 : 1)
                     + "; -fx-border-radius: 14; -fx-background-radius: 14; -fx-background-insets: 0;"
-                    + " -fx-padding: 4 11 4 11; -fx-graphic-text-gap: 7;");
-            chip.setFont(Fonts.of(Label.Weight.MEDIUM, theme.sized(12.5)));
+                    + " -fx-padding: 4 9 4 9; -fx-graphic-text-gap: 5;");
+            chip.setFont(Fonts.of(Label.Weight.MEDIUM, theme.sized(12)));
         });
     }
 

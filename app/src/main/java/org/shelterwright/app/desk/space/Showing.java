@@ -19,12 +19,35 @@ import org.shelterwright.app.desk.space.pick.Picker;
 
 /** What a person has chosen to see: overlays, section plane, hidden units, distances taken. Not part of the layout. */
 public final class Showing {
-    private final ObjectProperty<Sight> sight = new SimpleObjectProperty<>(Sight.ALL);
+    private final ObjectProperty<Sight> sight;
     private final ObjectProperty<@Nullable Section> section = new SimpleObjectProperty<>(null);
-    private final ObservableSet<Overlay> overlays =
-            FXCollections.observableSet(EnumSet.of(Overlay.CLEAR_ZONES, Overlay.SWINGS));
-    private final ObservableList<Distance> distances = FXCollections.observableArrayList();
-    private final BooleanProperty measuring = new SimpleBooleanProperty(false);
+    private final ObservableSet<Overlay> overlays;
+    private final ObservableList<Distance> distances;
+    private final BooleanProperty measuring;
+
+    public Showing() {
+        this(
+                new SimpleObjectProperty<>(Sight.ALL),
+                FXCollections.observableSet(EnumSet.of(Overlay.CLEAR_ZONES, Overlay.SWINGS)),
+                FXCollections.observableArrayList(),
+                new SimpleBooleanProperty(false));
+    }
+
+    private Showing(
+            ObjectProperty<Sight> sight,
+            ObservableSet<Overlay> overlays,
+            ObservableList<Distance> distances,
+            BooleanProperty measuring) {
+        this.sight = sight;
+        this.overlays = overlays;
+        this.distances = distances;
+        this.measuring = measuring;
+    }
+
+    /** The same choices without the section plane, for a view that is never cut. */
+    public Showing uncut() {
+        return new Showing(sight, overlays, distances, measuring);
+    }
 
     public ObjectProperty<Sight> sight() {
         return sight;

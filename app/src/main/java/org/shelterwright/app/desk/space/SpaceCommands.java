@@ -19,8 +19,8 @@ import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.layouts.scene.PlacedUnit;
 
-/** What can be done in the space without changing the layout. */
-final class SpaceCommands {
+/** What can be done in the views of the body without changing the layout. */
+public final class SpaceCommands {
     private static final double TURN = 15;
     private static final double TILT = 10;
     private static final double ZOOM = 1.25;
@@ -29,17 +29,25 @@ final class SpaceCommands {
 
     private final Session session;
     private final Showing showing;
-    private final Viewpoint viewpoint;
+    private final Supplier<Viewpoint> viewpoint;
+    private final Supplier<Optional<String>> flat;
     private final List<Command> commands = new ArrayList<>();
 
-    private SpaceCommands(Session session, Showing showing, Viewpoint viewpoint) {
+    private SpaceCommands(
+            Session session, Showing showing, Supplier<Viewpoint> viewpoint, Supplier<Optional<String>> flat) {
         this.session = session;
         this.showing = showing;
         this.viewpoint = viewpoint;
+        this.flat = flat;
     }
 
-    static List<Command> all(Session session, Showing showing, Viewpoint viewpoint) {
-        SpaceCommands all = new SpaceCommands(session, showing, viewpoint);
+    /**
+     * @param viewpoint of the view that is worked in
+     * @param flat why the view cannot be turned or cut now; empty if it can
+     */
+    public static List<Command> all(
+            Session session, Showing showing, Supplier<Viewpoint> viewpoint, Supplier<Optional<String>> flat) {
+        SpaceCommands all = new SpaceCommands(session, showing, viewpoint, flat);
         all.views();
         all.steering();
         all.sight();
@@ -60,20 +68,20 @@ final class SpaceCommands {
         for (FixedView view : FixedView.values()) {
             String name = view == FixedView.PICTORIAL ? "Look at the pictorial view" : "Look " + view.words();
             String id = "view." + view.name().toLowerCase(Locale.ROOT);
-            add(id, name, Integer.toString(view.ordinal() + 1), () -> viewpoint.send(view));
+            add(id, name, Integer.toString(view.ordinal() + 1), flat, () -> aimed().send(view));
         }
-        add("view.whole", "Show the whole body", "Home", viewpoint::showAll);
+        add("view.whole", "Show the whole body", "Home", () -> aimed().showAll());
         add(
                 "view.projection",
                 "Switch between parallel and perspective",
                 "V",
-                () -> viewpoint.send(
-                        viewpoint.goal().withPerspective(!viewpoint.goal().perspective())));
+                flat,
+                () -> aimed().send(aimed().goal().withPerspective(!aimed().goal().perspective())));
         whenSelected(
                 "view.to-selected",
                 "Look at what is selected",
                 "L",
-                () -> viewpoint.show(selected().stream()
+                () -> aimed().show(selected().stream()
                         .map(unit -> unit.outline(session.situation().get()))
                         .toList()));
         add(
@@ -81,7 +89,7 @@ final class SpaceCommands {
                 "Look at the place of the finding",
                 "Shift+L",
                 this::finding,
-                () -> place().ifPresent(box -> viewpoint.show(List.of(box))));
+                () -> place().ifPresent(box -> aimed().show(List.of(box))));
     }
 
     private void steering() {
@@ -132,8 +140,8 @@ final class SpaceCommands {
         Supplier<Optional<String>> none = () -> showing.section().get() == null
                 ? Optional.of("No section plane is set: cut the space first.")
                 : Optional.empty();
-        add("view.section-on", "Move the section plane forward, left or up", "Shift+PageUp", none, () -> move(1));
-        add("view.section-back", "Move the section plane back, right or down", "Shift+PageDown", none, () -> move(-1));
+        add("view.section-on", "Move the section plane forward, left or up", "Alt+Shift+Page Up", none, () -> move(1));
+        add("view.section-back", "Move the section plane back, right or down", "Alt+Shift+Page Down", none, () -> move(-1));
         add("view.section-turn", "Take away the other side of the section plane", "Shift+Home", none, () -> {
             Section cut = showing.section().get();
             showing.section()
@@ -178,7 +186,12 @@ final class SpaceCommands {
     }
 
     private void cut(String id, String name, String keys, Axis axis) {
-        add("view.section-" + id, name, keys, () -> {
+        add("view.section-" + id, name, keys, flat, () -> {
+            Section set = showing.section().get();
+            if (set != null && set.axis() == axis) {
+                showing.section().set(null);
+                return;
+            }
             Box in = session.now().scene().body().inside().box();
             int middle = (in.low(axis) + in.high(axis)) / 2;
             showing.section().set(new Section(middle, near(axis)));
@@ -187,7 +200,7 @@ final class SpaceCommands {
 
     /** The face of the body on the viewer's side. */
     private Face near(Axis axis) {
-        Point3D to = viewpoint.goal().towards();
+        Point3D to = aimed().goal().towards();
         return switch (axis) {
             case X -> to.getX() > 0 ? Face.FRONT : Face.REAR;
             case Y -> to.getY() > 0 ? Face.LEFT : Face.RIGHT;
@@ -205,9 +218,9 @@ final class SpaceCommands {
     }
 
     private void turn(String way, String keys, double azimuth, double height) {
-        add("view.turn-" + way, "Turn the view " + way, keys, () -> {
-            Eye eye = viewpoint.goal();
-            viewpoint.send(eye.orbited(eye.target(), eye.azimuth() + azimuth, eye.height() + height));
+        add("view.turn-" + way, "Turn the view " + way, keys, flat, () -> {
+            Eye eye = aimed().goal();
+            aimed().send(eye.orbited(eye.target(), eye.azimuth() + azimuth, eye.height() + height));
         });
     }
 
@@ -216,12 +229,16 @@ final class SpaceCommands {
                 "view.shift-" + way,
                 "Shift the view " + way,
                 keys,
-                () -> viewpoint.send(viewpoint.goal().panned(dx, dy)));
+                () -> aimed().send(aimed().goal().panned(dx, dy)));
     }
 
     private void zoom(double factor) {
-        Eye eye = viewpoint.goal();
-        viewpoint.send(eye.zoomed(eye.width() / 2, eye.high() / 2, factor));
+        Eye eye = aimed().goal();
+        aimed().send(eye.zoomed(eye.width() / 2, eye.high() / 2, factor));
+    }
+
+    private Viewpoint aimed() {
+        return viewpoint.get();
     }
 
     private Optional<String> finding() {

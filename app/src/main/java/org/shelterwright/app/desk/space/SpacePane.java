@@ -50,13 +50,15 @@ public final class SpacePane extends Region {
 
     @Override
     protected void layoutChildren() {
+        double across = Math.max(0, getWidth() - 2 * INSET);
+        double high = controls.prefHeight(across);
+        viewpoint.coverTop(INSET + high + INSET / 2);
         viewpoint.sized(getWidth(), getHeight());
         if (!aimed) {
             aimed = true;
             world.aim(viewpoint.now());
         }
-        controls.resizeRelocate(
-                INSET, INSET, Math.max(0, getWidth() - 2 * INSET), controls.prefHeight(getWidth() - 2 * INSET));
+        controls.resizeRelocate(INSET, INSET, across, high);
         if (!drawn) {
             drawn = true;
             glass.setWidth(getWidth());

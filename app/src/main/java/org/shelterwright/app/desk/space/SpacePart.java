@@ -7,7 +7,7 @@ import javafx.geometry.Point2D;
 import javafx.geometry.Point3D;
 import javafx.scene.input.MouseButton;
 import javafx.scene.layout.Region;
-import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.menu.Reach;
 import org.shelterwright.app.desk.paint.Worn;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.space.eye.Eye;
@@ -18,38 +18,42 @@ import org.shelterwright.app.desk.space.solid.World;
 import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.catalog.space.Point;
 
-/** The space of the body: seen from anywhere, pointed at, changed by hand. Its commands are added when it is made. */
+/** The space of the body: seen from anywhere, pointed at, changed by hand. */
 public final class SpacePart {
     /** The command that a double click gives, if there is one. */
     private static final String OPEN = "inside.open";
 
     private final Session session;
-    private final Showing showing = new Showing();
+    private final Showing showing;
     private final Viewpoint viewpoint;
     private final World world;
     private final SpacePane pane;
     private final Pointing pointing;
     private final GlassDrawing drawing;
 
-    public SpacePart(Session session, Commands commands, Theme theme) {
+    /**
+     * @param showing what is shown of the body, shared with other views
+     * @param reach for the buttons over the view
+     */
+    public SpacePart(Session session, Showing showing, Reach reach, Theme theme) {
         this.session = session;
+        this.showing = showing;
         viewpoint = new Viewpoint(session, FixedView.PICTORIAL);
         Worn worn = new Worn(theme);
         world = new World(worn, viewpoint.now());
         pane = new SpacePane(
                 world,
                 viewpoint,
-                new Chips(showing, theme).node(),
+                new ViewTools(session, showing, reach, theme).node(),
                 worn,
                 () -> drawing().shapes());
         pointing = new Pointing(session, showing, viewpoint, pane, pane::redraw);
         drawing = new GlassDrawing(session, showing, viewpoint, theme, pointing);
         new Steering(viewpoint, showing, session, pane, true);
-        commands.addAll(SpaceCommands.all(session, showing, viewpoint));
         pane.setOnMouseClicked(event -> {
             boolean twice = event.getButton() == MouseButton.PRIMARY && event.getClickCount() == 2;
-            if (twice && event.isStillSincePress() && commands.byId(OPEN).isPresent()) {
-                commands.run(OPEN);
+            if (twice && event.isStillSincePress() && reach.commands().byId(OPEN).isPresent()) {
+                reach.run(OPEN);
             }
         });
         pane.setId("space");
@@ -94,12 +98,8 @@ public final class SpacePart {
         return pane.localToScreen(seen.x(), seen.y());
     }
 
-    Viewpoint viewpoint() {
+    public Viewpoint viewpoint() {
         return viewpoint;
-    }
-
-    Showing showing() {
-        return showing;
     }
 
     private GlassDrawing drawing() {

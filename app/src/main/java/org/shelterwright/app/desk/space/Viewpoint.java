@@ -33,6 +33,7 @@ public final class Viewpoint {
     private long begun = -1;
     private boolean still;
     private boolean placed;
+    private double coveredTop = MARGIN;
 
     private final AnimationTimer timer = new AnimationTimer() {
         @Override
@@ -82,13 +83,18 @@ public final class Viewpoint {
         timer.start();
     }
 
+    /** Says how far down controls lie over the view (px), so that they cover nothing of what is shown whole. */
+    public void coverTop(double px) {
+        coveredTop = Math.max(MARGIN, px);
+    }
+
     public void send(FixedView view) {
-        send(view.of(goal(), places.get(), MARGIN));
+        send(below(view.of(above(goal()), places.get(), MARGIN)));
     }
 
     /** Shows the whole body from the same side. */
     public void showAll() {
-        send(FixedView.fitted(goal(), places.get(), MARGIN));
+        send(below(FixedView.fitted(above(goal()), places.get(), MARGIN)));
     }
 
     /** Brings cuboids into the middle, nearer if they are small. */
@@ -115,8 +121,20 @@ public final class Viewpoint {
             wanted = chosen;
         } else if (width > 1 && high > 1) {
             placed = true;
-            set(first.of(now().sized(width, high), places.get(), MARGIN));
+            set(now().sized(width, high));
+            set(below(first.of(above(now()), places.get(), MARGIN)));
         }
+    }
+
+    /** The view without the height that controls cover beyond the margin. */
+    private Eye above(Eye whole) {
+        return whole.sized(whole.width(), Math.max(2 * MARGIN + 1, whole.high() - (coveredTop - MARGIN)));
+    }
+
+    /** The view with that height again, its picture below the controls. */
+    private Eye below(Eye lower) {
+        double more = Math.max(0, now().high() - lower.high());
+        return lower.sized(lower.width(), now().high()).panned(0, more / 2);
     }
 
     /** Where the eye is, or will be when its move has ended. */

@@ -15,13 +15,17 @@ import org.shelterwright.app.desk.command.Command;
 /** A command in a list: its name, its keys, and the reason if it cannot be done now. */
 final class CommandCell extends ListCell<Command> {
     private final Function<Command, List<String>> keys;
+    private final boolean reasoned;
     private final Label name = new Label();
     private final Label reason = new Label();
     private final HBox caps = new HBox(4);
     private final HBox line;
 
-    CommandCell(Function<Command, List<String>> keys) {
+    /** @param reasoned whether it says why a command cannot be done now */
+    CommandCell(Function<Command, List<String>> keys, boolean reasoned) {
         this.keys = keys;
+        this.reasoned = reasoned;
+        name.setWrapText(true);
         reason.getStyleClass().add("caption");
         reason.setWrapText(true);
         VBox words = new VBox(name, reason);
@@ -43,7 +47,7 @@ final class CommandCell extends ListCell<Command> {
             setAccessibleText(null);
             return;
         }
-        Optional<String> obstacle = command.obstacle().get();
+        Optional<String> obstacle = reasoned ? command.obstacle().get() : Optional.empty();
         name.setText(command.name());
         name.getStyleClass().removeAll("second");
         if (obstacle.isPresent()) {

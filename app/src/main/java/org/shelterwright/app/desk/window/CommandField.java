@@ -16,14 +16,16 @@ import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.command.KeyMap;
 import org.shelterwright.app.desk.style.Icon;
+import org.shelterwright.app.desk.style.Theme;
 
 /** The field in which a command is found by typing, with the list below it. */
 final class CommandField extends StackPane {
-    private static final double WIDTH = 380;
+    private static final double WIDTH = 440;
     private static final double ROW = 34;
     private static final int MOST_ROWS = 11;
 
     private final Commands commands;
+    private final Theme theme;
     private final Pane over;
     private final Consumer<String> refused;
     private final TextField field = new TextField();
@@ -31,8 +33,9 @@ final class CommandField extends StackPane {
     private @Nullable Node before;
 
     /** @param over pane that lies over the whole window */
-    CommandField(Commands commands, KeyMap keys, Pane over, Consumer<String> refused) {
+    CommandField(Commands commands, KeyMap keys, Theme theme, Pane over, Consumer<String> refused) {
         this.commands = commands;
+        this.theme = theme;
         this.over = over;
         this.refused = refused;
         field.setPromptText("Find a command");
@@ -48,7 +51,7 @@ final class CommandField extends StackPane {
         setAlignment(Pos.CENTER_LEFT);
         list.setId("command-list");
         list.getStyleClass().add("sheet-over");
-        list.setCellFactory(view -> new CommandCell(keys::keys));
+        list.setCellFactory(view -> new CommandCell(keys::keys, true));
         list.setFocusTraversable(false);
         list.setOnMouseClicked(event -> run());
         field.textProperty().addListener((observable, old, typed) -> find(typed));
@@ -93,7 +96,7 @@ final class CommandField extends StackPane {
     }
 
     private void find(String typed) {
-        List<Command> found = typed.isBlank() ? commands.all() : commands.find(typed);
+        List<Command> found = typed.isBlank() ? commands.ableFirst() : commands.find(typed);
         list.getItems().setAll(found);
         list.getSelectionModel().selectFirst();
         if (!field.isFocused() || found.isEmpty()) {
@@ -101,11 +104,14 @@ final class CommandField extends StackPane {
             return;
         }
         Bounds place = over.sceneToLocal(localToScene(getBoundsInLocal()));
+        double width = Math.min(place.getMaxX() - 8, theme.sized(WIDTH));
         list.resizeRelocate(
-                place.getMaxX() - WIDTH,
+                place.getMaxX() - width,
                 place.getMaxY() + 6,
-                WIDTH,
-                Math.min(over.getHeight() - place.getMaxY() - 40, Math.min(found.size(), MOST_ROWS) * ROW + 14));
+                width,
+                Math.min(
+                        over.getHeight() - place.getMaxY() - 40,
+                        theme.sized(Math.min(found.size(), MOST_ROWS) * ROW) + 14));
         list.setManaged(false);
         if (!over.getChildren().contains(list)) {
             over.getChildren().add(list);
@@ -116,7 +122,7 @@ final class CommandField extends StackPane {
         Command chosen = list.getSelectionModel().getSelectedItem();
         leave();
         if (chosen != null) {
-            commands.run(chosen.id()).ifPresent(refused);
+            refused.accept(commands.run(chosen.id()).orElse(""));
         }
     }
 

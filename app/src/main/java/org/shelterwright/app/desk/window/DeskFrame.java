@@ -2,6 +2,7 @@ package org.shelterwright.app.desk.window;
 
 import javafx.scene.control.Button;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
@@ -9,7 +10,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
-import org.shelterwright.app.desk.command.KeyMap;
+import org.shelterwright.app.desk.menu.Reach;
 import org.shelterwright.app.desk.style.Icon;
 import org.shelterwright.app.desk.style.Theme;
 
@@ -26,15 +27,17 @@ final class DeskFrame {
     private final Button undo;
     private final Button redo;
 
-    DeskFrame(Commands commands, KeyMap keys, Theme theme, Notices notices) {
+    DeskFrame(Reach reach, Theme theme, Notices notices) {
+        Commands commands = reach.commands();
         this.notices = notices;
         pages = new PageLine(theme);
-        field = new CommandField(commands, keys, over, this::refuse);
+        field = new CommandField(commands, reach.keys(), theme, over, this::refuse);
         undo = order(commands, "edit.undo", Icon.UNDO);
         redo = order(commands, "edit.redo", Icon.REDO);
         Button documents = order(commands, "file.documents", Icon.DOCUMENT);
-        band = new TopBand(pages, field, undo, redo, documents);
+        band = new TopBand(pages, reach, field, undo, redo, documents);
         over.setPickOnBounds(false);
+        root.addEventFilter(MouseEvent.MOUSE_PRESSED, event -> refuse(""));
         frame.setTop(new VBox(band, notices));
         frame.setBottom(status);
     }

@@ -14,6 +14,7 @@ import org.shelterwright.app.cli.workshop.Inputs;
 import org.shelterwright.app.cli.workshop.Journeys;
 import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.cli.workshop.Workshop;
+import org.shelterwright.app.desk.preferences.Preferences;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
 import org.shelterwright.app.desk.preferences.UserFolder;
 import org.shelterwright.app.desk.session.Session;
@@ -39,6 +40,7 @@ public final class DeskStart {
     public static void run(Workshop workshop, Optional<String> name) {
         requireDisplay(System.getProperty("os.name", ""), System.getenv());
         PreferencesFile preferences = new PreferencesFile(UserFolder.ofThisUser());
+        boolean newcomer = preferences.now().equals(Preferences.NONE);
         CompletableFuture<Start> reading = CompletableFuture.supplyAsync(() -> read(workshop, name, preferences));
         startToolkit();
         try {
@@ -47,8 +49,12 @@ public final class DeskStart {
             CompletableFuture<Void> shown = new CompletableFuture<>();
             Platform.runLater(() -> {
                 try {
-                    new DeskWindow(workshop, start.session(), preferences, start.opened(), start.journey())
-                            .show(closed::countDown);
+                    DeskWindow window =
+                            new DeskWindow(workshop, start.session(), preferences, start.opened(), start.journey());
+                    window.show(closed::countDown);
+                    if (newcomer) {
+                        window.welcome();
+                    }
                     shown.complete(null);
                 } catch (RuntimeException | Error e) {
                     shown.completeExceptionally(e);
@@ -79,7 +85,7 @@ public final class DeskStart {
     /** What was open last, if it can still be opened: nobody asked for it by name, so nobody is troubled if not. */
     private static Opened last(Inputs inputs, PreferencesFile preferences) {
         Optional<String> last = preferences.now().recent().stream()
-                .filter(file -> new File(file).isFile())
+                .filter(file -> new File(file).isFile() && !FileCommands.isJourney(file))
                 .findFirst();
         try {
             return inputs.toJudge(last.orElse(FIRST));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.ConditionalFeature;
@@ -31,6 +32,7 @@ import org.shelterwright.app.desk.inside.InsideDesk;
 import org.shelterwright.app.desk.inside.InsidePart;
 import org.shelterwright.app.desk.ledger.LedgerPart;
 import org.shelterwright.app.desk.list.ListPart;
+import org.shelterwright.app.desk.menu.Reach;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
 import org.shelterwright.app.desk.search.Search;
 import org.shelterwright.app.desk.search.SearchPart;
@@ -68,9 +70,11 @@ public final class DeskWindow {
     private final FileCommands files;
     private final Search search;
     private final InsideDesk inside;
+    private final Reach reach;
     private final MiddlePart middle;
     private final BoltPart bolt;
     private @Nullable StudyPage studies;
+    private Consumer<String> refusing = sentence -> {};
     private final FxWork loading = new FxWork();
     private final JourneyPart journey;
 
@@ -105,12 +109,13 @@ public final class DeskWindow {
                 searching,
                 workshop.version().number());
         inside = new InsideDesk(session);
-        middle = new MiddlePart(session, commands, theme, new InsidePart(inside, commands, theme).node());
+        reach = new Reach(commands, keys, sentence -> refusing.accept(sentence));
+        middle = new MiddlePart(session, reach, theme, new InsidePart(inside, commands, theme).node());
         bolt = new BoltPart(session, commands, ordering, theme);
         filing = new Filing<>(new FiledLayout(session), OpenedFile.of(opened), work, clock, preferences.folder());
-        files = new FileCommands(workshop, session, filing, questions, preferences, work, person, this::told);
+        files = new FileCommands(workshop, session, filing, questions, preferences, work, person, notices::tell);
         this.journey = new JourneyPart(
-                workshop, commands, questions, person, work, loading, preferences.folder(), theme, this::told);
+                workshop, commands, questions, person, work, loading, preferences.folder(), theme, notices::tell);
     }
 
     /**
@@ -120,20 +125,14 @@ public final class DeskWindow {
      */
     public void show(Runnable closed) {
         KeptLook.restore(theme, preferences);
-        files.addTo(commands);
+        files.addTo(commands, this::turnTo, journey.file());
         EditCommands.add(commands, session);
         LookCommands.add(commands, theme);
         commands.add(Command.of("desk.close", "Close the window", List.of("Ctrl+Q"), () -> close(closed)));
-        DeskFrame frame = new DeskFrame(commands, keys, theme, notices);
-        new FrameCommands(frame, commands, keys, session, journey.session(), preferences).add();
+        DeskFrame frame = new DeskFrame(reach, theme, notices);
+        refusing = frame::refuse;
+        new FrameCommands(frame, reach, session, journey.session(), preferences).add(theme);
         FitOutPage fitOut = fitOut();
-        commands.add(new Command(
-                "desk.first-steps",
-                "First steps",
-                List.of("help", "tour", "begin"),
-                List.of("Shift+F1"),
-                Optional::empty,
-                () -> FirstSteps.open(frame.over(), theme)));
         new ItemPage(frame.over(), session, theme, this::items).addTo(commands);
         new WhyNotHere(frame.over(), session, theme, middle).addTo(commands);
         studies = new StudyPage(
@@ -154,6 +153,7 @@ public final class DeskWindow {
                 "view.wires", "Show or hide the wires", List.of("F10"), () -> middle.turnBelow(wires.node())));
         new PieceSheet(frame.over(), session, inside, commands, theme).addTo(commands);
         KeptLook.keepColumns(fitOut.node(), preferences);
+        middle.tellPointed(words -> frame.status().show("Pointer, mm", words));
         turnPages(frame, fitOut);
         Scene scene = new Scene(frame.root());
         StyleSheet.dress(scene, theme);
@@ -168,17 +168,28 @@ public final class DeskWindow {
         new Following(frame, session, filing, files, journey, clock).start(stage, work.doing());
         stage.show();
         frame.root().requestFocus();
-        tellOf3d();
+        if (!Platform.isSupported(ConditionalFeature.SCENE3D)) {
+            notices.tell("This display draws no 3D (its graphics driver has no support for it), so the plan is shown.");
+        }
         Platform.runLater(() -> session.answerBy(settling));
         files.greet(opened);
         if (!first.isEmpty()) {
-            frame.pages().shown().set(Page.TRANSPORT);
-            journey.open(first);
+            turnTo(first);
         }
     }
 
-    private void told(String sentence) {
-        notices.show("told", sentence, Map.of("Good", () -> {}));
+    /** Turns to the page Transport with a journey. */
+    private void turnTo(String name) {
+        commands.run("desk.page-" + Page.TRANSPORT.number());
+        journey.open(name);
+    }
+
+    /** Says to somebody who never worked here where to begin. */
+    void welcome() {
+        notices.show(
+                "welcome",
+                "New here? The first steps take ten minutes, and nothing is written to a file before you say so.",
+                Map.of("First steps", () -> commands.run("desk.first-steps")));
     }
 
     /** The stage, for tests. */
@@ -255,15 +266,6 @@ public final class DeskWindow {
                     });
         });
         frame.show(fitOut.node());
-    }
-
-    private void tellOf3d() {
-        if (!Platform.isSupported(ConditionalFeature.SCENE3D)) {
-            notices.show(
-                    "3d",
-                    "This display draws no 3D (its graphics driver has no support for it), so the plan is shown.",
-                    Map.of("Good", () -> {}));
-        }
     }
 
     /** An order that makes no sense for the layout says so in one sentence; all else is a fault of the program. */

@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.beans.value.ObservableValue;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.cli.workshop.Inputs;
+import org.shelterwright.app.cli.workshop.Journeys;
 import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.cli.workshop.Workshop;
 import org.shelterwright.app.desk.ask.FailureWords;
@@ -16,6 +19,7 @@ import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.file.Filing;
+import org.shelterwright.app.desk.file.OnFile;
 import org.shelterwright.app.desk.file.OpenedFile;
 import org.shelterwright.app.desk.file.Recovery;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
@@ -23,6 +27,7 @@ import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.session.Standing;
 import org.shelterwright.app.desk.work.Work;
 import org.shelterwright.app.sheet.Particulars;
+import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.LedgerBuilder;
@@ -59,7 +64,16 @@ final class FileCommands {
         this.told = told;
     }
 
-    void addTo(Commands commands) {
+    /**
+     * @param journey opens a journey by its name
+     * @param journeys the file of the journey on the desk; it is remembered among the recent ones
+     */
+    void addTo(Commands commands, Consumer<String> journey, ObservableValue<? extends @Nullable OnFile<?>> journeys) {
+        journeys.addListener((observable, before, now) -> {
+            if (now != null) {
+                now.file().ifPresent(this::remember);
+            }
+        });
         commands.add(command("new", "New from a sample", "Ctrl+N", Optional::empty, this::fresh));
         commands.add(command(
                 "open",
@@ -72,7 +86,7 @@ final class FileCommands {
                 "Open a recent file",
                 "Ctrl+R",
                 () -> preferences.now().recent().isEmpty() ? Optional.of("No file was opened yet.") : Optional.empty(),
-                this::recent));
+                () -> recent(journey)));
         commands.add(command("save", "Save", "Ctrl+S", Optional::empty, () -> save(() -> {})));
         commands.add(
                 command("save-as", "Save under another name", "Ctrl+Shift+S", Optional::empty, () -> saveAs(() -> {})));
@@ -163,11 +177,27 @@ final class FileCommands {
                 .ifPresent(index -> open("sample:" + names.get(index)));
     }
 
-    private void recent() {
+    private void recent(Consumer<String> journey) {
         List<String> files = preferences.now().recent();
         questions
                 .choose("Recent files", "Which one is to be opened?", files)
-                .ifPresent(index -> open(files.get(index)));
+                .ifPresent(index -> {
+                    String file = files.get(index);
+                    if (isJourney(file)) {
+                        journey.accept(file);
+                    } else {
+                        open(file);
+                    }
+                });
+    }
+
+    /** Whether a file holds a journey; one that cannot be read holds none, and opening it says why. */
+    static boolean isJourney(String file) {
+        try {
+            return Journeys.named(file);
+        } catch (InputException e) {
+            return false;
+        }
     }
 
     private void save(Runnable then) {

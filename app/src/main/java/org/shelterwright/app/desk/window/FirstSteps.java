@@ -28,7 +28,7 @@ final class FirstSteps {
                     "Ctrl+F8 shows the worst finding, its place, and what would mend it. F8 goes on to the next."),
             new Step(
                     "Drag",
-                    "Take a unit by its top and hold it over another place: at the lower right you read what breaks there. Esc"
+                    "Take a unit by its top and hold it over another place: a card over the view says what breaks there. Esc"
                             + " puts it back."),
             new Step(
                     "Be exact",
@@ -46,7 +46,8 @@ final class FirstSteps {
                     "Pin what must stay with P. F7 begins the search, Shift+F7 stops it and keeps the best."),
             new Step(
                     "Keep it",
-                    "Ctrl+S saves, Ctrl+P writes the documents. Ctrl+Space finds any other command, F1 lists keys."));
+                    "Ctrl+S saves, Ctrl+P writes the documents. The name at the upper left opens a list of files and help;"
+                            + " Ctrl+Space finds any command, F1 lists keys."));
 
     private FirstSteps() {}
 

@@ -5,8 +5,10 @@ import java.util.Optional;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.command.KeyMap;
+import org.shelterwright.app.desk.menu.Reach;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
 import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.app.desk.transport.JourneySession;
 
 /** What can be done with the frame: finding commands, turning pages, the lists of changes and of keys. */
@@ -20,20 +22,27 @@ final class FrameCommands {
 
     FrameCommands(
             DeskFrame frame,
-            Commands commands,
-            KeyMap keys,
+            Reach reach,
             Session session,
             JourneySession journey,
             PreferencesFile preferences) {
         this.frame = frame;
-        this.commands = commands;
-        this.keys = keys;
+        commands = reach.commands();
+        keys = reach.keys();
         this.session = session;
         this.journey = journey;
         this.preferences = preferences;
     }
 
-    void add() {
+    /** @param theme of what is drawn in the first steps */
+    void add(Theme theme) {
+        commands.add(new Command(
+                "desk.first-steps",
+                "First steps",
+                List.of("help", "tour", "begin"),
+                List.of("Shift+F1"),
+                Optional::empty,
+                () -> FirstSteps.open(frame.over(), theme)));
         commands.add(Command.of(
                 "desk.find-command",
                 "Find a command",

@@ -61,6 +61,19 @@ final class HeldCard extends VBox {
         setVisible(!breakage.rows().isEmpty());
     }
 
+    /**
+     * Keeps out of the way of the pointer: goes to the other side of the view when the pointer comes over it, and lies there when
+     * it comes up.
+     *
+     * @param x of the pointer in the view (px)
+     */
+    void avoid(double x, double width) {
+        boolean under = x >= getLayoutX() && x <= getLayoutX() + getWidth();
+        if (!isVisible() || under) {
+            StackPane.setAlignment(this, x > width / 2 ? Pos.BOTTOM_LEFT : Pos.BOTTOM_RIGHT);
+        }
+    }
+
     private int most() {
         return getParent() != null && getParent().getLayoutBounds().getHeight() < theme.sized(LOW)
                 ? MOST_IN_LOW_VIEW

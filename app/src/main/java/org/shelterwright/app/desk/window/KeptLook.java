@@ -15,6 +15,8 @@ final class KeptLook {
     private static final int RIGHT = 364;
     private static final double LEAST_WIDTH = 1024;
     private static final double LEAST_HEIGHT = 640;
+    private static final double USUAL_WIDTH = 1600;
+    private static final double USUAL_HEIGHT = 1000;
 
     private KeptLook() {}
 
@@ -58,9 +60,16 @@ final class KeptLook {
             stage.setHeight(place.height());
             stage.setMaximized(place.full());
         } else {
-            stage.setWidth(Math.min(1600, screen.getWidth()));
-            stage.setHeight(Math.min(1000, screen.getHeight()));
+            // What a screen would hold to the pixel, its frame makes too large: then it is the frame's to fill the screen.
+            stage.setWidth(Math.min(USUAL_WIDTH, screen.getWidth()));
+            stage.setHeight(Math.min(USUAL_HEIGHT, screen.getHeight()));
+            stage.setMaximized(fills(screen));
         }
+    }
+
+    /** Whether a window that was never placed fills this screen, since it leaves little beside it. */
+    static boolean fills(Rectangle2D screen) {
+        return screen.getWidth() <= USUAL_WIDTH || screen.getHeight() <= USUAL_HEIGHT;
     }
 
     static void keepWindow(Stage stage, PreferencesFile file) {

@@ -5,11 +5,14 @@ import java.util.Set;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.ContextMenu;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyEvent;
+import javafx.stage.Window;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.command.KeyMap;
+import org.shelterwright.app.desk.entry.Entry;
 import org.shelterwright.app.desk.space.Pointing;
 
 /**
@@ -21,11 +24,13 @@ final class KeyHandler {
     private static final Set<String> OF_TEXT = Set.of(
             "Ctrl+A", "Ctrl+C", "Ctrl+V", "Ctrl+X", "Ctrl+Z", "Ctrl+Y", "Ctrl+Shift+Z", "Delete", "Insert", "Esc");
 
+    private static final Set<String> UNDOING = Set.of("Ctrl+Z", "Ctrl+Y", "Ctrl+Shift+Z");
+
     private final Commands commands;
     private final KeyMap keys;
     private final Consumer<String> refused;
 
-    /** @param refused is told why a command could not be done */
+    /** @param refused is told why a command could not be done; nothing, if it could */
     KeyHandler(Commands commands, KeyMap keys, Consumer<String> refused) {
         this.commands = commands;
         this.keys = keys;
@@ -48,11 +53,15 @@ final class KeyHandler {
     /** Esc goes first to whatever has the focus, and what is left of it to the window. */
     private static boolean isWanted(KeyEvent event, Node focus, boolean leftOver) {
         Optional<String> pressed = Keystroke.of(event);
+        if (Window.getWindows().stream().anyMatch(ContextMenu.class::isInstance)) {
+            // While a list is open, keys are its own.
+            return false;
+        }
         if (pressed.isEmpty() || pressed.get().equals("Esc") != leftOver) {
             return false;
         }
         if (focus instanceof TextInputControl && OF_TEXT.contains(pressed.get()) && !leftOver) {
-            return false;
+            return UNDOING.contains(pressed.get()) && Entry.isAtRest(focus);
         }
         return KeyMap.worksEverywhere(pressed.get()) || isInView(focus);
     }
@@ -76,7 +85,7 @@ final class KeyHandler {
         Optional<Command> command = Keystroke.of(event).flatMap(keys::command);
         if (command.isPresent()) {
             event.consume();
-            commands.run(command.get().id()).ifPresent(refused);
+            refused.accept(commands.run(command.get().id()).orElse(""));
         }
     }
 }

@@ -1,5 +1,6 @@
 package org.shelterwright.app.desk.window;
 
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import javafx.scene.input.KeyCode;
@@ -18,6 +19,13 @@ final class Keystroke {
             KeyCode.SPACE, "Space");
 
     private Keystroke() {}
+
+    /** Whether keys, as commands write them, can be pressed at all. */
+    static boolean exists(String keys) {
+        String key = keys.substring(keys.lastIndexOf('+') + 1);
+        return SIGNS.containsValue(key)
+                || Arrays.stream(KeyCode.values()).anyMatch(code -> code.getName().equals(key));
+    }
 
     /** The keys; empty while only a modifier is held. */
     static Optional<String> of(KeyEvent event) {

@@ -2,16 +2,22 @@ package org.shelterwright.app.desk.window;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.geometry.Orientation;
 import javafx.scene.control.SplitPane;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.menu.Reach;
 import org.shelterwright.app.desk.plan.PlanPart;
 import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.space.Showing;
+import org.shelterwright.app.desk.space.SpaceCommands;
 import org.shelterwright.app.desk.space.SpacePart;
+import org.shelterwright.app.desk.space.Viewpoint;
 import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.app.desk.twin.TwinPart;
 import org.shelterwright.catalog.space.Point;
@@ -19,38 +25,63 @@ import org.shelterwright.catalog.space.Point;
 /** The middle of the fit-out page: the space, the plan instead of it or beside it, and the table of units below. */
 final class MiddlePart {
     private static final double TABLE_FROM = 0.7;
+    private static final String NO_SPACE = "This display draws no 3D.";
 
     private final @Nullable SpacePart space;
-    private final PlanPart plan;
-    private final TwinPart table;
+    private final Made<PlanPart> plan;
+    private final Made<TwinPart> table;
     private final SplitPane views = new SplitPane();
     private final SplitPane stacked = new SplitPane(views);
     private final HeldCard held;
     private final StackPane node;
 
     /** @param inside what lies over the views while it is open */
-    MiddlePart(Session session, Commands commands, Theme theme, Region inside) {
-        space = SpacePart.supported() ? new SpacePart(session, commands, theme) : null;
-        plan = new PlanPart(session, commands, theme);
-        table = new TwinPart(session);
+    MiddlePart(Session session, Reach reach, Theme theme, Region inside) {
+        Showing showing = new Showing();
+        space = SpacePart.supported() ? new SpacePart(session, showing, reach, theme) : null;
+        plan = new Made<>(() -> new PlanPart(session, showing, reach, theme));
+        Commands commands = reach.commands();
+        commands.addAll(SpaceCommands.all(session, showing, this::aimed, this::flat));
+        table = new Made<>(() -> new TwinPart(session));
         stacked.setOrientation(Orientation.VERTICAL);
         held = new HeldCard(session, theme);
         node = new StackPane(stacked, held, inside);
-        views.getItems().setAll(space == null ? plan.node() : space.node());
+        node.addEventFilter(MouseEvent.MOUSE_DRAGGED, event -> held.avoid(event.getX(), node.getWidth()));
+        views.getItems().setAll(space == null ? plan.get().node() : space.node());
         commands.add(view(
-                "view.space", "Show the space", "F2", () -> views.getItems().setAll(spaceOrPlan())));
+                "view.space", "Show the space", "F2", () -> show(spaceOrPlan())));
         commands.add(Command.of(
                 "view.plan",
                 "Show the plan",
                 List.of("F3"),
-                () -> views.getItems().setAll(plan.node())));
+                () -> show(plan.get().node())));
         commands.add(view(
-                "view.both", "Show space and plan", "F4", () -> views.getItems().setAll(spaceOrPlan(), plan.node())));
+                "view.both", "Show space and plan", "F4", () -> show(spaceOrPlan(), plan.get().node())));
         commands.add(Command.of("view.table", "Show or hide the table of units", List.of("F9"), this::turnTable));
     }
 
     Region node() {
         return node;
+    }
+
+    private void show(Region... shown) {
+        plan.get().withTools(shown.length == 1);
+        views.getItems().setAll(shown);
+    }
+
+    /** The view that the keys are about: the plan if it is alone, or has the focus. */
+    private Viewpoint aimed() {
+        if (space == null || flat().isPresent()) {
+            return plan.get().viewpoint();
+        }
+        boolean both = views.getItems().size() > 1;
+        return both && plan.get().node().isFocused() ? plan.get().viewpoint() : space.viewpoint();
+    }
+
+    private Optional<String> flat() {
+        return space != null && views.getItems().contains(space.node())
+                ? Optional.empty()
+                : Optional.of(space == null ? NO_SPACE : "The plan alone is shown. Show the space first (F2).");
     }
 
     /** Shows something below the view in place of the table of units, or hides it again. */
@@ -60,8 +91,13 @@ final class MiddlePart {
         stacked.setDividerPositions(TABLE_FROM - 0.12);
     }
 
-    /** Where the pointer is in the space, in words; empty beside the body. */
-    Optional<String> pointed() {
+    /** Tells where the pointer is in the space, in words; nothing where it is beside the body. */
+    void tellPointed(Consumer<String> told) {
+        node.addEventHandler(MouseEvent.MOUSE_MOVED, event -> told.accept(pointed().orElse("")));
+        node.addEventHandler(MouseEvent.MOUSE_EXITED, event -> told.accept(""));
+    }
+
+    private Optional<String> pointed() {
         return space == null ? Optional.empty() : space.pointed();
     }
 
@@ -86,19 +122,19 @@ final class MiddlePart {
                 name,
                 List.of("3D", "view"),
                 List.of(key),
-                () -> space == null ? Optional.of("This display draws no 3D.") : Optional.empty(),
+                () -> space == null ? Optional.of(NO_SPACE) : Optional.empty(),
                 action);
     }
 
     private Region spaceOrPlan() {
-        return space == null ? plan.node() : space.node();
+        return space == null ? plan.get().node() : space.node();
     }
 
     private void turnTable() {
-        if (stacked.getItems().contains(table.node())) {
+        if (stacked.getItems().contains(table.get().node())) {
             stacked.getItems().setAll(views);
         } else {
-            stacked.getItems().setAll(views, table.node());
+            stacked.getItems().setAll(views, table.get().node());
             stacked.setDividerPositions(TABLE_FROM);
         }
     }

@@ -15,6 +15,11 @@ import javafx.scene.layout.VBox;
 final class Notices extends VBox {
     private final Map<String, Node> shown = new LinkedHashMap<>();
 
+    /** Shows a sentence that needs no answer. */
+    void tell(String sentence) {
+        show("told", sentence, Map.of("Good", () -> {}));
+    }
+
     /**
      * Shows a sentence, in the place of an earlier one of the same key.
      *

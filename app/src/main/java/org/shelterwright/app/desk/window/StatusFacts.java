@@ -38,13 +38,31 @@ final class StatusFacts {
         }
     }
 
-    /** The names of units, or how many there are; empty if none. */
+    /** The names of units, or how many there are, with their mass after the catalog; empty if none. */
     static String names(Set<String> units, Layout layout) {
         List<String> names = layout.brief().units().stream()
                 .filter(unit -> units.contains(unit.id()))
                 .map(UnitSpec::name)
                 .toList();
-        return names.size() > MOST_NAMES ? names.size() + " units" : String.join(", ", names);
+        if (names.isEmpty()) {
+            return "";
+        }
+        String words = names.size() > MOST_NAMES ? names.size() + " units" : String.join(", ", names);
+        return words + ", " + mass(units, layout);
+    }
+
+    private static String mass(Set<String> units, Layout layout) {
+        double kg = 0;
+        for (UnitSpec unit : layout.brief().units()) {
+            if (units.contains(unit.id())) {
+                Double one = layout.item(unit).mass().massKg();
+                if (one == null) {
+                    return "mass not known";
+                }
+                kg += one;
+            }
+        }
+        return Numerals.short3(kg) + Numerals.GAP + "kg";
     }
 
     private static String counts(Ledger ledger) {

@@ -1,5 +1,6 @@
 package org.shelterwright.app.desk.window;
 
+import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Group;
 import javafx.scene.Node;
@@ -8,13 +9,36 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.SVGPath;
+import org.shelterwright.app.desk.menu.CommandList;
+import org.shelterwright.app.desk.menu.Reach;
+import org.shelterwright.app.desk.menu.ToolButton;
 
 /** The band at the top: mark, name and state of the layout, the page line, the command field and a few orders. */
 final class TopBand extends HBox {
     private final Label name = new Label();
     private final Label saved = new Label();
 
-    TopBand(PageLine pages, Node commandField, Node... orders) {
+    /** Commands of the list below the name, which says where files and help are to be had by the pointer. */
+    private static final List<String> LIST = List.of(
+            "file.new",
+            "file.open",
+            "file.recent",
+            "study.open",
+            CommandList.LINE,
+            "file.save",
+            "file.save-as",
+            "file.documents",
+            CommandList.LINE,
+            "desk.history",
+            "look.ground",
+            "look.larger",
+            "look.smaller",
+            CommandList.LINE,
+            "desk.first-steps",
+            "desk.keys",
+            "desk.close");
+
+    TopBand(PageLine pages, Reach reach, Node commandField, Node... orders) {
         super(12);
         setAlignment(Pos.CENTER_LEFT);
         getStyleClass().add("top-band");
@@ -23,7 +47,13 @@ final class TopBand extends HBox {
         VBox words = new VBox(name, saved);
         words.setAlignment(Pos.CENTER_LEFT);
         words.setMinWidth(0);
-        HBox left = new HBox(12, mark(), words);
+        HBox title = new HBox(12, mark(), words);
+        title.setAlignment(Pos.CENTER_LEFT);
+        ToolButton files = new ToolButton("Files, look and help", title, "title-button");
+        files.setId("files");
+        files.setMinWidth(0);
+        CommandList.under(files, reach, LIST);
+        HBox left = new HBox(files);
         left.setAlignment(Pos.CENTER_LEFT);
         HBox right = new HBox(4, commandField);
         right.getChildren().addAll(orders);

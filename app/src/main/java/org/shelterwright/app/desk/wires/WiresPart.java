@@ -63,7 +63,7 @@ public final class WiresPart {
         node = new VBox(6, orders, form.node(), told, tables);
         node.setPadding(new Insets(8, 12, 0, 12));
         session.standing().addListener((observable, before, now) -> show());
-        show();
+        node.sceneProperty().addListener((observable, before, now) -> show());
     }
 
     public Region node() {
@@ -153,7 +153,11 @@ public final class WiresPart {
         });
     }
 
+    /** While it is not looked at, nothing of it is worked out. */
     private void show() {
+        if (node.getScene() == null) {
+            return;
+        }
         wires.show(WireRow.of(session.now(), filter.getText()));
         trays.show(TrayRow.of(session.now().scene()));
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,6 +18,24 @@ class KeyMapTest {
     @BeforeEach
     void add() {
         commands.addAll(List.of(turn, save));
+    }
+
+    @Test
+    void whatCanBeDoneIsListedFirst() {
+        Command off = new Command("edit.off", "Off", List.of(), List.of(), () -> Optional.of("No."), () -> {});
+        Command last = Command.of("edit.last", "Last", List.of(), () -> {});
+        commands.addAll(List.of(off, last));
+
+        assertThat(commands.ableFirst()).containsExactly(turn, save, last, off);
+    }
+
+    @Test
+    void theCommandInPlaceOfAnotherIsFoundByItsId() {
+        commands.putInstead(Map.of("edit.turn", "file.save"));
+
+        assertThat(commands.inPlaceOf("edit.turn")).contains(save);
+        assertThat(commands.inPlaceOf("file.save")).contains(save);
+        assertThat(commands.inPlaceOf("nothing")).isEmpty();
     }
 
     @Test

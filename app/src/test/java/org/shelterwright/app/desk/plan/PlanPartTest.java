@@ -2,6 +2,7 @@ package org.shelterwright.app.desk.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
 import javafx.geometry.Point3D;
 import javafx.scene.Scene;
 import javafx.scene.input.MouseButton;
@@ -10,8 +11,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.shelterwright.app.desk.Snapshots;
 import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.command.KeyMap;
+import org.shelterwright.app.desk.menu.Reach;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.space.OnScreen;
+import org.shelterwright.app.desk.space.Showing;
 import org.shelterwright.app.desk.style.Fonts;
 import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.catalog.item.Situation;
@@ -26,6 +30,7 @@ import org.testfx.util.WaitForAsyncUtils;
 
 @ExtendWith({OnScreen.class, ApplicationExtension.class})
 class PlanPartTest {
+    private final Commands commands = new Commands();
     private Session session;
     private PlanPart part;
 
@@ -35,7 +40,11 @@ class PlanPartTest {
         session = new Session(
                 Checker.standard(),
                 LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout());
-        part = new PlanPart(session, new Commands(), new Theme());
+        part = new PlanPart(
+                session,
+                new Showing(),
+                new Reach(commands, new KeyMap(commands, Map.of()), sentence -> {}),
+                new Theme());
         part.reduceMotion(true);
         stage.setScene(new Scene(part.node(), 1188, 760));
         stage.show();

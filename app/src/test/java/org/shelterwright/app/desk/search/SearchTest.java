@@ -41,6 +41,19 @@ class SearchTest {
     };
 
     @Test
+    void whatWasFoundIsPutAwayAndNothingElseChanges() {
+        Search search = new Search(session, finder, new WorkAtOnce(), "0.1");
+        search.start(true, 7);
+        Layout before = session.now().layout();
+        assertThat(search.stand().get().idle()).isFalse();
+
+        search.forget();
+
+        assertThat(search.stand().get().idle()).isTrue();
+        assertThat(session.now().layout()).isEqualTo(before);
+    }
+
+    @Test
     void whatIsFoundIsOfferedAndChangesNothingUntilItIsTakenOver() {
         Search search = new Search(session, finder, new WorkAtOnce(), "0.1");
         Layout before = session.now().layout();

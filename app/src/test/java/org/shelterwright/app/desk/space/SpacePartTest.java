@@ -2,6 +2,8 @@ package org.shelterwright.app.desk.space;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
+import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -11,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.shelterwright.app.desk.Snapshots;
 import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.command.KeyMap;
+import org.shelterwright.app.desk.menu.Reach;
 import org.shelterwright.app.desk.session.Finding;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.style.Fonts;
@@ -40,7 +44,10 @@ class SpacePartTest {
         session = new Session(
                 Checker.standard(),
                 LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout());
-        part = new SpacePart(session, commands, theme);
+        Showing showing = new Showing();
+        Reach reach = new Reach(commands, new KeyMap(commands, Map.of()), sentence -> {});
+        part = new SpacePart(session, showing, reach, theme);
+        commands.addAll(SpaceCommands.all(session, showing, part::viewpoint, Optional::empty));
         part.reduceMotion(true);
         Fonts.load();
         stage.setScene(new Scene(part.node(), 1188, 790));

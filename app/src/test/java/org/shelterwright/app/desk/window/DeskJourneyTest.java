@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import javafx.geometry.Point2D;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -21,6 +22,7 @@ import org.shelterwright.app.desk.transport.JourneyStanding;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
+import org.shelterwright.layouts.check.JourneyChecker;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.ledger.transport.JourneyLedger;
@@ -96,6 +98,21 @@ class DeskJourneyTest extends WindowTest {
         });
         await("it is open again", () -> !session().now().orElseThrow().history().canUndo());
         assertThat(ledger()).isEqualTo(before);
+    }
+
+    @Test
+    void aSearchThatIsStoppedKeepsItsBestAndCanBeTakenOver() {
+        robot.type(KeyCode.F7);
+        await("it goes on", () -> free("journey.search-stop"));
+        robot.press(KeyCode.SHIFT).type(KeyCode.F7).release(KeyCode.SHIFT);
+
+        await("it has ended", () -> !free("journey.search-stop"));
+        assertThat(now().history().canUndo()).as("nothing changes before it is taken over").isFalse();
+        if (onDesk(() -> free("journey.search-take"))) {
+            run("journey.search-take");
+            assertThat(now().ledger()).isEqualTo(JourneyChecker.standard().check(now().scene()));
+        }
+        picture(stage().getScene(), "journey-stopped");
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import javafx.application.Platform;
 import javafx.scene.control.Labeled;
@@ -23,6 +24,7 @@ import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.KeyMap;
 import org.shelterwright.app.desk.session.Finding;
 import org.shelterwright.app.look.Ground;
+import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.layouts.edit.TakeOutUnit;
 import org.shelterwright.layouts.file.Fingerprint;
 import org.shelterwright.layouts.file.LayoutFiles;
@@ -257,6 +259,93 @@ class DeskKeyboardTest extends WindowTest {
         }
 
         assertThat(owners).allSatisfy((key, ids) -> assertThat(ids).as(key).hasSize(1));
+    }
+
+    @Test
+    void everyKeyOfACommandIsOneThatAKeyboardHas() {
+        assertThat(desk.window().commands().all())
+                .flatExtracting(Command::keys)
+                .allSatisfy(keys -> assertThat(Keystroke.exists(keys)).as(keys).isTrue());
+    }
+
+    @Test
+    void undoIsAboutTheLayoutWhileNothingIsBeingTypedInAField() {
+        select("rack-1");
+        robot.clickOn("#unit-x").press(KeyCode.CONTROL).type(KeyCode.A).release(KeyCode.CONTROL);
+        robot.write("1850+25").type(KeyCode.ENTER);
+        await("it has moved", () -> undoable() == 1);
+
+        robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+
+        await("it is back", () -> undoable() == 0);
+        robot.write("7").press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+        assertThat(onDesk(() -> desk.window().session().now().history().redoNames()))
+                .hasSize(1);
+    }
+
+    @Test
+    void keysBelongToAListThatIsOpen() {
+        select("rack-1");
+        robot.clickOn("On station").type(KeyCode.DOWN).type(KeyCode.DOWN).type(KeyCode.ENTER);
+
+        await(
+                "the layout is shown on the road",
+                () -> desk.window().session().situation().get() == Situation.ON_THE_ROAD);
+        assertThat(onDesk(this::undoable)).as("no unit was moved by the arrows").isZero();
+    }
+
+    @Test
+    void filesAreToBeHadByThePointerBelowTheName() {
+        questions.answering("water-lab");
+
+        robot.clickOn("#files").clickOn("New from a sample");
+
+        await(
+                "it is open",
+                () -> desk.window().session().now().layout().brief().name().equals("Water Lab"));
+    }
+
+    @Test
+    void whyACommandWasNotDoneIsGoneAfterTheNextOne() {
+        robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+        await("the reason is shown", () -> texts(".status .figure").contains("Nothing was changed yet."));
+
+        robot.press(KeyCode.CONTROL, KeyCode.ALT).type(KeyCode.D).release(KeyCode.ALT, KeyCode.CONTROL);
+
+        await("it is gone", () -> !texts(".status .figure").contains("Nothing was changed yet."));
+    }
+
+    @Test
+    void aJourneyIsAmongTheRecentFilesAndOpensOnItsPage() {
+        Path file = folder.resolve("move.journey.json");
+        run("journey.sample");
+        await("it is open", () -> desk.window().journey().session().now().isPresent());
+        questions.answering(file, file.toString());
+        run("journey.save-as");
+        await("it is saved", () -> Files.exists(file) && desk.window().journey().changesSinceSave() == 0);
+        assertThat(onDesk(() -> stage().getScene().lookup("#car-space"))).isNull();
+
+        robot.press(KeyCode.CONTROL).type(KeyCode.R).release(KeyCode.CONTROL);
+
+        await("its page is shown", () -> stage().getScene().lookup("#car-space") != null);
+        assertThat(questions.asked()).contains("Recent files: Which one is to be opened?");
+    }
+
+    private void run(String command) {
+        onDesk(() -> desk.window().commands().run(command)).ifPresent(why -> {
+            throw new AssertionError(command + ": " + why);
+        });
+    }
+
+    private void select(String unit) {
+        onDesk(() -> {
+            desk.window().session().selection().set(Set.of(unit));
+            return null;
+        });
+    }
+
+    private int undoable() {
+        return desk.window().session().now().history().undoNames().size();
     }
 
     private Desks.Desk open(String name) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,9 +17,11 @@ import org.shelterwright.app.desk.file.OnFile;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.file.Fingerprint;
+import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Subject;
+import org.shelterwright.layouts.samples.Samples;
 
 class FrameWordsTest {
     private static final Instant AT = Instant.parse("2026-03-01T12:00:00Z");
@@ -50,6 +53,18 @@ class FrameWordsTest {
         assertThat(fitOut.verdict()).isEqualTo(ledger.worst());
         assertThat(fitOut.words())
                 .isEqualTo(ledger.count(ledger.worst()) + " " + ledger.worst().word());
+    }
+
+    @Test
+    void whatIsSelectedStandsInTheStatusLineWithItsMass() {
+        Layout layout =
+                LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout();
+
+        assertThat(StatusFacts.names(Set.of(), layout)).isEmpty();
+        assertThat(StatusFacts.names(Set.of("desk"), layout)).isEqualTo("Desk, 82\u2009kg");
+        assertThat(StatusFacts.names(Set.of("rack-1", "rack-2"), layout))
+                .isEqualTo("Telemetry rack 1, Telemetry rack 2, 336\u2009kg");
+        assertThat(StatusFacts.names(layout.placements().keySet(), layout)).startsWith("27 units, 1\u2009331");
     }
 
     @Test

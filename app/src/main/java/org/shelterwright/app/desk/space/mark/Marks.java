@@ -20,7 +20,7 @@ import org.shelterwright.catalog.space.Box;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.scene.PlacedUnit;
 
-/** Draws what lies over the space, in one order: overlays, names, outlines, findings, distances, tags. */
+/** Draws what lies over the space, in one order: names, outlines, overlays, findings, distances, legend, tags. */
 public final class Marks {
     private static final double FARTHEST_TAG = 160;
     private static final double TOP_BAND = 56;
@@ -33,6 +33,7 @@ public final class Marks {
     private final Typeface typeface;
     private final List<Shape> shapes = new ArrayList<>();
     private final List<Tag> tags = new ArrayList<>();
+    private final List<Bounds> covered = new ArrayList<>();
 
     private Marks(Glass glass, Over over, Typeface typeface) {
         this.glass = glass;
@@ -48,13 +49,18 @@ public final class Marks {
 
     private void draw() {
         OverlayMarks overlays = new OverlayMarks(glass, over, typeface);
-        shapes.addAll(overlays.shapes());
-        Names names = new Names(glass, typeface, over.picker(), overlays.taken());
+        Legend legend = new Legend(glass, typeface, over.overlays());
+        if (legend.shown()) {
+            covered.add(legend.bounds());
+        }
+        covered.addAll(overlays.taken());
+        Names names = new Names(glass, typeface, over.picker(), covered);
         names.name(
                 over.standing().scene().units(),
                 unit -> over.picker().shown().test(unit) && over.solid().test(unit));
         shapes.addAll(names.shapes());
         outlines();
+        shapes.addAll(overlays.shapes());
         FindingMarks findings = new FindingMarks(
                 glass,
                 over.standing().ledger().rows(),
@@ -71,6 +77,9 @@ public final class Marks {
         }
         over.distances().forEach(this::distance);
         begun();
+        if (legend.shown()) {
+            shapes.addAll(legend.shapes());
+        }
         place(names.taken(), findings.signs());
         if (over.frame() != null) {
             shapes.add(SelectionMark.frame(over.frame()));
@@ -148,6 +157,7 @@ public final class Marks {
         TagPlacing placing = new TagPlacing(glass.bounds().grown(-1.5), this::busy, FARTHEST_TAG / ScreenCanvas.PIXELS);
         names.forEach(placing::keepFree);
         signs.forEach(placing::keepFree);
+        covered.forEach(placing::keepFree);
         Bounds pane = glass.bounds();
         placing.keepFree(new Bounds(0, 0, pane.x1(), glass.sized(TOP_BAND)));
         placing.keepFree(Bounds.around(axes(), AXES * 2 / ScreenCanvas.PIXELS, AXES * 2 / ScreenCanvas.PIXELS));

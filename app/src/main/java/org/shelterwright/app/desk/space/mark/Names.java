@@ -1,6 +1,7 @@
 package org.shelterwright.app.desk.space.mark;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
@@ -25,10 +26,13 @@ import org.shelterwright.layouts.scene.PlacedUnit;
 
 /**
  * Names of units where they lie in full sight on a face of the unit: on its top, or on a side when the view is too flat for
- * tops. A name that fits nowhere is left out.
+ * tops; in one line or else in two. A name that fits nowhere is left out.
  */
 final class Names {
     private static final double SIZE = 11.5;
+
+    /** From line to line, in heights of the em. */
+    private static final double LINE = 1.05;
 
     /** Elevation (degrees) below which names lie on sides. */
     private static final double FLAT = 12;
@@ -96,20 +100,54 @@ final class Names {
 
     private void name(PlacedUnit unit) {
         double size = glass.sized(SIZE);
-        double width = typeface.width(unit.name(), size, Weight.MEDIUM) + size * 0.4;
-        double height = size * 1.05;
-        Spot spot = place(unit, width, height);
-        if (spot != null) {
-            taken.add(Bounds.around(spot, width, height));
-            shapes.add(new Label(
-                    unit.name(),
-                    spot.plus(0, size * Typeface.CAPITAL / 2),
-                    size,
-                    Weight.MEDIUM,
-                    Align.MIDDLE,
-                    0,
-                    Role.ON_TOP.colour()));
+        for (List<String> lines : wraps(unit.name())) {
+            double widest = lines.stream()
+                    .mapToDouble(line -> typeface.width(line, size, Weight.MEDIUM))
+                    .max()
+                    .orElse(0);
+            double width = widest + size * 0.4;
+            double height = size * LINE * lines.size();
+            Spot spot = place(unit, width, height);
+            if (spot != null) {
+                taken.add(Bounds.around(spot, width, height));
+                write(lines, spot, size);
+                return;
+            }
         }
+    }
+
+    private void write(List<String> lines, Spot centre, double size) {
+        for (int i = 0; i < lines.size(); i++) {
+            double down = (i - (lines.size() - 1) / 2.0) * size * LINE + size * Typeface.CAPITAL / 2;
+            shapes.add(new Label(
+                    lines.get(i), centre.plus(0, down), size, Weight.MEDIUM, Align.MIDDLE, 0, Role.ON_TOP.colour()));
+        }
+    }
+
+    /** A name in one line, in the two lines that are least wide, and, of one that is counted, its last word with its number. */
+    static List<List<String>> wraps(String name) {
+        List<List<String>> wraps = new ArrayList<>(List.of(List.of(name)));
+        String[] words = name.split(" ");
+        if (words.length > 1) {
+            List<String> best = List.of();
+            for (int i = 1; i < words.length; i++) {
+                List<String> two = List.of(
+                        String.join(" ", Arrays.copyOfRange(words, 0, i)),
+                        String.join(" ", Arrays.copyOfRange(words, i, words.length)));
+                if (best.isEmpty() || longest(two) < longest(best)) {
+                    best = two;
+                }
+            }
+            wraps.add(best);
+        }
+        if (words.length > 2 && words[words.length - 1].matches("\\d+")) {
+            wraps.add(List.of(words[words.length - 2] + " " + words[words.length - 1]));
+        }
+        return wraps;
+    }
+
+    private static int longest(List<String> lines) {
+        return lines.stream().mapToInt(String::length).max().orElse(0);
     }
 
     private @Nullable Spot place(PlacedUnit unit, double width, double height) {
@@ -131,13 +169,19 @@ final class Names {
 
     private @Nullable Spot on(
             PlacedUnit unit, List<org.shelterwright.catalog.space.Point> corners, double width, double height) {
+        Bounds face = Bounds.of(glass.spots(corners));
+        if (face.width() < width || face.height() < height) {
+            return null;
+        }
         Point3D o = Glass.mm(corners.get(0));
         Point3D u = Glass.mm(corners.get(1)).subtract(o);
         Point3D v = Glass.mm(corners.get(3)).subtract(o);
         for (double[] share : TRIES) {
             Spot spot = glass.spot(o.add(u.multiply(share[0])).add(v.multiply(share[1])));
             Bounds bounds = Bounds.around(spot, width, height);
-            boolean free = glass.bounds().contains(bounds) && taken.stream().noneMatch(bounds::overlaps);
+            boolean free = face.contains(bounds)
+                    && glass.bounds().contains(bounds)
+                    && taken.stream().noneMatch(bounds::overlaps);
             if (free && inSight(unit, bounds)) {
                 return spot;
             }
@@ -150,9 +194,9 @@ final class Names {
         List<PlacedUnit> near = near(b);
         Face first = null;
         for (int i = 0; i <= 4; i++) {
-            for (int j = 0; j <= 1; j++) {
+            for (int j = 0; j <= 2; j++) {
                 double x = b.x0() + b.width() * i / 4;
-                double y = b.y0() + b.height() * j;
+                double y = b.y0() + b.height() * j / 2;
                 Ray ray = glass.eye().ray(x * ScreenCanvas.PIXELS, y * ScreenCanvas.PIXELS);
                 Hit hit = picker.first(ray, near).orElse(null);
                 if (hit == null || !hit.unit().equals(unit.id()) || first != null && hit.face() != first) {
