@@ -19,9 +19,9 @@ import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.file.Filing;
+import org.shelterwright.app.desk.file.FilingTalk;
 import org.shelterwright.app.desk.file.OnFile;
 import org.shelterwright.app.desk.file.OpenedFile;
-import org.shelterwright.app.desk.file.Recovery;
 import org.shelterwright.app.desk.work.Work;
 import org.shelterwright.app.journey.JourneyReport;
 import org.shelterwright.app.sheet.Particulars;
@@ -40,6 +40,7 @@ final class JourneyFileCommands {
     private final Consumer<String> told;
     private final ReadOnlyObjectWrapper<@Nullable OnFile<JourneyWork>> state = new ReadOnlyObjectWrapper<>(null);
     private @Nullable Filing<JourneyWork> filing;
+    private @Nullable FilingTalk<JourneyWork> talk;
 
     /**
      * @param userFolder where unsaved work without a file is kept
@@ -70,8 +71,8 @@ final class JourneyFileCommands {
                 Optional::empty,
                 () -> questions.fileToOpen("Open a journey").ifPresent(path -> open(path.toString())));
         add(commands, "sample", "Open the sample Road-Rail Move", Optional::empty, () -> open(SAMPLE));
-        add(commands, "save", "Save the journey", this::none, () -> save(() -> {}));
-        add(commands, "save-as", "Save the journey under another name", this::none, () -> saveAs(() -> {}));
+        add(commands, "save", "Save the journey", this::none, () -> withTalk(talk -> talk.save(() -> {})));
+        add(commands, "save-as", "Save the journey under another name", this::none, () -> withTalk(talk -> talk.saveAs(() -> {})));
         add(commands, "documents", "Write the documents of the journey", this::none, this::documents);
     }
 
@@ -99,21 +100,10 @@ final class JourneyFileCommands {
 
     /** Goes on once nothing unsaved is left that the person wants to keep. */
     void whenSafe(Runnable then) {
-        int changes = changesSinceSave();
-        if (changes == 0) {
+        if (talk == null) {
             then.run();
-            return;
-        }
-        String name = session.now().map(now -> now.journey().name()).orElse("The journey");
-        Optional<Integer> answer = questions.choose(
-                "Save first?",
-                "The journey " + name + " has " + (changes == 1 ? "1 change that is" : changes + " changes that are")
-                        + " not saved.",
-                List.of("Save", "Drop the changes", "Stay here"));
-        if (answer.equals(Optional.of(0))) {
-            save(then);
-        } else if (answer.equals(Optional.of(1))) {
-            then.run();
+        } else {
+            talk.whenSafe(then);
         }
     }
 
@@ -150,6 +140,7 @@ final class JourneyFileCommands {
                     }
                 });
                 filing = made;
+                talk = talk(made);
                 state.set(made.state().get());
             } else {
                 before.open(file);
@@ -161,10 +152,7 @@ final class JourneyFileCommands {
         if (!opened.doubts().isEmpty()) {
             told.accept(FailureWords.of(opened.doubts()));
         }
-        Filing<JourneyWork> now = filing;
-        if (now != null) {
-            now.recovery().ifPresent(found -> offer(now, found));
-        }
+        withTalk(FilingTalk::offerRecovery);
     }
 
     private JourneyWork read(Path path) {
@@ -172,56 +160,22 @@ final class JourneyFileCommands {
         return new JourneyWork(opened.journey(), opened.parts());
     }
 
-    private void offer(Filing<JourneyWork> now, Recovery<JourneyWork> found) {
-        Optional<Integer> answer = questions.choose(
-                "Unsaved work was found",
-                found.sentence(ZoneId.systemDefault(), LocalDate.now(ZoneId.systemDefault())),
-                List.of("Take the unsaved work", "Drop it"));
-        if (answer.equals(Optional.of(0))) {
-            now.takeRecovery();
-        } else if (answer.equals(Optional.of(1))) {
-            now.dropRecovery();
-        }
+    private FilingTalk<JourneyWork> talk(Filing<JourneyWork> made) {
+        return new FilingTalk<>(
+                made,
+                questions,
+                new FilingTalk.Subject(
+                        () -> "The journey "
+                                + session.now().map(now -> now.journey().name()).orElse("on the desk"),
+                        () -> session.now().map(now -> now.journey().id()).orElse("journey") + ".journey.json",
+                        "Save the journey under a name"),
+                path -> {});
     }
 
-    private void save(Runnable then) {
-        Filing<JourneyWork> now = filing;
-        if (now == null) {
-            return;
+    private void withTalk(Consumer<FilingTalk<JourneyWork>> what) {
+        if (talk != null) {
+            what.accept(talk);
         }
-        if (now.state().get().file().isEmpty() || now.state().get().readOnly() != null) {
-            saveAs(then);
-        } else {
-            now.save(false, then, sentence -> notSaved(now, sentence));
-        }
-    }
-
-    private void notSaved(Filing<JourneyWork> now, String sentence) {
-        Optional<Integer> answer = questions.choose(
-                "Not saved",
-                sentence + " Nothing is lost.",
-                List.of("Save under another name", "Write over the file", "Leave it"));
-        if (answer.equals(Optional.of(0))) {
-            saveAs(() -> {});
-        } else if (answer.equals(Optional.of(1))) {
-            now.save(true, () -> {}, why -> questions.tell("Not saved", why));
-        }
-    }
-
-    private void saveAs(Runnable then) {
-        Filing<JourneyWork> now = filing;
-        if (now == null) {
-            return;
-        }
-        Path suggested = now.state()
-                .get()
-                .file()
-                .orElseGet(() ->
-                        Path.of(session.now().map(one -> one.journey().id()).orElse("journey") + ".journey.json"));
-        questions
-                .fileToSave("Save the journey under a name", suggested)
-                .map(now::withEnding)
-                .ifPresent(path -> now.saveAs(path, then, why -> questions.tell("Not saved", why)));
     }
 
     private void documents() {

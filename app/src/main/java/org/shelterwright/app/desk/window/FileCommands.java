@@ -19,9 +19,9 @@ import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.file.Filing;
+import org.shelterwright.app.desk.file.FilingTalk;
 import org.shelterwright.app.desk.file.OnFile;
 import org.shelterwright.app.desk.file.OpenedFile;
-import org.shelterwright.app.desk.file.Recovery;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.session.Standing;
@@ -38,6 +38,7 @@ final class FileCommands {
     private final Workshop workshop;
     private final Session session;
     private final Filing<Layout> filing;
+    private final FilingTalk<Layout> talk;
     private final Questions questions;
     private final PreferencesFile preferences;
     private final Work work;
@@ -62,6 +63,14 @@ final class FileCommands {
         this.work = work;
         this.person = person;
         this.told = told;
+        talk = new FilingTalk<>(
+                filing,
+                questions,
+                new FilingTalk.Subject(
+                        () -> session.now().layout().brief().name(),
+                        () -> session.now().layout().brief().id() + ".layout.json",
+                        "Save under a name"),
+                this::remember);
     }
 
     /**
@@ -87,29 +96,15 @@ final class FileCommands {
                 "Ctrl+R",
                 () -> preferences.now().recent().isEmpty() ? Optional.of("No file was opened yet.") : Optional.empty(),
                 () -> recent(journey)));
-        commands.add(command("save", "Save", "Ctrl+S", Optional::empty, () -> save(() -> {})));
+        commands.add(command("save", "Save", "Ctrl+S", Optional::empty, () -> talk.save(() -> {})));
         commands.add(
-                command("save-as", "Save under another name", "Ctrl+Shift+S", Optional::empty, () -> saveAs(() -> {})));
+                command("save-as", "Save under another name", "Ctrl+Shift+S", Optional::empty, () -> talk.saveAs(() -> {})));
         commands.add(command("documents", "Write the documents", "Ctrl+P", Optional::empty, this::documents));
     }
 
     /** Goes on once nothing unsaved is left that the person wants to keep. */
     void whenSafe(Runnable then) {
-        int changes = filing.changesSinceSave();
-        if (changes == 0) {
-            then.run();
-            return;
-        }
-        Optional<Integer> answer = questions.choose(
-                "Save first?",
-                session.now().layout().brief().name() + " has "
-                        + (changes == 1 ? "1 change that is" : changes + " changes that are") + " not saved.",
-                List.of("Save", "Drop the changes", "Stay here"));
-        if (answer.equals(Optional.of(0))) {
-            save(then);
-        } else if (answer.equals(Optional.of(1))) {
-            then.run();
-        }
+        talk.whenSafe(then);
     }
 
     /** Opens a file or sample, after asking about what is unsaved. */
@@ -151,19 +146,7 @@ final class FileCommands {
         if (!layout.doubts().isEmpty()) {
             told.accept(FailureWords.of(layout.doubts()));
         }
-        filing.recovery().ifPresent(this::offer);
-    }
-
-    private void offer(Recovery<Layout> found) {
-        Optional<Integer> answer = questions.choose(
-                "Unsaved work was found",
-                found.sentence(ZoneId.systemDefault(), LocalDate.now(ZoneId.systemDefault())),
-                List.of("Take the unsaved work", "Drop it"));
-        if (answer.equals(Optional.of(0))) {
-            filing.takeRecovery();
-        } else if (answer.equals(Optional.of(1))) {
-            filing.dropRecovery();
-        }
+        talk.offerRecovery();
     }
 
     private void remember(Path path) {
@@ -198,42 +181,6 @@ final class FileCommands {
         } catch (InputException e) {
             return false;
         }
-    }
-
-    private void save(Runnable then) {
-        if (filing.state().get().file().isEmpty() || filing.state().get().readOnly() != null) {
-            saveAs(then);
-        } else {
-            filing.save(false, () -> saved(then), this::notSaved);
-        }
-    }
-
-    private void notSaved(String sentence) {
-        Optional<Integer> answer = questions.choose(
-                "Not saved",
-                sentence + " Nothing is lost.",
-                List.of("Save under another name", "Write over the file", "Leave it"));
-        if (answer.equals(Optional.of(0))) {
-            saveAs(() -> {});
-        } else if (answer.equals(Optional.of(1))) {
-            filing.save(true, () -> saved(() -> {}), why -> questions.tell("Not saved", why));
-        }
-    }
-
-    private void saveAs(Runnable then) {
-        Path suggested = filing.state()
-                .get()
-                .file()
-                .orElseGet(() -> Path.of(session.now().layout().brief().id() + ".layout.json"));
-        questions
-                .fileToSave("Save under a name", suggested)
-                .map(filing::withEnding)
-                .ifPresent(path -> filing.saveAs(path, () -> saved(then), why -> questions.tell("Not saved", why)));
-    }
-
-    private void saved(Runnable then) {
-        filing.state().get().file().ifPresent(this::remember);
-        then.run();
     }
 
     private void documents() {
