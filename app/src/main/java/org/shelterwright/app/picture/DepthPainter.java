@@ -140,8 +140,7 @@ final class DepthPainter {
                 double share = square == 0 ? 0 : Math.max(0, Math.min(1, (px * dx + py * dy) / square));
                 double ex = px - share * dx;
                 double ey = py - share * dy;
-                if (ex * ex + ey * ey < far
-                        && depthA + (depthB - depthA) * share - NEARER < buffer.depth(x, y)) {
+                if (ex * ex + ey * ey < far && depthA + (depthB - depthA) * share - NEARER < buffer.depth(x, y)) {
                     double cover = reach - Math.hypot(ex, ey);
                     if (cover > 0) {
                         blend(x, y, colour, colour.opacity() * Math.min(1, cover));

@@ -16,13 +16,17 @@ final class DrawingChapters {
     private DrawingChapters() {}
 
     static void arrangement(DocumentSet set, Issue issue, Press press) {
-        List<Drawing> sheets =
-                new GeneralArrangement(press.typeface()).sheets(issue.scene(), Situation.ON_STATION, DrawingNotes.of(issue));
+        List<Drawing> sheets = new GeneralArrangement(press.typeface())
+                .sheets(issue.scene(), Situation.ON_STATION, DrawingNotes.of(issue));
         String what = "General arrangement drawing";
         set.add(1, "general-arrangement.pdf", what + ", true to scale", press.pdf(issue, what, sheets));
         for (int i = 0; i < sheets.size(); i++) {
             String name = i == 0 ? "general-arrangement.svg" : "general-arrangement-" + (i + 1) + ".svg";
-            set.add(1, name, what + ", sheet " + (i + 1) + ", to draw on", press.svg().write(sheets.get(i)));
+            set.add(
+                    1,
+                    name,
+                    what + ", sheet " + (i + 1) + ", to draw on",
+                    press.svg().write(sheets.get(i)));
         }
     }
 

@@ -42,10 +42,10 @@ public final class Report {
         all.add(LimitChapters::ledger);
         all.add(LimitChapters::masses);
         for (Situation situation : Situation.values()) {
-            all.add((set, issue, press) -> DrawingChapters.picture(
-                    set, issue, press, situation, Axonometry.FROM_REAR_RIGHT, "rear right"));
-            all.add((set, issue, press) -> DrawingChapters.picture(
-                    set, issue, press, situation, Axonometry.FROM_FRONT_LEFT, "front left"));
+            all.add((set, issue, press) ->
+                    DrawingChapters.picture(set, issue, press, situation, Axonometry.FROM_REAR_RIGHT, "rear right"));
+            all.add((set, issue, press) ->
+                    DrawingChapters.picture(set, issue, press, situation, Axonometry.FROM_FRONT_LEFT, "front left"));
             all.add((set, issue, press) -> DrawingChapters.plan(set, issue, press, situation));
         }
         for (Situation situation : Situation.values()) {

@@ -66,7 +66,15 @@ final class ServiceChapters {
                 Xlsx.write(List.of(schedule, cuts, fills, connections)));
         Drawing overview = new WiringPicture(press.typeface())
                 .of(issue.scene(), new Caption(issue.name(), "wiring overview, on station", issue.foot()));
-        set.add(9, "wiring-overview.pdf", "Wiring overview drawing", press.pdf(issue, "Wiring overview", List.of(overview)));
-        set.add(9, "wiring-overview.svg", "Wiring overview drawing, to draw on", press.svg().write(overview));
+        set.add(
+                9,
+                "wiring-overview.pdf",
+                "Wiring overview drawing",
+                press.pdf(issue, "Wiring overview", List.of(overview)));
+        set.add(
+                9,
+                "wiring-overview.svg",
+                "Wiring overview drawing, to draw on",
+                press.svg().write(overview));
     }
 }

@@ -32,7 +32,11 @@ final class WorkChapters {
                 Issue.CAUTION,
                 issue.foot());
         WorkPack pack = WorkPack.of(head, issue.scene(), plan.get(), press.typeface());
-        set.add(12, "work-pack.pdf", "Work pack: order, step cards, lists", press.pdf(issue, "Work pack", pack.pages()));
+        set.add(
+                12,
+                "work-pack.pdf",
+                "Work pack: order, step cards, lists",
+                press.pdf(issue, "Work pack", pack.pages()));
         set.add(12, "work-pack.html", "Work pack for a tablet, works without a network, to sign in", pack.tablet());
         set.add(
                 13,
@@ -66,7 +70,11 @@ final class WorkChapters {
             set.add(15, "rack-elevations.pdf", what + ": front, rear, side, pieces", press.pdf(issue, what, sheets));
             for (int i = 0; i < sheets.size(); i++) {
                 String name = "rack-elevation-" + (i + 1) + ".svg";
-                set.add(15, name, what + ", sheet " + (i + 1) + ", to draw on", press.svg().write(sheets.get(i)));
+                set.add(
+                        15,
+                        name,
+                        what + ", sheet " + (i + 1) + ", to draw on",
+                        press.svg().write(sheets.get(i)));
             }
         }
         Table table = PieceTables.of(scene);

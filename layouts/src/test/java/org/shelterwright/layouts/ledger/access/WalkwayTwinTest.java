@@ -65,7 +65,8 @@ class WalkwayTwinTest {
     private static int[] widths(World world, int least) {
         WayWidths widths = new WayWidths(world.room().x1(), world.room().y1(), least);
         widths.floor(flat(world.obstacles()), world.obstacles().size());
-        int[] doors = flat(world.doors().stream().map(door -> Rect.of(door.area())).toList());
+        int[] doors =
+                flat(world.doors().stream().map(door -> Rect.of(door.area())).toList());
         widths.from(doors, 0, doors.length);
         int[] targets = flat(world.targets());
         return IntStream.range(0, world.targets().size())
@@ -124,7 +125,8 @@ class WalkwayTwinTest {
             }
             World world = new World(room, obstacles, List.of(door(random, room), door(random, room)), targets);
             WidestWays ways = ways(world);
-            int[] doors = flat(world.doors().stream().map(door -> Rect.of(door.area())).toList());
+            int[] doors = flat(
+                    world.doors().stream().map(door -> Rect.of(door.area())).toList());
             assertThat(searched.floor(flat(obstacles), obstacles.size())).isTrue();
             assertThat(searched.floor(flat(obstacles), obstacles.size()))
                     .as("the same floor again")

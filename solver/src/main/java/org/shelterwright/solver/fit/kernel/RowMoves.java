@@ -1,7 +1,6 @@
 package org.shelterwright.solver.fit.kernel;
 
 import org.shelterwright.catalog.space.Axis;
-import org.shelterwright.solver.fit.model.Option;
 
 /**
  * Moves of several units that stand in a row, as along a wall: one is pushed and pushes the next ones on, or two change

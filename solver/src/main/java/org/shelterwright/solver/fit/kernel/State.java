@@ -185,12 +185,7 @@ public final class State extends Poses {
         return weights.cost(
                 own.probedHard() + probedOverload - overloaded + totalsHard - totals.hard(),
                 own.probedMedium() + totalsMedium - totals.medium() + tiesOver,
-                own.probedSoft()
-                        - own.soft(probed)
-                        + totals.probedSoft()
-                        - totals.soft()
-                        + wishChange
-                        + tiesSoft);
+                own.probedSoft() - own.soft(probed) + totals.probedSoft() - totals.soft() + wishChange + tiesSoft);
     }
 
     /** Change of the cost by the move that was scored last, reckoned from the whole cost; not for slots with guests. */
@@ -198,12 +193,7 @@ public final class State extends Poses {
         double after = weights.cost(
                 probedHard() + probedOverload + totals.probedHard() + waysHard,
                 probedMedium() + totals.probedMedium() + waysMedium + ties.over() + ties.overChange(),
-                probedSoft()
-                        + wishes.total()
-                        + wishChange
-                        + ties.soft()
-                        + ties.softChange()
-                        + totals.probedSoft());
+                probedSoft() + wishes.total() + wishChange + ties.soft() + ties.softChange() + totals.probedSoft());
         return after - cost();
     }
 

@@ -93,9 +93,12 @@ public final class RackArranger {
             return List.of();
         }
         RackProblem problem = problem(specs, refs, kept);
-        List<Seat> seats = memory.seats(problem, seed, () -> ExactRacks.of(problem)
-                .map(ExactRacks::seats)
-                .orElseGet(() -> new RackSearch(problem).seats(seed, MOVES_A_PIECE * specs.size())));
+        List<Seat> seats = memory.seats(
+                problem,
+                seed,
+                () -> ExactRacks.of(problem)
+                        .map(ExactRacks::seats)
+                        .orElseGet(() -> new RackSearch(problem).seats(seed, MOVES_A_PIECE * specs.size())));
         List<PiecePlace> places = new ArrayList<>();
         for (int i = 0; i < specs.size(); i++) {
             Seat seat = seats.get(i);

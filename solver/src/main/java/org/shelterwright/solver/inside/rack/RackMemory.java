@@ -41,7 +41,8 @@ public final class RackMemory {
     }
 
     private static boolean same(RackProblem one, RackProblem other) {
-        if (one.pieces().size() != other.pieces().size() || one.bays().size() != other.bays().size()) {
+        if (one.pieces().size() != other.pieces().size()
+                || one.bays().size() != other.bays().size()) {
             return false;
         }
         for (int i = 0; i < one.pieces().size(); i++) {
