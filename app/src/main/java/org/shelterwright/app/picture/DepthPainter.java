@@ -28,6 +28,9 @@ final class DepthPainter {
     /** How far a line lies before the face that bears it (µm). */
     private static final float NEARER = 8 * Lengths.MM;
 
+    /** More than what squares are off by; the exact distance decides within it. */
+    private static final double ROUNDING = 1e-9;
+
     private final Projection projection;
     private final double scale;
     private final DepthBuffer buffer;
@@ -123,14 +126,25 @@ final class DepthPainter {
         double dx = b.x() - a.x();
         double dy = b.y() - a.y();
         double square = dx * dx + dy * dy;
+        double reach = half + 0.5;
+        double far = reach * reach * (1 + ROUNDING);
+        // On each row, the band of the stroke's endless line, and a sample more on both sides.
+        double side = dy == 0 ? Double.POSITIVE_INFINITY : reach * Math.sqrt(square) / Math.abs(dy) + 1;
         for (int y = y0; y <= y1; y++) {
-            for (int x = x0; x <= x1; x++) {
+            double py = y + 0.5 - a.y();
+            double middle = dy == 0 ? 0 : a.x() - 0.5 + py * dx / dy;
+            int from = (int) Math.max(x0, Math.floor(middle - side));
+            int to = (int) Math.min(x1, Math.ceil(middle + side));
+            for (int x = from; x <= to; x++) {
                 double px = x + 0.5 - a.x();
-                double py = y + 0.5 - a.y();
                 double share = square == 0 ? 0 : Math.max(0, Math.min(1, (px * dx + py * dy) / square));
-                double cover = half + 0.5 - Math.hypot(px - share * dx, py - share * dy);
-                if (cover > 0 && depthA + (depthB - depthA) * share - NEARER < buffer.depth(x, y)) {
-                    blend(x, y, colour, colour.opacity() * Math.min(1, cover));
+                double ex = px - share * dx;
+                double ey = py - share * dy;
+                if (ex * ex + ey * ey < far && depthA + (depthB - depthA) * share - NEARER < buffer.depth(x, y)) {
+                    double cover = reach - Math.hypot(ex, ey);
+                    if (cover > 0) {
+                        blend(x, y, colour, colour.opacity() * Math.min(1, cover));
+                    }
                 }
             }
         }

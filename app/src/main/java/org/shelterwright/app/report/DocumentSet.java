@@ -16,6 +16,11 @@ final class DocumentSet {
         documents.add(new Document(String.format(Locale.ROOT, "%02d-", number) + name, line, bytes));
     }
 
+    /** Adds all that another has. */
+    void add(DocumentSet other) {
+        documents.addAll(other.documents);
+    }
+
     /** All documents, after a contents sheet that lists them. */
     List<Document> withContents(Issue issue) {
         StringBuilder text = new StringBuilder();

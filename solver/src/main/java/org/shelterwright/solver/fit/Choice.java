@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.Callable;
 import java.util.function.UnaryOperator;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.layout.Layout;
@@ -23,6 +24,7 @@ final class Choice {
 
     private final Checker checker;
     private final UnaryOperator<Layout> finish;
+    private final Crew crew;
 
     /**
      * A layout that a search found.
@@ -31,10 +33,14 @@ final class Choice {
      */
     record Found(Layout layout, long soft) {}
 
-    /** @param finish what is done to each layout before it is checked, such as stowing pieces anew */
-    Choice(Checker checker, UnaryOperator<Layout> finish) {
+    /**
+     * @param finish what is done to each layout before it is checked, such as stowing pieces anew; asked by several threads at once
+     * @param crew does the work
+     */
+    Choice(Checker checker, UnaryOperator<Layout> finish, Crew crew) {
         this.checker = checker;
         this.finish = finish;
+        this.crew = crew;
     }
 
     /**
@@ -44,18 +50,23 @@ final class Choice {
      * @return without twins, the best by its ledger first
      */
     List<FitOption> checked(List<Found> found) {
-        List<FitOption> checked = new ArrayList<>();
+        List<Callable<FitOption>> tasks = new ArrayList<>();
         Set<Map<String, Placement>> seen = new HashSet<>();
         for (Found one : found) {
-            if (checked.size() < MOST_CHECKS && seen.add(one.layout().placements())) {
-                Layout finished = finish.apply(one.layout());
-                Ledger ledger = checker.check(finished);
-                Amounts score = LedgerScore.of(ledger, checker.book(), one.soft());
-                checked.add(new FitOption(finished, ledger, score(score)));
+            if (tasks.size() < MOST_CHECKS && seen.add(one.layout().placements())) {
+                tasks.add(() -> checked(one));
             }
         }
+        List<FitOption> checked = new ArrayList<>(crew.all(tasks));
         checked.sort(FitOption.BEST_FIRST);
         return checked;
+    }
+
+    private FitOption checked(Found one) {
+        Layout finished = finish.apply(one.layout());
+        Ledger ledger = checker.check(finished);
+        Amounts score = LedgerScore.of(ledger, checker.book(), one.soft());
+        return new FitOption(finished, ledger, score(score));
     }
 
     /** Of options in order the first, and up to {@code count} that differ from it and from each other and break no more than it does. */

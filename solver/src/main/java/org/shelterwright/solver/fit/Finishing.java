@@ -5,10 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.layout.BoltDownOrder;
@@ -33,13 +29,16 @@ final class Finishing {
 
     private final Checker checker;
     private final @Nullable BoltDownOrder wished;
-    private final int threads;
+    private final Crew crew;
 
-    /** @param wished the order that the layout had before, for its wishes; {@code null} if it had none */
-    Finishing(Checker checker, @Nullable BoltDownOrder wished, int threads) {
+    /**
+     * @param wished the order that the layout had before, for its wishes; {@code null} if it had none
+     * @param crew does the work
+     */
+    Finishing(Checker checker, @Nullable BoltDownOrder wished, Crew crew) {
         this.checker = checker;
         this.wished = wished;
-        this.threads = Math.min(threads, BATCH);
+        this.crew = crew;
     }
 
     /** A layout without the routes that a search of places would leave behind: only pinned ones stay. */
@@ -61,46 +60,26 @@ final class Finishing {
      * @return at most {@code count}, the best by its whole ledger first
      */
     List<FitOption> of(List<FitOption> candidates, int count, StopSignal stop) {
-        ExecutorService executor = Executors.newFixedThreadPool(threads, runnable -> {
-            Thread thread = new Thread(runnable, "fit-finish");
-            thread.setDaemon(true);
-            return thread;
-        });
-        try {
-            List<FitOption> finished = new ArrayList<>();
-            List<FitOption> chosen = List.of();
-            for (int b = 0; b < MOST_BATCHES && b * BATCH < candidates.size(); b++) {
-                List<FitOption> batch = candidates.subList(b * BATCH, Math.min(candidates.size(), (b + 1) * BATCH));
-                finished.addAll(all(executor, batch));
-                finished.sort(FitOption.BEST_FIRST);
-                chosen = Choice.apart(finished, count);
-                if (stop.stopped() || chosen.get(0).holds()) {
-                    break;
-                }
+        List<FitOption> finished = new ArrayList<>();
+        List<FitOption> chosen = List.of();
+        for (int b = 0; b < MOST_BATCHES && b * BATCH < candidates.size(); b++) {
+            List<FitOption> batch = candidates.subList(b * BATCH, Math.min(candidates.size(), (b + 1) * BATCH));
+            finished.addAll(all(batch));
+            finished.sort(FitOption.BEST_FIRST);
+            chosen = Choice.apart(finished, count);
+            if (stop.stopped() || chosen.get(0).holds()) {
+                break;
             }
-            return chosen;
-        } finally {
-            executor.shutdownNow();
         }
+        return chosen;
     }
 
-    private List<FitOption> all(ExecutorService executor, List<FitOption> batch) {
+    private List<FitOption> all(List<FitOption> batch) {
         List<Callable<FitOption>> tasks = new ArrayList<>();
         for (FitOption option : batch) {
             tasks.add(() -> finished(option));
         }
-        try {
-            List<FitOption> all = new ArrayList<>();
-            for (Future<FitOption> future : executor.invokeAll(tasks)) {
-                all.add(future.get());
-            }
-            return all;
-        } catch (InterruptedException interrupted) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("The search was interrupted.", interrupted);
-        } catch (ExecutionException failed) {
-            throw new IllegalStateException("A layout could not be finished.", failed.getCause());
-        }
+        return crew.all(tasks);
     }
 
     private FitOption finished(FitOption option) {

@@ -46,9 +46,11 @@ public final class StandardFitter implements Fitter {
     public FitResult fit(FitRequest asked, FitObserver observer, StopSignal stop) {
         Stower stower = new Stower(checker);
         FitRequest stowed = asked.from(stower.arranged(asked.start().withBoltDown(null), asked.seed()));
-        Choice choice = new Choice(checker, layout -> stower.arranged(layout, asked.seed()));
-        Finishing finishing = new Finishing(checker, asked.start().boltDown(), asked.threads());
-        return fit(stowed, choice, finishing, observer, stop);
+        try (Crew crew = new Crew(asked.threads())) {
+            Choice choice = new Choice(checker, layout -> stower.arranged(layout, asked.seed()), crew);
+            Finishing finishing = new Finishing(checker, asked.start().boltDown(), crew);
+            return fit(stowed, choice, finishing, observer, stop);
+        }
     }
 
     private FitResult fit(

@@ -79,7 +79,10 @@ final class WhyNotFinder {
                         new Pulse(progress -> {}),
                         stop)
                 .run();
-        List<FitOption> found = new Choice(checker, layout -> layout).checked(StandardFitter.found(easier, bests));
-        return found.isEmpty() ? best.ledger() : found.get(0).ledger();
+        try (Crew crew = new Crew(request.threads())) {
+            Choice choice = new Choice(checker, layout -> layout, crew);
+            List<FitOption> found = choice.checked(StandardFitter.found(easier, bests));
+            return found.isEmpty() ? best.ledger() : found.get(0).ledger();
+        }
     }
 }

@@ -17,6 +17,7 @@ import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.solver.inside.pack.PieceStower;
 import org.shelterwright.solver.inside.rack.RackArranger;
+import org.shelterwright.solver.inside.rack.RackMemory;
 
 /**
  * Finds places inside the units for all pieces of a brief: racks are arranged, loose pieces are packed. What is kept stays. Safe for
@@ -24,6 +25,7 @@ import org.shelterwright.solver.inside.rack.RackArranger;
  */
 public final class Stower {
     private final Checker checker;
+    private final RackMemory racks = new RackMemory();
 
     public Stower(Checker checker) {
         this.checker = checker;
@@ -46,7 +48,7 @@ public final class Stower {
             return layout;
         }
         Scene scene = checker.scene(standing(layout));
-        List<PiecePlace> places = new ArrayList<>(new RackArranger(scene).arrange(seed));
+        List<PiecePlace> places = new ArrayList<>(new RackArranger(scene, racks).arrange(seed));
         places.addAll(new PieceStower(scene).stow(seed));
         Map<String, PiecePlace> byPiece = new LinkedHashMap<>();
         places.forEach(place -> byPiece.put(place.piece(), place));

@@ -120,7 +120,7 @@ public final class Annealer {
             return settle(rows.push(slot), threshold);
         } else if (kind < 985) {
             trial.begin();
-            return settle(rows.exchange(slot, movable[dice.below(movable.length)]), threshold);
+            return settle(rows.exchange(slot, movable[dice.below(movable.length)], threshold), threshold);
         } else if (kind < 999 || dice.below(20) != 0) {
             return chain(slot, threshold);
         }
@@ -155,9 +155,12 @@ public final class Annealer {
             state.commit();
             return true;
         }
-        trial.begin();
-        trial.move(slot, proposals.option(), proposals.x(), proposals.y(), proposals.z());
-        return settle(true, threshold);
+        double whole = state.probedChange();
+        if (whole > threshold || !state.walkProbed(threshold - whole + state.waysCost())) {
+            return false;
+        }
+        state.commit();
+        return true;
     }
 
     /** Whether the unit, where it is or where it would go, can be in the way of people or be walked to. */
@@ -180,7 +183,7 @@ public final class Annealer {
         trial.begin();
         boolean whole = trial.moveWithGuests(b, proposals.option(), proposals.x(), proposals.y(), proposals.z())
                 && grounds.open(a, state.problem().slot(a).options().get(option))
-                && trial.moveWithGuests(a, option, x, y, z);
+                && trial.moveLast(a, option, x, y, z, threshold);
         return settle(whole, threshold);
     }
 
@@ -205,7 +208,7 @@ public final class Annealer {
                 && grounds.open(b, state.problem().slot(b).options().get(optionB))
                 && trial.moveWithGuests(b, optionB, placeB[0], placeB[1], placeB[2])
                 && grounds.open(a, state.problem().slot(a).options().get(optionA))
-                && trial.moveWithGuests(a, optionA, placeA[0], placeA[1], placeA[2]);
+                && trial.moveLast(a, optionA, placeA[0], placeA[1], placeA[2], threshold);
         return settle(whole, threshold);
     }
 

@@ -1,6 +1,5 @@
 package org.shelterwright.solver.fit.kernel;
 
-import java.util.Arrays;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.Option;
@@ -24,6 +23,8 @@ final class PairCosts {
     private final long[] rowMedium;
     private final int[] newHard;
     private final int[] newMedium;
+    private final int[] touched;
+    private int touchedCount;
     private final Reaches candidate;
     private final int seatHeadroom;
     private final boolean zones;
@@ -45,6 +46,7 @@ final class PairCosts {
         this.rowMedium = new long[n];
         this.newHard = new int[n];
         this.newMedium = new int[n];
+        this.touched = new int[n];
         this.onStation = new boolean[n];
         this.onTheRoad = new boolean[n];
         this.candidate = new Reaches(problem);
@@ -75,7 +77,7 @@ final class PairCosts {
         return probedMedium;
     }
 
-    /** Adds the pair costs of a candidate place to a change found so far; infinite once it is above the bound. */
+    /** Adds the pair costs of a candidate place to a change found so far; infinite, and not complete, once it is above the bound. */
     double probe(int slot, Option option, int x, int y, int z, double change, double bound) {
         Weights weights = state.weights();
         candidate.set(0, option, x, y, z);
@@ -85,11 +87,13 @@ final class PairCosts {
         int x1 = candidate.x1[0];
         int y1 = candidate.y1[0];
         int z1 = candidate.z1[0];
-        Arrays.fill(newHard, 0);
-        Arrays.fill(newMedium, 0);
+        forget();
         long sumHard = 0;
         long sumMedium = 0;
         double cost = change;
+        if (cost > bound) {
+            return Double.POSITIVE_INFINITY;
+        }
         for (int j = 0; j < n; j++) {
             if (reaches.x0[j] <= x1
                     && x0 <= reaches.x1[j]
@@ -101,6 +105,7 @@ final class PairCosts {
                     && state.placed[j]) {
                 pair(slot, option, z, j, state.option[j], state.x[j] - x, state.y[j] - y, state.z[j] - z);
                 if ((foundHard | foundMedium) != 0) {
+                    touched[touchedCount++] = j;
                     newHard[j] = foundHard;
                     newMedium[j] = foundMedium;
                     sumHard += foundHard;
@@ -115,6 +120,23 @@ final class PairCosts {
         probedHard = sumHard;
         probedMedium = sumMedium;
         return cost;
+    }
+
+    /** The same again from another change, with the pair costs that were found last. */
+    double plus(double change) {
+        double cost = change;
+        for (int k = 0; k < touchedCount; k++) {
+            cost += state.weights().cost(newHard[touched[k]], newMedium[touched[k]], 0);
+        }
+        return cost;
+    }
+
+    private void forget() {
+        for (int k = 0; k < touchedCount; k++) {
+            newHard[touched[k]] = 0;
+            newMedium[touched[k]] = 0;
+        }
+        touchedCount = 0;
     }
 
     /** The worse of both situations counts, limit by limit, as in the ledger. */
@@ -193,8 +215,7 @@ final class PairCosts {
     }
 
     void clear(int slot) {
-        Arrays.fill(newHard, 0);
-        Arrays.fill(newMedium, 0);
+        forget();
         probedHard = 0;
         probedMedium = 0;
         commit(slot);

@@ -9,8 +9,8 @@ import org.shelterwright.solver.fit.model.Plane;
 public final class Planes {
     private static final int A_ROW = 4;
 
-    /** A constant and four moments in each of two situations. */
-    private static final int FACTORS = 9;
+    /** A constant and the factors of four moments, all in one situation. */
+    private static final int FACTORS = 5;
 
     /** Less than this is rounding (thousandths of a mm or kg). */
     private static final double ROUNDING = 1e-6;
@@ -19,6 +19,7 @@ public final class Planes {
     private final MomentLimits.Register register = new MomentLimits.Register();
     private final List<List<Plane>> ofRow = new ArrayList<>();
     private double[] factors = {};
+    private int[] firstMoment = {};
     private int[] ends = {};
     private boolean[] hard = {};
 
@@ -50,17 +51,19 @@ public final class Planes {
     private void flatten() {
         int count = ofRow.stream().mapToInt(List::size).sum();
         factors = new double[FACTORS * count];
+        firstMoment = new int[count];
         ends = new int[ofRow.size()];
         hard = new boolean[ofRow.size()];
         int at = 0;
         for (int row = 0; row < ofRow.size(); row++) {
             for (Plane plane : ofRow.get(row)) {
-                factors[at] = plane.constant();
-                factors[at + (plane.onStation() ? 1 : 5)] = plane.x();
-                factors[at + (plane.onStation() ? 2 : 6)] = plane.y();
-                factors[at + (plane.onStation() ? 3 : 7)] = plane.z();
-                factors[at + (plane.onStation() ? 4 : 8)] = plane.xy();
-                at += FACTORS;
+                factors[FACTORS * at] = plane.constant();
+                factors[FACTORS * at + 1] = plane.x();
+                factors[FACTORS * at + 2] = plane.y();
+                factors[FACTORS * at + 3] = plane.z();
+                factors[FACTORS * at + 4] = plane.xy();
+                firstMoment[at] = plane.onStation() ? 0 : 4;
+                at++;
             }
             ends[row] = at;
             hard[row] = register.hard(row);
@@ -78,12 +81,17 @@ public final class Planes {
         int at = 0;
         for (int row = 0; row < ends.length; row++) {
             double least = 0;
-            for (; at < ends[row]; at += FACTORS) {
-                double margin = factors[at];
-                for (int i = 1; i < FACTORS; i++) {
-                    margin += factors[at + i] * moments[i - 1];
+            for (; at < ends[row]; at++) {
+                int f = FACTORS * at;
+                int m = firstMoment[at];
+                double margin = factors[f]
+                        + factors[f + 1] * moments[m]
+                        + factors[f + 2] * moments[m + 1]
+                        + factors[f + 3] * moments[m + 2]
+                        + factors[f + 4] * moments[m + 3];
+                if (margin < least) {
+                    least = margin;
                 }
-                least = Math.min(least, margin);
             }
             if (least < -ROUNDING) {
                 sums[hard[row] ? 0 : 1] += Math.max(1, Math.round(-least));

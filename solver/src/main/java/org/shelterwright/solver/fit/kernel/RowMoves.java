@@ -1,7 +1,6 @@
 package org.shelterwright.solver.fit.kernel;
 
 import org.shelterwright.catalog.space.Axis;
-import org.shelterwright.solver.fit.model.Option;
 
 /**
  * Moves of several units that stand in a row, as along a wall: one is pushed and pushes the next ones on, or two change
@@ -82,9 +81,10 @@ final class RowMoves {
      * Lets two slots of a row change places: the outer ends stay, what stands between is moved by the difference of their
      * lengths.
      *
-     * @return false if it came to nothing; the trial must then be undone
+     * @param allowed greatest change of the cost of interest (mm)
+     * @return false if it came to nothing or costs more; the trial must then be undone
      */
-    boolean exchange(int a, int b) {
+    boolean exchange(int a, int b, double allowed) {
         int axis = dice.below(3) == 0 ? 1 : 0;
         if (a == b
                 || state.option[a].berth() != null
@@ -110,7 +110,7 @@ final class RowMoves {
                 return false;
             }
         }
-        return shift(first, axis, to - state.length(first, axis)) && shift(last, axis, from);
+        return shift(first, axis, to - state.length(first, axis)) && shiftLast(last, axis, from, allowed);
     }
 
     /** The slots between two of a row; -1 if there are too many or some cannot move. */
@@ -140,14 +140,24 @@ final class RowMoves {
 
     /** Moves a slot along an axis to the anchor nearest to a place; false if it stays or cannot move. */
     private boolean shift(int slot, int axis, int low) {
-        Option its = state.option[slot];
+        return moves(slot, axis, low)
+                && trial.moveWithGuests(slot, state.optionNumber[slot], place[0], place[1], place[2]);
+    }
+
+    /** The same as the last step; false also if the whole costs more than is allowed. */
+    private boolean shiftLast(int slot, int axis, int low, double allowed) {
+        return moves(slot, axis, low)
+                && trial.moveLast(slot, state.optionNumber[slot], place[0], place[1], place[2], allowed);
+    }
+
+    /** Finds the anchor nearest to a place along an axis; false if the slot is there. */
+    private boolean moves(int slot, int axis, int low) {
         place[0] = state.x[slot];
         place[1] = state.y[slot];
         place[2] = state.z[slot];
         int before = place[axis];
         place[axis] = low;
-        grounds.nearest(its, place);
-        return place[axis] != before
-                && trial.moveWithGuests(slot, state.optionNumber[slot], place[0], place[1], place[2]);
+        grounds.nearest(state.option[slot], place);
+        return place[axis] != before;
     }
 }

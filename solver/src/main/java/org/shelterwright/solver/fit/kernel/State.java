@@ -2,13 +2,10 @@ package org.shelterwright.solver.fit.kernel;
 
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
-import org.shelterwright.catalog.space.QuarterTurn;
-import org.shelterwright.catalog.space.Size;
 import org.shelterwright.solver.fit.model.Amounts;
 import org.shelterwright.solver.fit.model.FitProblem;
 import org.shelterwright.solver.fit.model.Moments;
 import org.shelterwright.solver.fit.model.Option;
-import org.shelterwright.solver.fit.model.Slot;
 import org.shelterwright.solver.fit.model.Spot;
 
 /**
@@ -16,18 +13,9 @@ import org.shelterwright.solver.fit.model.Spot;
  * ({@link #commit}); a scored move that is not made leaves no trace. Amounts are in µm, costs in mm. Not for several
  * threads.
  */
-public final class State {
+public final class State extends Poses {
     private static final long UNPLACED = 1_000_000;
 
-    private final FitProblem problem;
-    private final int n;
-    final Option[] option;
-    final int[] optionNumber;
-    final int[] x;
-    final int[] y;
-    final int[] z;
-    final boolean[] placed;
-    private final int[] guests;
     private final Reaches reaches;
     private final PairCosts pairs;
     private final OwnCosts own;
@@ -43,7 +31,6 @@ public final class State {
     private long overloaded;
     private long waysHard;
     private long waysMedium;
-    private int unplaced;
 
     private int probed = -1;
     private int probedOption;
@@ -51,18 +38,13 @@ public final class State {
     private int probedY;
     private int probedZ;
     private long probedOverload;
+    private long wishChange;
+
+    /** The slot that is seen where it was scored last, not where it is; none if below zero. */
+    private int seen = -1;
 
     public State(FitProblem problem) {
-        this.problem = problem;
-        this.n = problem.size();
-        this.unplaced = n;
-        this.option = new Option[n];
-        this.optionNumber = new int[n];
-        this.x = new int[n];
-        this.y = new int[n];
-        this.z = new int[n];
-        this.placed = new boolean[n];
-        this.guests = new int[n];
+        super(problem);
         this.reaches = new Reaches(problem);
         this.pairs = new PairCosts(problem, this, reaches);
         this.own = new OwnCosts(problem, this);
@@ -71,10 +53,6 @@ public final class State {
         this.totals = new Totals(problem, this);
         this.berths = new BerthLoads(problem, this);
         this.ways = new Ways(this);
-    }
-
-    public FitProblem problem() {
-        return problem;
     }
 
     public Weights weights() {
@@ -86,25 +64,8 @@ public final class State {
         weights = changed;
     }
 
-    public boolean isPlaced(int slot) {
-        return placed[slot];
-    }
-
-    /** Whether nothing is placed. */
-    public boolean isEmpty() {
-        return unplaced == n;
-    }
-
-    public int guestsOf(int slot) {
-        return guests[slot];
-    }
-
-    public QuarterTurn turn(int slot) {
-        return option[slot].turn();
-    }
-
     /** Cost of the whole state at the present prices (mm). */
-    public double cost() {
+    double cost() {
         return weights.cost(
                 hard + overloaded + totals.hard() + waysHard,
                 medium + totals.medium() + waysMedium + ties.over(),
@@ -114,15 +75,9 @@ public final class State {
     /** Amounts of the three levels (µm); a slot without a place counts as much as a metre of overlap. */
     public Amounts score() {
         return new Amounts(
-                hard + overloaded + totals.hard() + waysHard + UNPLACED * unplaced,
+                hard + overloaded + totals.hard() + waysHard + UNPLACED * unplaced(),
                 medium + totals.medium() + waysMedium + ties.over(),
                 soft + wishes.total() + ties.soft() + totals.soft());
-    }
-
-    /** Sets what walking the floor found (µm); it stays until it is set again. */
-    void ways(long hardAmount, long mediumAmount) {
-        waysHard = hardAmount;
-        waysMedium = mediumAmount;
     }
 
     /** Has masses and moments priced by these tangents from now on. */
@@ -151,9 +106,18 @@ public final class State {
             if (!ways.walk(weights, allowed)) {
                 return false;
             }
-            ways(ways.hard(), ways.medium());
+            waysHard = ways.hard();
+            waysMedium = ways.medium();
         }
         return true;
+    }
+
+    /** Walks the floor as it would be after the move that was scored last; what it finds goes with that move. */
+    boolean walkProbed(double allowed) {
+        seen = probed;
+        boolean open = walk(allowed);
+        seen = -1;
+        return open;
     }
 
     /** Cost of what walking the floor found last (mm). */
@@ -166,6 +130,23 @@ public final class State {
         return ways.asked();
     }
 
+    /** The option of a placed slot, as people on the floor see it. */
+    Option seenOption(int slot) {
+        return slot == seen ? problem().slot(slot).options().get(probedOption) : option[slot];
+    }
+
+    int seenX(int slot) {
+        return slot == seen ? probedX : x[slot];
+    }
+
+    int seenY(int slot) {
+        return slot == seen ? probedY : y[slot];
+    }
+
+    int seenZ(int slot) {
+        return slot == seen ? probedZ : z[slot];
+    }
+
     /**
      * Scores putting a slot at a place, or moving it there.
      *
@@ -173,7 +154,7 @@ public final class State {
      * @return change of the cost (mm); infinite if above the bound
      */
     public double probe(int slot, int optionIndex, int px, int py, int pz, double bound) {
-        Option candidate = problem.slot(slot).options().get(optionIndex);
+        Option candidate = problem().slot(slot).options().get(optionIndex);
         probed = slot;
         probedOption = optionIndex;
         probedX = px;
@@ -184,51 +165,65 @@ public final class State {
                 ? weights.cost(pairs.rowHard(slot) + own.hard(slot), pairs.rowMedium(slot) + own.medium(slot), 0)
                 : 0;
         totals.probe(slot, candidate, px, py, pz);
-        ties.probe(slot, candidate, px, py, pz);
         probedOverload = berths.changes(slot, candidate) ? berths.excess(slot, candidate) : overloaded;
-        double change = weights.cost(
-                        own.probedHard() + probedOverload - overloaded + totals.probedHard() - totals.hard(),
-                        own.probedMedium() + totals.probedMedium() - totals.medium() + ties.overChange(),
-                        own.probedSoft()
-                                - own.soft(slot)
-                                + totals.probedSoft()
-                                - totals.soft()
-                                + wishes.probe(slot, candidate, px, py, pz)
-                                + ties.softChange())
-                - before;
-        return change > bound ? Double.POSITIVE_INFINITY : pairs.probe(slot, candidate, px, py, pz, change, bound);
+        wishChange = wishes.probe(slot, candidate, px, py, pz);
+        // Neither ties nor what the totals lack can come out below zero: most moves are too dear before both are known.
+        double least = change(0, 0, -ties.overOf(slot), -ties.softOf(slot)) - before;
+        if (pairs.probe(slot, candidate, px, py, pz, least, bound) > bound) {
+            return Double.POSITIVE_INFINITY;
+        }
+        ties.probe(slot, candidate, px, py, pz);
+        totals.assess();
+        double change =
+                change(totals.probedHard(), totals.probedMedium(), ties.overChange(), ties.softChange()) - before;
+        change = pairs.plus(change);
+        return change > bound ? Double.POSITIVE_INFINITY : change;
+    }
+
+    /** Change of the cost by what was scored, without pairs and with the old own costs of the slot still in it. */
+    private double change(long totalsHard, long totalsMedium, long tiesOver, long tiesSoft) {
+        return weights.cost(
+                own.probedHard() + probedOverload - overloaded + totalsHard - totals.hard(),
+                own.probedMedium() + totalsMedium - totals.medium() + tiesOver,
+                own.probedSoft() - own.soft(probed) + totals.probedSoft() - totals.soft() + wishChange + tiesSoft);
+    }
+
+    /** Change of the cost by the move that was scored last, reckoned from the whole cost; not for slots with guests. */
+    double probedChange() {
+        double after = weights.cost(
+                probedHard() + probedOverload + totals.probedHard() + waysHard,
+                probedMedium() + totals.probedMedium() + waysMedium + ties.over() + ties.overChange(),
+                probedSoft() + wishes.total() + wishChange + ties.soft() + ties.softChange() + totals.probedSoft());
+        return after - cost();
+    }
+
+    private long probedHard() {
+        return hard + own.probedHard() - own.hard(probed) + pairs.probedHard() - pairs.rowHard(probed);
+    }
+
+    private long probedMedium() {
+        return medium + own.probedMedium() - own.medium(probed) + pairs.probedMedium() - pairs.rowMedium(probed);
+    }
+
+    private long probedSoft() {
+        return soft + own.probedSoft() - own.soft(probed);
     }
 
     /** Makes the move that was scored last; its bound must not have been exceeded. */
     public void commit() {
         int slot = probed;
-        Option after = problem.slot(slot).options().get(probedOption);
-        Option.Berth left = placed[slot] ? option[slot].berth() : null;
-        if (left != null) {
-            guests[left.slot()]--;
-        }
-        Option.Berth taken = after.berth();
-        if (taken != null) {
-            guests[taken.slot()]++;
-        }
-        hard += own.probedHard() - own.hard(slot) + pairs.probedHard() - pairs.rowHard(slot);
-        medium += own.probedMedium() - own.medium(slot) + pairs.probedMedium() - pairs.rowMedium(slot);
+        hard = probedHard();
+        medium = probedMedium();
+        soft = probedSoft();
         overloaded = probedOverload;
-        soft += own.probedSoft() - own.soft(slot);
         own.commit(slot);
         pairs.commit(slot);
         wishes.commit();
         ties.commit();
         totals.commit();
-        option[slot] = after;
-        optionNumber[slot] = probedOption;
-        x[slot] = probedX;
-        y[slot] = probedY;
-        z[slot] = probedZ;
-        unplaced -= placed[slot] ? 0 : 1;
-        placed[slot] = true;
-        reaches.set(slot, after, probedX, probedY, probedZ);
-        if (guests[slot] > 0) {
+        stand(slot, probedOption, probedX, probedY, probedZ);
+        reaches.set(slot, option[slot], probedX, probedY, probedZ);
+        if (guestsOf(slot) > 0) {
             soft += own.hostMoved(slot);
         }
     }
@@ -250,35 +245,16 @@ public final class State {
         soft -= own.soft(slot);
         own.clear(slot);
         pairs.clear(slot);
-        placed[slot] = false;
-        unplaced++;
         wishes.remove(slot);
         ties.remove(slot);
         totals.remove(slot);
-        Option.Berth left = option[slot].berth();
-        if (left != null) {
-            guests[left.slot()]--;
-        }
-    }
-
-    /** The spot of a slot; {@code null} if it is not placed. */
-    public @Nullable Spot spot(int slot) {
-        return placed[slot] ? new Spot(optionNumber[slot], x[slot], y[slot], z[slot]) : null;
-    }
-
-    /** The spots of all slots. */
-    public @Nullable Spot[] spots() {
-        @Nullable Spot[] spots = new Spot[n];
-        for (int i = 0; i < n; i++) {
-            spots[i] = spot(i);
-        }
-        return spots;
+        leave(slot);
     }
 
     /** Puts all slots at the given spots, hosts before guests; those without a spot are taken out. */
     public void restore(@Nullable Spot[] spots) {
-        boolean[] done = new boolean[n];
-        for (int i = 0; i < n; i++) {
+        boolean[] done = new boolean[spots.length];
+        for (int i = 0; i < spots.length; i++) {
             restore(i, spots, done);
         }
     }
@@ -293,14 +269,14 @@ public final class State {
             remove(slot);
             return;
         }
-        Option.Berth berth = problem.slot(slot).options().get(spot.option()).berth();
+        Option.Berth berth = problem().slot(slot).options().get(spot.option()).berth();
         if (berth != null) {
             restore(berth.slot(), spots, done);
         }
         put(slot, spot);
     }
 
-    /** Slots that break something, by their own or in a pair (µm, hard and medium together). */
+    /** What a slot breaks, by its own or in a pair (µm, hard and medium together). */
     public long trouble(int slot) {
         return placed[slot]
                 ? own.hard(slot) + own.medium(slot) + pairs.rowHard(slot) + pairs.rowMedium(slot)
@@ -310,39 +286,6 @@ public final class State {
     /** Height of the lowest thing of a slot above the floor (µm). */
     int lowest(int slot) {
         return reaches.z0[slot];
-    }
-
-    /** Low end of the turned size of a slot on an axis, numbered from zero. */
-    int low(int slot, int axis) {
-        return axis == 0 ? x[slot] : axis == 1 ? y[slot] : z[slot];
-    }
-
-    /** High end of the turned size of a slot on an axis. */
-    int high(int slot, int axis) {
-        return low(slot, axis) + length(slot, axis);
-    }
-
-    /** Turned size of a slot on an axis. */
-    int length(int slot, int axis) {
-        Size size = option[slot].size();
-        return axis == 0 ? size.x() : axis == 1 ? size.y() : size.z();
-    }
-
-    /** Whether two slots are there in one situation. */
-    boolean meet(int i, int j) {
-        Slot a = problem.slot(i);
-        Slot b = problem.slot(j);
-        return a.onStation() && b.onStation() || a.onTheRoad() && b.onTheRoad();
-    }
-
-    /** Whether the sizes of two slots overlap on both axes but one. */
-    boolean abreast(int i, int j, int but) {
-        for (int axis = 0; axis < 3; axis++) {
-            if (axis != but && (low(i, axis) >= high(j, axis) || low(j, axis) >= high(i, axis))) {
-                return false;
-            }
-        }
-        return true;
     }
 
     /** The slots that are in one another's way with this one; fills the array and gives their count. */

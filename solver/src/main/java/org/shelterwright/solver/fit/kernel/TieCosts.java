@@ -66,6 +66,24 @@ final class TieCosts {
         return overTotal;
     }
 
+    /** What the ties of one slot count softly. */
+    long softOf(int slot) {
+        long sum = 0;
+        for (int t : ofSlot[slot]) {
+            sum += soft[t];
+        }
+        return sum;
+    }
+
+    /** What the ties of one slot are longer than they may be. */
+    long overOf(int slot) {
+        long sum = 0;
+        for (int t : ofSlot[slot]) {
+            sum += over[t];
+        }
+        return sum;
+    }
+
     /** Change of the soft amount by what was scored last. */
     long softChange() {
         return softChange;

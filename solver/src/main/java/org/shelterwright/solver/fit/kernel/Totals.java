@@ -82,17 +82,19 @@ final class Totals {
     void follow(Planes changed) {
         planes = changed;
         System.arraycopy(sums, 0, probed, 0, sums.length);
+        balance();
         assess();
         commit();
     }
 
+    /** Scores a slot at a place, all but what the limits on moments make of it: {@link #assess} does that. */
     void probe(int slot, Option option, int x, int y, int z) {
         System.arraycopy(sums, 0, probed, 0, sums.length);
         if (state.placed[slot]) {
             add(slot, state.option[slot], state.x[slot], state.y[slot], state.z[slot], -grams[slot]);
         }
         add(slot, option, x, y, z, grams[slot]);
-        assess();
+        balance();
     }
 
     void commit() {
@@ -105,6 +107,7 @@ final class Totals {
     void remove(int slot) {
         System.arraycopy(sums, 0, probed, 0, sums.length);
         add(slot, state.option[slot], state.x[slot], state.y[slot], state.z[slot], -grams[slot]);
+        balance();
         assess();
         commit();
     }
@@ -132,9 +135,13 @@ final class Totals {
     }
 
     /** The centre of mass on the road should lie in the middle and low: a millimetre off counts one, of height a half. */
-    private void assess() {
+    private void balance() {
         long mass = probed[COUNT + MASS];
         probedSoft = mass == 0 ? 0 : Math.abs(probed[COUNT + Y] / mass - middle) + probed[COUNT + Z] / mass / 2;
+    }
+
+    /** Finds what the limits on moments lack by what was scored last. */
+    void assess() {
         if (planes != null) {
             for (int i = 0; i < 4; i++) {
                 moments[i] = probed[X + i];

@@ -12,6 +12,9 @@ import org.shelterwright.solver.fit.model.Spot;
 
 /** A move of several slots that is made step by step and can be undone. */
 final class Trial {
+    /** More than what sums of costs are off by (mm). */
+    private static final double ROUNDING = 1e-3;
+
     private final State state;
     private final Grounds grounds;
     private final List<Integer> slots = new ArrayList<>();
@@ -61,6 +64,25 @@ final class Trial {
         note(slot);
         state.probe(slot, option, x, y, z, Double.POSITIVE_INFINITY);
         state.commit();
+    }
+
+    /**
+     * Moves a slot with all that it carries, as the last step.
+     *
+     * @param allowed greatest change of the cost of interest (mm)
+     * @return false if a guest cannot come along or the whole costs more; the trial must then be undone
+     */
+    boolean moveLast(int slot, int option, int x, int y, int z, double allowed) {
+        if (state.guestsOf(slot) > 0) {
+            return moveWithGuests(slot, option, x, y, z);
+        }
+        double bound = allowed - change() + ROUNDING;
+        if (state.probe(slot, option, x, y, z, bound) > bound) {
+            return false;
+        }
+        note(slot);
+        state.commit();
+        return true;
     }
 
     /**

@@ -76,12 +76,12 @@ public final class BodyTerms {
 
     /** Depth to which solids stand in one solid of the body. */
     public int intrusion(int number, Shape shape, int x, int y, int z) {
-        return Depths.greatest(intrusions[number], shape.solids(), x, y, z);
+        return Depths.greatest(intrusions[number], shape.solids(), shape.hull(), x, y, z);
     }
 
     /** Depth to which solids stand in the way of one leaf. */
     public int doorBlocked(int number, Shape shape, int x, int y, int z) {
-        return Depths.greatest(swings[number], shape.solids(), x, y, z);
+        return Depths.greatest(swings[number], shape.solids(), shape.hull(), x, y, z);
     }
 
     /** Depth to which movable parts move through the way of one leaf, if it is that of an exit. */

@@ -7,13 +7,15 @@ final class Depths {
     /**
      * The greatest depth between any cuboid of one list and any of another.
      *
+     * @param hull the least cuboid that holds the second list
      * @param dx dy, dz shift of the second list against the first (µm)
      * @return depth (µm); zero if nothing overlaps
      */
-    static int greatest(int[] a, int[] b, int dx, int dy, int dz) {
+    static int greatest(int[] a, int[] b, int[] hull, int dx, int dy, int dz) {
         int greatest = 0;
         for (int i = 0; i < a.length; i += 6) {
-            for (int j = 0; j < b.length; j += 6) {
+            boolean near = b.length == 6 || depth(a, i, hull, 0, dx, dy, dz) > 0;
+            for (int j = 0; j < b.length && near; j += 6) {
                 int depth = depth(a, i, b, j, dx, dy, dz);
                 if (depth > greatest) {
                     greatest = depth;

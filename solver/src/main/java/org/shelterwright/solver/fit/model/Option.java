@@ -22,9 +22,12 @@ public final class Option {
     private final Shape road;
     private final boolean steady;
     private final boolean workPlace;
+    private final boolean exitZone;
+    private final boolean swing;
     private final AnchorSet[] anchors;
     private final @Nullable Berth berth;
     private final int[] holes;
+    private final int[] holeReach;
     private final Point centre;
     private final boolean seat;
     private final int[] drawers;
@@ -59,9 +62,12 @@ public final class Option {
         this.road = road;
         this.steady = station.sameParts(road);
         this.workPlace = Arrays.asList(station.purposes()).contains(Purpose.SEAT);
+        this.exitZone = Arrays.asList(station.purposes()).contains(Purpose.EXIT);
+        this.swing = Arrays.asList(station.purposes()).contains(Purpose.SWING);
         this.anchors = anchors;
         this.berth = berth;
         this.holes = holes;
+        this.holeReach = reach(holes);
         this.centre = centre;
         this.seat = seat;
         this.drawers = drawers;
@@ -113,6 +119,16 @@ public final class Option {
         return workPlace;
     }
 
+    /** Whether people go out by it on station. */
+    boolean exitZone() {
+        return exitZone;
+    }
+
+    /** Whether something of it swings or slides out on station. */
+    boolean swing() {
+        return swing;
+    }
+
     /** Whether it fills and keeps free the same on station and on the road. */
     public boolean steady() {
         return steady;
@@ -131,6 +147,23 @@ public final class Option {
     /** Where its fixings meet surfaces, relative to the low corner (three ints each). */
     int[] holes() {
         return holes;
+    }
+
+    /** Low and high ends of where its fixings meet surfaces; if it has none, the low ones are above the high ones. */
+    int[] holeReach() {
+        return holeReach;
+    }
+
+    private static int[] reach(int[] points) {
+        // Half of the range, so that a shift added to it stays within it.
+        int far = Integer.MAX_VALUE / 2;
+        int[] reach = {far, far, far, -far, -far, -far};
+        for (int i = 0; i < points.length; i++) {
+            int axis = i % 3;
+            reach[axis] = Math.min(reach[axis], points[i]);
+            reach[3 + axis] = Math.max(reach[3 + axis], points[i]);
+        }
+        return reach;
     }
 
     /** Centre of mass, relative to the low corner; the middle of the size if it is not known. */

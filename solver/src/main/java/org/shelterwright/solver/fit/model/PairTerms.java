@@ -11,7 +11,9 @@ public final class PairTerms {
 
     /** Depth to which solids of one stand in solids of the other. */
     public static int overlap(Shape a, Shape b, int dx, int dy, int dz) {
-        return Depths.greatest(a.solids(), b.solids(), dx, dy, dz);
+        return Depths.depth(a.hull(), 0, b.hull(), 0, dx, dy, dz) == 0
+                ? 0
+                : Depths.greatest(a.solids(), b.solids(), b.hull(), dx, dy, dz);
     }
 
     /** How many holes of the body both need; only for units that touch or overlap. */
@@ -19,6 +21,9 @@ public final class PairTerms {
         int[] one = a.holes();
         int[] other = b.holes();
         int shared = 0;
+        if (apart(a.holeReach(), b.holeReach(), dx, dy, dz)) {
+            return 0;
+        }
         for (int i = 0; i < one.length; i += 3) {
             for (int j = 0; j < other.length; j += 3) {
                 if (one[i] == other[j] + dx && one[i + 1] == other[j + 1] + dy && one[i + 2] == other[j + 2] + dz) {
@@ -27,6 +32,15 @@ public final class PairTerms {
             }
         }
         return shared;
+    }
+
+    private static boolean apart(int[] a, int[] b, int dx, int dy, int dz) {
+        return a[3] < b[0] + dx
+                || b[3] + dx < a[0]
+                || a[4] < b[1] + dy
+                || b[4] + dy < a[1]
+                || a[5] < b[2] + dz
+                || b[5] + dz < a[2];
     }
 
     /**
@@ -44,7 +58,8 @@ public final class PairTerms {
             if (purpose == Purpose.SEAT && seat || purpose == Purpose.SERVICE && onTop) {
                 continue;
             }
-            for (int j = 0; j < solids.length; j += 6) {
+            boolean near = solids.length == 6 || Depths.depth(zones, i, intruder.hull(), 0, dx, dy, dz) > 0;
+            for (int j = 0; j < solids.length && near; j += 6) {
                 worst = Math.max(worst, Depths.depth(zones, i, solids, j, dx, dy, dz));
             }
         }
@@ -53,12 +68,14 @@ public final class PairTerms {
 
     /** Depth to which solids of an intruder stand where plugs of an owner go; on station. */
     public static int plugsFree(Shape owner, Shape intruder, int dx, int dy, int dz) {
-        return owner.plugs().length == 0 ? 0 : Depths.greatest(owner.plugs(), intruder.solids(), dx, dy, dz);
+        return owner.plugs().length == 0
+                ? 0
+                : Depths.greatest(owner.plugs(), intruder.solids(), intruder.hull(), dx, dy, dz);
     }
 
     /** Depth to which two seat zones share space; a seat drawn up to a work place is no second place. */
     public static int seatsApart(Option a, Option b, int dx, int dy, int dz) {
-        if (a.seat() != b.seat()) {
+        if (a.seat() != b.seat() || !a.workPlace() || !b.workPlace()) {
             return 0;
         }
         int worst = 0;
@@ -81,7 +98,7 @@ public final class PairTerms {
      * @param floor height of the floor, from the low corner of the owner
      */
     public static int seatHeadroom(Option owner, Option other, int needed, int floor, int dx, int dy, int dz) {
-        if (other.seat() || needed == 0) {
+        if (other.seat() || needed == 0 || !owner.workPlace()) {
             return 0;
         }
         int worst = 0;
@@ -106,6 +123,9 @@ public final class PairTerms {
 
     /** Sum of the depths to which movable parts of one move through exit zones of the other. */
     public static int exitsCrossed(Option a, Option b, int dx, int dy, int dz) {
+        if (!(a.exitZone() && b.swing()) && !(a.swing() && b.exitZone())) {
+            return 0;
+        }
         int sum = 0;
         Shape one = a.station();
         Shape other = b.station();

@@ -32,13 +32,18 @@ public final class RackArranger {
     private static final long MOVES_A_PIECE = 3_000;
 
     private final Scene scene;
+    private final RackMemory memory;
     private final Layout layout;
     private final MassModel model;
     private final Map<String, UnitSpec> units = new LinkedHashMap<>();
 
-    /** @param scene of the layout, every unit with a bay placed */
-    public RackArranger(Scene scene) {
+    /**
+     * @param scene of the layout, every unit with a bay placed
+     * @param memory what is known of earlier layouts
+     */
+    public RackArranger(Scene scene, RackMemory memory) {
         this.scene = scene;
+        this.memory = memory;
         this.layout = scene.layout();
         this.model = new MassModel(scene.rules());
         layout.brief().units().forEach(unit -> units.put(unit.id(), unit));
@@ -88,9 +93,12 @@ public final class RackArranger {
             return List.of();
         }
         RackProblem problem = problem(specs, refs, kept);
-        List<Seat> seats = ExactRacks.of(problem)
-                .map(ExactRacks::seats)
-                .orElseGet(() -> new RackSearch(problem).seats(seed, MOVES_A_PIECE * specs.size()));
+        List<Seat> seats = memory.seats(
+                problem,
+                seed,
+                () -> ExactRacks.of(problem)
+                        .map(ExactRacks::seats)
+                        .orElseGet(() -> new RackSearch(problem).seats(seed, MOVES_A_PIECE * specs.size())));
         List<PiecePlace> places = new ArrayList<>();
         for (int i = 0; i < specs.size(); i++) {
             Seat seat = seats.get(i);
