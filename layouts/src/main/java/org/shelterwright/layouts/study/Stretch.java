@@ -43,19 +43,29 @@ final class Stretch {
             throw tooMuch();
         }
         try {
-            return item.but().size(size(item.size())).solids(item.solids().stream()
+            return item.but()
+                    .size(size(item.size()))
+                    .solids(item.solids().stream()
                             .map(one -> new Solid(one.name(), box(one.box()), one.presence()))
-                            .toList()).zones(item.zones().stream()
+                            .toList())
+                    .zones(item.zones().stream()
                             .map(one -> new ClearZone(one.name(), one.purpose(), box(one.box()), one.presence()))
-                            .toList()).movableParts(item.movableParts().stream()
+                            .toList())
+                    .movableParts(item.movableParts().stream()
                             .map(one -> new MovablePart(
                                     one.name(), one.kind(), box(one.sweep()), one.securedBy(), one.hinge()))
-                            .toList()).fixings(item.fixings().stream().map(this::fixing).toList()).mass(mass(item.mass())).patches(item.patches().stream()
+                            .toList())
+                    .fixings(item.fixings().stream().map(this::fixing).toList())
+                    .mass(mass(item.mass()))
+                    .patches(item.patches().stream()
                             .map(one -> new ContactPatch(one.name(), rect(one.area())))
-                            .toList()).supports(item.supports().stream().map(this::support).toList()).ports(item.ports().stream()
+                            .toList())
+                    .supports(item.supports().stream().map(this::support).toList())
+                    .ports(item.ports().stream()
                             .map(one -> new Port(
                                     one.name(), point(one.at()), one.face(), one.cableClass(), one.connector()))
-                            .toList()).stowages(item.stowages().stream()
+                            .toList())
+                    .stowages(item.stowages().stream()
                             .map(one -> new Stowage(
                                     one.name(),
                                     box(one.inside()),
@@ -65,9 +75,11 @@ final class Stretch {
                                     one.lock(),
                                     one.leastC(),
                                     one.mostC()))
-                            .toList()).tanks(item.tanks().stream()
+                            .toList())
+                    .tanks(item.tanks().stream()
                             .map(one -> new Tank(one.name(), share(one.centre()), one.leastKg(), one.fullKg()))
-                            .toList()).build();
+                            .toList())
+                    .build();
         } catch (IllegalArgumentException e) {
             throw tooMuch();
         }

@@ -62,12 +62,15 @@ record Stretch(Axis axis, int old, int now) {
 
     /** Its kept parts; size, solids and the like come from the draft. */
     private Item of(Item item) {
-        return item.but().movableParts(item.movableParts().stream()
+        return item.but()
+                .movableParts(item.movableParts().stream()
                         .map(part -> new MovablePart(
                                 part.name(), part.kind(), box(part.sweep()), part.securedBy(), part.hinge()))
-                        .toList()).patches(item.patches().stream()
+                        .toList())
+                .patches(item.patches().stream()
                         .map(patch -> new ContactPatch(patch.name(), rect(patch.area())))
-                        .toList()).supports(item.supports().stream()
+                        .toList())
+                .supports(item.supports().stream()
                         .map(one -> new Support(
                                 one.name(),
                                 rect(one.area()),
@@ -76,10 +79,12 @@ record Stretch(Axis axis, int old, int now) {
                                 one.ratingKg(),
                                 one.pullOutN(),
                                 one.shearN()))
-                        .toList()).ports(item.ports().stream()
+                        .toList())
+                .ports(item.ports().stream()
                         .map(port -> new Port(
                                 port.name(), point(port.at()), port.face(), port.cableClass(), port.connector()))
-                        .toList()).stowages(item.stowages().stream()
+                        .toList())
+                .stowages(item.stowages().stream()
                         .map(one -> new Stowage(
                                 one.name(),
                                 box(one.inside()),
@@ -89,9 +94,11 @@ record Stretch(Axis axis, int old, int now) {
                                 one.lock(),
                                 one.leastC(),
                                 one.mostC()))
-                        .toList()).tanks(item.tanks().stream()
+                        .toList())
+                .tanks(item.tanks().stream()
                         .map(tank -> new Tank(tank.name(), point(tank.centre()), tank.leastKg(), tank.fullKg()))
-                        .toList()).build();
+                        .toList())
+                .build();
     }
 
     private int along(int value) {
