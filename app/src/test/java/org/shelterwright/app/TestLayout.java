@@ -237,7 +237,18 @@ public final class TestLayout {
         Point centre = size.box().centre();
         items.put(
                 id,
-                Item.named(id, id.replace('-', ' '), kind, material, size, new Mounting(Set.of(surface), null, null, false), new MassData(mass, mass == null ? null : centre, MassBasis.SUPPLIER, null, null, null)).solids(solids).zones(zones).movableParts(parts(kind, size)).build());
+                Item.named(
+                                id,
+                                id.replace('-', ' '),
+                                kind,
+                                material,
+                                size,
+                                new Mounting(Set.of(surface), null, null, false),
+                                new MassData(mass, mass == null ? null : centre, MassBasis.SUPPLIER, null, null, null))
+                        .solids(solids)
+                        .zones(zones)
+                        .movableParts(parts(kind, size))
+                        .build());
     }
 
     private static List<MovablePart> parts(ItemKind kind, Size size) {

@@ -64,7 +64,8 @@ class StartScriptsTest {
 
         assertThat(old.status()).isEqualTo(3);
         assertThat(old.err())
-                .isEqualTo("shelterwright: " + java + " is Java 1.8.0_202; 17 or newer is needed. Set JAVA_HOME to one.\n");
+                .isEqualTo("shelterwright: " + java
+                        + " is Java 1.8.0_202; 17 or newer is needed. Set JAVA_HOME to one.\n");
         assertThat(gone.status()).isEqualTo(3);
         assertThat(gone.err())
                 .isEqualTo("shelterwright: JAVA_HOME is /no where, which holds no bin/java. Set it to a Java 17 or"
@@ -85,15 +86,20 @@ class StartScriptsTest {
         List<String> shell = matches(Pattern.compile("fail \"(.*)\""), shell());
         List<String> batch = matches(Pattern.compile("echo shelterwright: (.*) 1>&2"), batch());
 
-        assertThat(batch).isNotEmpty().allSatisfy(text -> assertThat(shell)
-                .contains(inWordsOfTheShell(text).replace("\"", "").replace("java.exe", "java")));
-        assertThat(batch).as("all but one of links, which a batch file does not follow").hasSize(shell.size() - 1);
+        assertThat(batch)
+                .isNotEmpty()
+                .allSatisfy(text -> assertThat(shell)
+                        .contains(inWordsOfTheShell(text).replace("\"", "").replace("java.exe", "java")));
+        assertThat(batch)
+                .as("all but one of links, which a batch file does not follow")
+                .hasSize(shell.size() - 1);
     }
 
     @Test
     void bothScriptsAskForTheSameJavaAndFailWithTheSameStatus() throws Exception {
         assertThat(matches(Pattern.compile("\"\\$major\" -ge (\\d+)"), shell())).containsExactly("17");
-        assertThat(matches(Pattern.compile("if %own_major% lss (\\d+) "), batch())).containsExactly("17");
+        assertThat(matches(Pattern.compile("if %own_major% lss (\\d+) "), batch()))
+                .containsExactly("17");
         assertThat(matches(Pattern.compile("exit (\\d)"), shell())).containsExactly("3");
         assertThat(matches(Pattern.compile("exit /b (\\S+)"), batch()))
                 .containsExactly("3", "3", "%errorlevel%", "3", "3", "0");
@@ -116,7 +122,8 @@ class StartScriptsTest {
     @Test
     void everyPathOfTheBatchFileStandsInQuotes() throws Exception {
         for (String line : batch()) {
-            String outside = line.startsWith("rem ") ? "" : line.replaceAll("\"=%", "%").replaceAll("\"[^\"]*\"", "");
+            String outside =
+                    line.startsWith("rem ") ? "" : line.replaceAll("\"=%", "%").replaceAll("\"[^\"]*\"", "");
             assertThat(outside)
                     .as(line)
                     .doesNotContain("\"", "%own_home%", "%own_java%", "%own_jdk%", "%JAVA_HOME", "%~dp0");
@@ -179,7 +186,8 @@ class StartScriptsTest {
     }
 
     private static String line(List<String> lines, String start) {
-        List<String> found = lines.stream().filter(line -> line.startsWith(start)).toList();
+        List<String> found =
+                lines.stream().filter(line -> line.startsWith(start)).toList();
         assertThat(found).hasSize(1);
         return found.get(0);
     }

@@ -32,8 +32,7 @@ public final class ItemBuilder {
     private @Nullable Bringing bringing;
     private @Nullable String note;
 
-    ItemBuilder(
-            String id, String name, ItemKind kind, Material material, Size size, Mounting mounting, MassData mass) {
+    ItemBuilder(String id, String name, ItemKind kind, Material material, Size size, Mounting mounting, MassData mass) {
         this.id = id;
         this.name = name;
         this.kind = kind;

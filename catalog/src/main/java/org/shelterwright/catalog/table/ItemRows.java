@@ -133,7 +133,10 @@ final class ItemRows {
         Material material = oneOf(row, Role.MATERIAL, Material.values(), Material.PAINTED_SHEET);
         Surface surface = oneOf(row, Role.MOUNTING, Surface.values(), Surface.FLOOR);
         Mounting mounting = new Mounting(Set.of(surface), null, null, false);
-        return Item.named(id, name, kind, material, size, mounting, mass(row, name)).stackingKg(row.mass(Role.STACKING)).note(row.text(Role.NOTE)).build();
+        return Item.named(id, name, kind, material, size, mounting, mass(row, name))
+                .stackingKg(row.mass(Role.STACKING))
+                .note(row.text(Role.NOTE))
+                .build();
     }
 
     private MassData mass(RowReader row, String name) {

@@ -95,7 +95,15 @@ public record RoomLeft(
 
     /** The layout with something of that size, without mass, standing there. */
     private static Layout probed(Layout layout, Box box) {
-        Item item = Item.named(PROBE, "Something new", ItemKind.CRATE, Material.STEEL, size(box), new Mounting(Set.of(Surface.FLOOR), null, null, false, null), new MassData(null, null, MassBasis.ESTIMATED, null, null, null)).build();
+        Item item = Item.named(
+                        PROBE,
+                        "Something new",
+                        ItemKind.CRATE,
+                        Material.STEEL,
+                        size(box),
+                        new Mounting(Set.of(Surface.FLOOR), null, null, false, null),
+                        new MassData(null, null, MassBasis.ESTIMATED, null, null, null))
+                .build();
         List<UnitSpec> units = new ArrayList<>(layout.brief().units());
         units.add(new UnitSpec(PROBE, "Something new", PROBE, PROBE));
         Brief brief = layout.brief().withUnits(units);

@@ -179,6 +179,19 @@ class BoltDownPlanTest {
 
     private static Item upTo(int height, Item old) {
         Size size = new Size(old.size().x(), old.size().y(), height);
-        return old.but().size(size).solids(List.of(new Solid("block", size.box(), Presence.ALWAYS))).zones(List.of()).movableParts(List.of()).patches(List.of()).supports(List.of()).stackingKg(null).stowages(List.of()).tanks(List.of()).interior(null).bringing(null).note(null).build();
+        return old.but()
+                .size(size)
+                .solids(List.of(new Solid("block", size.box(), Presence.ALWAYS)))
+                .zones(List.of())
+                .movableParts(List.of())
+                .patches(List.of())
+                .supports(List.of())
+                .stackingKg(null)
+                .stowages(List.of())
+                .tanks(List.of())
+                .interior(null)
+                .bringing(null)
+                .note(null)
+                .build();
     }
 }

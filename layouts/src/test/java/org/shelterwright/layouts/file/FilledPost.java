@@ -57,7 +57,10 @@ public final class FilledPost {
                 List.of(new PowerStrip("strip A", "230 V ac", 10, 6)));
         Stowage drawer =
                 new Stowage("drawer", Box.ofMm(50, 50, 50, 350, 350, 200), 10, null, null, "latch", null, null);
-        return old.but().stowages(List.of(drawer)).interior(new Interior(MassData.of(50, Point.ofMm(300, 300, 500), MassBasis.WEIGHED), List.of(bay))).build();
+        return old.but()
+                .stowages(List.of(drawer))
+                .interior(new Interior(MassData.of(50, Point.ofMm(300, 300, 500), MassBasis.WEIGHED), List.of(bay)))
+                .build();
     }
 
     private static Map<String, Piece> kinds(Piece... pieces) {

@@ -55,7 +55,10 @@ class SubjectListsTest {
         List<Class<?>> listed = new ArrayList<>();
         limits.forEach(limit -> listed.add(limit.getClass()));
 
-        assertThat(limits).as(subject).extracting(Limit::subject).containsOnly(limits.get(0).subject());
+        assertThat(limits)
+                .as(subject)
+                .extracting(Limit::subject)
+                .containsOnly(limits.get(0).subject());
         assertThat(limits).as(subject).allSatisfy(limit -> {
             assertThat(limit.id()).matches("[a-z]+(-[a-z]+)*\\.[a-z0-9]+(-[a-z0-9]+)*");
             assertThat(limit.title()).isNotBlank();
@@ -64,12 +67,14 @@ class SubjectListsTest {
     }
 
     private static List<Class<?>> limitClassesUnder(Class<?> list) throws IOException, URISyntaxException {
-        Path classes = Path.of(list.getProtectionDomain().getCodeSource().getLocation().toURI());
+        Path classes =
+                Path.of(list.getProtectionDomain().getCodeSource().getLocation().toURI());
         Path folder = classes.resolve(list.getPackageName().replace('.', '/'));
         try (Stream<Path> files = Files.walk(folder)) {
             return files.map(file -> classes.relativize(file).toString())
                     .filter(name -> name.endsWith(".class") && !name.endsWith("package-info.class"))
-                    .map(name -> load(name.substring(0, name.length() - ".class".length()).replace(File.separatorChar, '.')))
+                    .map(name -> load(
+                            name.substring(0, name.length() - ".class".length()).replace(File.separatorChar, '.')))
                     .filter(one -> Limit.class.isAssignableFrom(one) && !Modifier.isAbstract(one.getModifiers()))
                     .<Class<?>>map(one -> one)
                     .toList();

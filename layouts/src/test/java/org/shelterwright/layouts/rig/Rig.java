@@ -175,7 +175,17 @@ public final class Rig {
     }
 
     public static Item item(String id, Size size, MassData mass, List<ContactPatch> patches, Tank... tanks) {
-        return Item.named(id, id, ItemKind.OTHER, Material.STEEL, size, new Mounting(Set.of(Surface.values()), null, null, true), mass).patches(patches).tanks(List.of(tanks)).build();
+        return Item.named(
+                        id,
+                        id,
+                        ItemKind.OTHER,
+                        Material.STEEL,
+                        size,
+                        new Mounting(Set.of(Surface.values()), null, null, true),
+                        mass)
+                .patches(patches)
+                .tanks(List.of(tanks))
+                .build();
     }
 
     public Layout layout() {

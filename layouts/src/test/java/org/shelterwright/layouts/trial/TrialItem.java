@@ -221,6 +221,28 @@ public final class TrialItem {
     }
 
     public Item build() {
-        return Item.named(id, id, kind, Material.STEEL, size, new Mounting(surfaces, lowestAbove, highestAbove, loose, roadHoldN), mass).solids(solids).zones(zones).movableParts(movableParts).fixings(fixings).turns(turns).supports(supports).stackingKg(stackingKg).ports(ports).power(power).plant(plant).stowages(stowages).tanks(tanks).interior(interior).bringing(bringing).build();
+        return Item.named(
+                        id,
+                        id,
+                        kind,
+                        Material.STEEL,
+                        size,
+                        new Mounting(surfaces, lowestAbove, highestAbove, loose, roadHoldN),
+                        mass)
+                .solids(solids)
+                .zones(zones)
+                .movableParts(movableParts)
+                .fixings(fixings)
+                .turns(turns)
+                .supports(supports)
+                .stackingKg(stackingKg)
+                .ports(ports)
+                .power(power)
+                .plant(plant)
+                .stowages(stowages)
+                .tanks(tanks)
+                .interior(interior)
+                .bringing(bringing)
+                .build();
     }
 }

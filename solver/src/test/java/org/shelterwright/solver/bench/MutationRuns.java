@@ -53,8 +53,8 @@ final class MutationRuns {
         Map<String, Score> scores = new TreeMap<>();
         folders.stream().flatMap(MutationRuns::reports).forEach(report -> read(report, scores));
         if (scores.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "There is no mutations.xml below " + folders + ". Run the mutations first: DEVELOPERS.md, \"Test\".");
+            throw new IllegalArgumentException("There is no mutations.xml below " + folders
+                    + ". Run the mutations first: DEVELOPERS.md, \"Test\".");
         }
         Table table = new Table("subject", "classes", "mutants", "found", "of them reached by no test", "score (%)");
         scores.forEach((name, score) -> table.add(score.row(name)));

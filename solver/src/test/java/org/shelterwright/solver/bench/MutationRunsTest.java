@@ -17,8 +17,14 @@ class MutationRunsTest {
 
     @Test
     void scoresAreAddedUpBySubjectOverAllReports() throws Exception {
-        write("a/mutations.xml", mutation("heat.Cooling", "KILLED", true), mutation("heat.Cooling$1", "SURVIVED", false));
-        write("b/mutations.xml", mutation("heat.Heating", "NO_COVERAGE", false), mutation("heat.Heating", "TIMED_OUT", true));
+        write(
+                "a/mutations.xml",
+                mutation("heat.Cooling", "KILLED", true),
+                mutation("heat.Cooling$1", "SURVIVED", false));
+        write(
+                "b/mutations.xml",
+                mutation("heat.Heating", "NO_COVERAGE", false),
+                mutation("heat.Heating", "TIMED_OUT", true));
 
         String text = runs.text(List.of(folder, folder.resolve("none")));
 
@@ -49,8 +55,8 @@ class MutationRunsTest {
     }
 
     private static String mutation(String of, String status, boolean detected) {
-        return "<mutation detected='" + detected + "' status='" + status + "'><mutatedClass>org.shelterwright.layouts.ledger."
-                + of + "</mutatedClass></mutation>";
+        return "<mutation detected='" + detected + "' status='" + status
+                + "'><mutatedClass>org.shelterwright.layouts.ledger." + of + "</mutatedClass></mutation>";
     }
 
     private void write(String name, String... mutations) throws Exception {

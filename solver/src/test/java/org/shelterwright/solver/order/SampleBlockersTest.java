@@ -127,7 +127,12 @@ class SampleBlockersTest {
         Size size = new Size(mm * 1000, old.size().y(), old.size().z());
         items.put(
                 id,
-                Item.named(old.id(), old.name(), old.kind(), old.material(), size, old.mounting(), old.mass()).solids(List.of(new Solid("block", new Box(0, 0, 0, size.x(), size.y(), size.z()), Presence.ALWAYS))).fixings(old.fixings()).turns(old.turns()).build());
+                Item.named(old.id(), old.name(), old.kind(), old.material(), size, old.mounting(), old.mass())
+                        .solids(List.of(
+                                new Solid("block", new Box(0, 0, 0, size.x(), size.y(), size.z()), Presence.ALWAYS)))
+                        .fixings(old.fixings())
+                        .turns(old.turns())
+                        .build());
         Parts parts = layout.parts();
         return layout.withAsked(layout.brief(), new Parts(parts.body(), parts.carrier(), parts.trailer(), items));
     }

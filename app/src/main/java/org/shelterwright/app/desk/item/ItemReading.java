@@ -190,7 +190,20 @@ public record ItemReading(Optional<Item> item, Map<String, String> faults, List<
                 List<Fixing> fixings) {
             Item base = draft.base();
             String note = draft.text(Figure.NOTE);
-            return base.but().name(name).kind(draft.kind()).material(draft.material()).size(size).solids(solids).zones(zones).fixings(fixings).mounting(mounting).turns(draft.turns()).mass(mass).stackingKg(stacking).note(note.isEmpty() ? null : note).build();
+            return base.but()
+                    .name(name)
+                    .kind(draft.kind())
+                    .material(draft.material())
+                    .size(size)
+                    .solids(solids)
+                    .zones(zones)
+                    .fixings(fixings)
+                    .mounting(mounting)
+                    .turns(draft.turns())
+                    .mass(mass)
+                    .stackingKg(stacking)
+                    .note(note.isEmpty() ? null : note)
+                    .build();
         }
     }
 }

@@ -20,7 +20,15 @@ public final class NewItem {
 
     /** A plain box on the floor of which nothing else is known. */
     public static Item blank() {
-        return Item.named("new-item", "New item", ItemKind.OTHER, Material.PAINTED_SHEET, Size.ofMm(600, 600, 600), new Mounting(EnumSet.of(Surface.FLOOR), null, null, false), new MassData(null, null, MassBasis.ESTIMATED, null, null, null)).build();
+        return Item.named(
+                        "new-item",
+                        "New item",
+                        ItemKind.OTHER,
+                        Material.PAINTED_SHEET,
+                        Size.ofMm(600, 600, 600),
+                        new Mounting(EnumSet.of(Surface.FLOOR), null, null, false),
+                        new MassData(null, null, MassBasis.ESTIMATED, null, null, null))
+                .build();
     }
 
     /** The same item under an id made from its name that nobody has. */

@@ -79,7 +79,12 @@ class CarryTest {
     void whatCanBeMountedNowhereIsRefused() {
         Item rack = start.parts().item("rack-19-34u");
         Size huge = Size.ofMm(9000, 9000, 9000);
-        session.apply(new ChangeItem(Item.named(rack.id(), rack.name(), rack.kind(), rack.material(), huge, rack.mounting(), rack.mass()).fixings(rack.fixings()).turns(rack.turns()).ports(rack.ports()).build()));
+        session.apply(new ChangeItem(
+                Item.named(rack.id(), rack.name(), rack.kind(), rack.material(), huge, rack.mounting(), rack.mass())
+                        .fixings(rack.fixings())
+                        .turns(rack.turns())
+                        .ports(rack.ports())
+                        .build()));
 
         assertThatThrownBy(() -> Carry.take(session, "rack-1"))
                 .hasMessage(

@@ -57,7 +57,8 @@ final class ForkPockets extends StoodLimit {
                     || mouths.get(0).at().x() == mouths.get(1).at().x()) {
                 return draft.mend("State two fork pockets for each side from which forks go in.")
                         .notAssessed(Wording.count(mouths.size(), "fork pocket") + " at y "
-                                + Amounts.mm(Lengths.metres(mouths.get(0).at().y())) + ": two, side by side, share a load.");
+                                + Amounts.mm(Lengths.metres(mouths.get(0).at().y()))
+                                + ": two, side by side, share a load.");
             }
             sides.add(new Side(mouths.get(0), mouths.get(1)));
         }

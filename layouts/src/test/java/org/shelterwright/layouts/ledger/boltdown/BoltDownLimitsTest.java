@@ -18,8 +18,8 @@ import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.LimitBook;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
-import org.shelterwright.layouts.rules.RuleSets;
 import org.shelterwright.layouts.rules.Figure;
+import org.shelterwright.layouts.rules.RuleSets;
 import org.shelterwright.layouts.rules.Rules;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.layouts.trial.Trial;
@@ -224,7 +224,8 @@ class BoltDownLimitsTest {
 
     @Test
     void oneUnitComesInByItself() {
-        Row row = rows(Trial.in(body).floor("rack", rack, 3200, 700), new InOrder(), "rack").get(0);
+        Row row = rows(Trial.in(body).floor("rack", rack, 3200, 700), new InOrder(), "rack")
+                .get(0);
 
         assertThat(row.finding()).isEqualTo("The one unit comes in.");
         assertThat(row.verdict()).isEqualTo(Verdict.MET);
@@ -240,11 +241,14 @@ class BoltDownLimitsTest {
 
         List<Row> rows = rows(trial, new InOrder(), "table", "bench", "rack");
 
-        assertThat(rows).filteredOn(row -> row.units().get(0).equals("rack")).singleElement().satisfies(row -> {
-            assertThat(row.demand()).isEqualTo(2.0);
-            assertThat(row.finding()).isEqualTo("Rack does not come in past Table and Bench.");
-            assertThat(row.mend()).isEqualTo("Bring it in before Table and Bench, or move them.");
-        });
+        assertThat(rows)
+                .filteredOn(row -> row.units().get(0).equals("rack"))
+                .singleElement()
+                .satisfies(row -> {
+                    assertThat(row.demand()).isEqualTo(2.0);
+                    assertThat(row.finding()).isEqualTo("Rack does not come in past Table and Bench.");
+                    assertThat(row.mend()).isEqualTo("Bring it in before Table and Bench, or move them.");
+                });
     }
 
     @Test
@@ -261,8 +265,8 @@ class BoltDownLimitsTest {
     void whatIsSetBeforeOthersAndIsSoIsCounted() {
         BoltDownOrder order = BoltDownOrder.of(List.of("rack", "table"))
                 .withBefore(List.of(new Before("rack", "table", null), new Before("rack", "gone", null)));
-        BoltDownOrder turned = BoltDownOrder.of(List.of("table", "rack"))
-                .withBefore(List.of(new Before("rack", "table", null)));
+        BoltDownOrder turned =
+                BoltDownOrder.of(List.of("table", "rack")).withBefore(List.of(new Before("rack", "table", null)));
 
         Row held = rows(behindTable(), new SetBefore(), order).get(0);
         Row broken = rows(behindTable(), new SetBefore(), turned).get(0);
@@ -291,8 +295,7 @@ class BoltDownLimitsTest {
                         + " reach.");
         assertThat(row.demand()).isEqualTo(2.0);
         assertThat(row.capacity()).isEqualTo(1.0);
-        assertThat(row.mend())
-                .isEqualTo("Leave room beside it, or state the tool zone of the fixing in the catalog.");
+        assertThat(row.mend()).isEqualTo("Leave room beside it, or state the tool zone of the fixing in the catalog.");
     }
 
     @Test
@@ -316,10 +319,13 @@ class BoltDownLimitsTest {
         List<Row> rows = rows(trial, new LiftHeld(), "light", "heavy", "odd");
 
         assertThat(rows).extracting(Row::verdict).containsExactlyInAnyOrder(Verdict.MET, Verdict.NOT_ASSESSED);
-        assertThat(rows).filteredOn(row -> row.verdict() == Verdict.MET).singleElement().satisfies(row -> {
-            assertThat(row.units()).containsExactly("heavy");
-            assertThat(row.mend()).isNull();
-        });
+        assertThat(rows)
+                .filteredOn(row -> row.verdict() == Verdict.MET)
+                .singleElement()
+                .satisfies(row -> {
+                    assertThat(row.units()).containsExactly("heavy");
+                    assertThat(row.mend()).isNull();
+                });
     }
 
     private Trial serviced(int moved) {
@@ -348,7 +354,8 @@ class BoltDownLimitsTest {
         assertThat(allowed.verdict()).isEqualTo(Verdict.MET);
         assertThat(allowed.units()).containsExactly("rack", "table");
         assertThat(allowed.finding())
-                .isEqualTo("Rack comes out once Table is out. Taking out takes about 24 min, putting in again as long.");
+                .isEqualTo(
+                        "Rack comes out once Table is out. Taking out takes about 24 min, putting in again as long.");
         assertThat(exact.verdict()).isEqualTo(Verdict.CLOSE);
         assertThat(exact.mend()).isNull();
         assertThat(broken.verdict()).isEqualTo(Verdict.BROKEN);
@@ -375,16 +382,17 @@ class BoltDownLimitsTest {
         assertThat(free.finding()).isEqualTo("Rack comes out with nothing moved first.");
         assertThat(free.demand()).isZero();
         assertThat(never.verdict()).isEqualTo(Verdict.BROKEN);
-        assertThat(never.finding())
-                .isEqualTo("Wide does not come out at all: see the rows on openings and overlaps.");
+        assertThat(never.finding()).isEqualTo("Wide does not come out at all: see the rows on openings and overlaps.");
     }
 
     @Test
     void withoutServiceOrFigureNothingIsTakenOut() {
-        Row nothing = rows(Trial.in(body).floor("rack", rack, 3200, 700), new ComesOut(), "rack").get(0);
+        Row nothing = rows(Trial.in(body).floor("rack", rack, 3200, 700), new ComesOut(), "rack")
+                .get(0);
         TrialItem powered = TrialItem.of("rack", 800, 600, 1800)
                 .power(new Power("230 V ac", 100, null, null, null, null, null, null));
-        Row unset = rows(Trial.in(body).floor("rack", powered, 3200, 700), new ComesOut(), "rack").get(0);
+        Row unset = rows(Trial.in(body).floor("rack", powered, 3200, 700), new ComesOut(), "rack")
+                .get(0);
 
         assertThat(nothing.doesNotApply()).isTrue();
         assertThat(unset.verdict()).isEqualTo(Verdict.NOT_ASSESSED);

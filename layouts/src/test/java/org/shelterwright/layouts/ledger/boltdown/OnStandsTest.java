@@ -35,7 +35,9 @@ class OnStandsTest {
     private static Row row(Rig rig, String... order) {
         var layout = rig.layout().withBoltDown(BoltDownOrder.of(List.of(order)));
         Scene scene = Scene.of(layout, Rules.of(layout.brief(), List.of()));
-        return LedgerBuilder.full(new LimitBook(List.of(new OnStands())), scene).rows().get(0);
+        return LedgerBuilder.full(new LimitBook(List.of(new OnStands())), scene)
+                .rows()
+                .get(0);
     }
 
     /** 1000 kg at x 3500 bring the centre half of the 1500 mm ahead; as much at x 500 brings it back (by hand). */

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 import static org.shelterwright.layouts.ledger.cables.CablePost.at;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
-import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Box;
+import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.brief.Duty;
 import org.shelterwright.layouts.brief.Wire;
 import org.shelterwright.layouts.check.Checker;
@@ -359,7 +359,10 @@ class CableLimitsTest {
         Point b = at(3300, 0, 900);
         return new CablePost()
                 .power("w1", "supply-3x1.5", null)
-                .route("w1", "supply-3x1.5", Run.free(List.of(a, a.plus(new Point(0, 0, up)), b.plus(new Point(0, 0, up)), b)));
+                .route(
+                        "w1",
+                        "supply-3x1.5",
+                        Run.free(List.of(a, a.plus(new Point(0, 0, up)), b.plus(new Point(0, 0, up)), b)));
     }
 
     @Test
@@ -434,10 +437,14 @@ class CableLimitsTest {
         post.byTray("w1", "battery-2x50", "power tray", 300, 1800);
         double share = Math.PI / 4 * 27 * 27 / 1000;
 
-        assertThat(post.limit("cables.tray-fill", share + 1e-12).row("cables.fill").verdict())
+        assertThat(post.limit("cables.tray-fill", share + 1e-12)
+                        .row("cables.fill")
+                        .verdict())
                 .isEqualTo(Verdict.CLOSE);
         assertThat(post.row("cables.fill").finding()).endsWith(": 0 mm² are left.");
-        assertThat(post.limit("cables.tray-fill", share - 1e-9).row("cables.fill").verdict())
+        assertThat(post.limit("cables.tray-fill", share - 1e-9)
+                        .row("cables.fill")
+                        .verdict())
                 .isEqualTo(Verdict.BROKEN);
         assertThat(post.row("cables.fill").units()).containsExactly("rack-1", "rack-2");
     }
@@ -515,8 +522,7 @@ class CableLimitsTest {
         CablePost post = new CablePost();
         for (int i = 1; i <= count; i++) {
             String id = "w" + i;
-            post.wire(new Wire(
-                    id, "rack-1/aerial", "rack-2/aerial", "rf-50-5", null, null, duty, null, null, null));
+            post.wire(new Wire(id, "rack-1/aerial", "rack-2/aerial", "rf-50-5", null, null, duty, null, null, null));
             post.byTray(id, "rf-50-5", "signal tray", 400, 1900);
         }
         return post;
@@ -530,8 +536,9 @@ class CableLimitsTest {
         assertThat(one.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
         assertThat(one.units()).containsExactly("rack-1", "rack-2");
         assertThat(one.finding())
-                .isEqualTo("The frequency and the greatest loss of wire w1 are not known. Give frequencyMHz and lossDb in"
-                        + " its duty.");
+                .isEqualTo(
+                        "The frequency and the greatest loss of wire w1 are not known. Give frequencyMHz and lossDb in"
+                                + " its duty.");
         assertThat(two.finding()).endsWith(" in its duty. (and 1 wire more)");
     }
 
@@ -543,7 +550,9 @@ class CableLimitsTest {
                 .demand());
 
         assertThat(loss).isCloseTo(0.924, within(0.002));
-        assertThat(aerials(1, new Duty(null, null, null, null, 150.0, loss)).row("cables.loss").verdict())
+        assertThat(aerials(1, new Duty(null, null, null, null, 150.0, loss))
+                        .row("cables.loss")
+                        .verdict())
                 .isEqualTo(Verdict.CLOSE);
         assertThat(aerials(1, new Duty(null, null, null, null, 150.0, loss - 1e-6))
                         .row("cables.loss")
@@ -560,12 +569,22 @@ class CableLimitsTest {
         assertThat(RunsClear.depth(at(100, 10, 18), at(0, 10, 18), solid)).isEqualTo(10_000);
         assertThat(RunsClear.depth(at(0, 35, 18), at(100, 35, 18), solid)).isEqualTo(5_000);
         assertThat(RunsClear.depth(at(0, 20, 27), at(100, 20, 27), solid)).isEqualTo(3_000);
-        assertThat(RunsClear.depth(at(0, 40, 18), at(100, 40, 18), solid)).as("on its face").isZero();
-        assertThat(RunsClear.depth(at(0, 50, 18), at(100, 50, 18), solid)).as("beside it").isZero();
-        assertThat(RunsClear.depth(at(0, 10, 18), at(20, 10, 18), solid)).as("up to it").isZero();
-        assertThat(RunsClear.depth(at(50, 10, 18), at(90, 10, 18), solid)).as("from it").isZero();
+        assertThat(RunsClear.depth(at(0, 40, 18), at(100, 40, 18), solid))
+                .as("on its face")
+                .isZero();
+        assertThat(RunsClear.depth(at(0, 50, 18), at(100, 50, 18), solid))
+                .as("beside it")
+                .isZero();
+        assertThat(RunsClear.depth(at(0, 10, 18), at(20, 10, 18), solid))
+                .as("up to it")
+                .isZero();
+        assertThat(RunsClear.depth(at(50, 10, 18), at(90, 10, 18), solid))
+                .as("from it")
+                .isZero();
         assertThat(RunsClear.depth(at(0, 10, 18), at(21, 10, 18), solid)).isEqualTo(10_000);
-        assertThat(RunsClear.depth(at(30, 10, 0), at(30, 10, 10), solid)).as("up into it").isEqualTo(10_000);
+        assertThat(RunsClear.depth(at(30, 10, 0), at(30, 10, 10), solid))
+                .as("up into it")
+                .isEqualTo(10_000);
         assertThat(CableLimits.passes(at(0, 10, 18), at(100, 10, 18), solid)).isTrue();
         assertThat(CableLimits.passes(at(0, 40, 18), at(100, 40, 18), solid)).isFalse();
     }
@@ -587,8 +606,7 @@ class CableLimitsTest {
     @Test
     void aWireWhoseCableIsNotChosenYetIsNotAssessed() {
         CablePost post = new CablePost()
-                .wire(new Wire(
-                        "w1", "rack-1/power", "rack-2/power", null, null, "supply-3", null, null, null, null));
+                .wire(new Wire("w1", "rack-1/power", "rack-2/power", null, null, "supply-3", null, null, null, null));
 
         assertThat(post.row("cables.connectors").verdict()).isEqualTo(Verdict.NOT_ASSESSED);
         assertThat(post.row("cables.connectors").finding())
@@ -629,7 +647,10 @@ class CableLimitsTest {
             assertThat(row.title()).isEqualTo("Routes of wires, w2");
             assertThat(row.mend()).isEqualTo("Route the wires: shelterwright route FILE.");
         });
-        assertThat(new CablePost().power("w1", "supply-3x1.5", null).row("cables.panel").doesNotApply())
+        assertThat(new CablePost()
+                        .power("w1", "supply-3x1.5", null)
+                        .row("cables.panel")
+                        .doesNotApply())
                 .isTrue();
     }
 

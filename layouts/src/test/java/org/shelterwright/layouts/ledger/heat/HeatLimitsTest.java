@@ -12,8 +12,8 @@ import org.shelterwright.catalog.item.Converter;
 import org.shelterwright.catalog.item.Current;
 import org.shelterwright.catalog.item.Plant;
 import org.shelterwright.layouts.brief.Activity;
-import org.shelterwright.layouts.brief.Weather;
 import org.shelterwright.layouts.brief.Supply.Kind;
+import org.shelterwright.layouts.brief.Weather;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
@@ -266,8 +266,7 @@ class HeatLimitsTest {
         Row fresh = test.row(new FreshAir());
 
         assertThat(fresh.units()).containsExactly("cooler");
-        assertThat(fresh.mend())
-                .isEqualTo("Bring in at least 30 m³/h more outside air, or have fewer people inside.");
+        assertThat(fresh.mend()).isEqualTo("Bring in at least 30 m³/h more outside air, or have fewer people inside.");
         assertThat(test.row(new Heating()).units()).containsExactly("heater");
         assertThat(test.row(new Cooling()).units()).isEmpty();
     }

@@ -161,7 +161,8 @@ class LiftingLimitsTest {
     @Test
     void theWeakestEyeGovernsThoughItsLegPullsLess() {
         // given a centre nearer to the eyes 1 and 2, and an eye 4 of half their strength
-        Row row = eyes(new Rig().cube("load", 2000, 1300, 500, 0), 20_000.0, 10_000.0).row(limit("lifting.eye"));
+        Row row = eyes(new Rig().cube("load", 2000, 1300, 500, 0), 20_000.0, 10_000.0)
+                .row(limit("lifting.eye"));
 
         assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
         assertThat(row.finding()).startsWith("The leg at eye 4 pulls with ");
@@ -175,9 +176,13 @@ class LiftingLimitsTest {
         assertThat(row.mend())
                 .matches("Bring the centre of mass within \\d+ mm of the middle of the eyes, or take steeper legs\\.");
         int allowedMm = Integer.parseInt(Objects.requireNonNull(row.mend()).replaceAll("\\D+", ""));
-        assertThat(rig(2000, 2000 - allowedMm + 1, 16_000.0).row(limit("lifting.eye")).verdict())
+        assertThat(rig(2000, 2000 - allowedMm + 1, 16_000.0)
+                        .row(limit("lifting.eye"))
+                        .verdict())
                 .isEqualTo(Verdict.CLOSE);
-        assertThat(rig(2000, 2000 - allowedMm - 1, 16_000.0).row(limit("lifting.eye")).verdict())
+        assertThat(rig(2000, 2000 - allowedMm - 1, 16_000.0)
+                        .row(limit("lifting.eye"))
+                        .verdict())
                 .isEqualTo(Verdict.BROKEN);
     }
 
@@ -202,15 +207,18 @@ class LiftingLimitsTest {
     void aBodyThatHangsNearlyLevelNeedsNoMend() {
         double hook = Math.hypot(2, 1) * Math.sqrt(3);
         double tilt = Math.toDegrees(Math.atan(0.4 / (hook + 2 - 0.5)));
-        Row within = rig(2000, 1600, 20_000.0).limit(Figure.LIFT_TILT, tilt + 1e-6).row(limit("lifting.tilt"));
-        Row over = rig(2000, 1600, 20_000.0).limit(Figure.LIFT_TILT, tilt - 1e-6).row(limit("lifting.tilt"));
+        Row within =
+                rig(2000, 1600, 20_000.0).limit(Figure.LIFT_TILT, tilt + 1e-6).row(limit("lifting.tilt"));
+        Row over =
+                rig(2000, 1600, 20_000.0).limit(Figure.LIFT_TILT, tilt - 1e-6).row(limit("lifting.tilt"));
 
         assertThat(within.verdict()).isEqualTo(Verdict.CLOSE);
         assertThat(within.mend()).isNull();
         assertThat(over.verdict()).isEqualTo(Verdict.BROKEN);
         assertThat(over.mend())
-                .isEqualTo("Make the legs of unequal length, with the hook above the centre of mass, or move mass towards"
-                        + " the middle of the eyes.");
+                .isEqualTo(
+                        "Make the legs of unequal length, with the hook above the centre of mass, or move mass towards"
+                                + " the middle of the eyes.");
     }
 
     /** 29 CFR 1910.184 and ASME B30.9: no leg below 30°. Legs of √5 / cos 30° reach eyes √5 m off at just that angle. */
@@ -259,8 +267,8 @@ class LiftingLimitsTest {
                 .cube("load", 2000, 1500, 500, 0);
         int number = 1;
         for (int[] at : new int[][] {{0, 0}, {0, 2000}, {4000, 0}, {4000, 1999}}) {
-            askew.provision(new Provision(
-                    "eye " + number++, Provision.Use.LIFTING, Point.ofMm(at[0], at[1], 2000), 20_000.0));
+            askew.provision(
+                    new Provision("eye " + number++, Provision.Use.LIFTING, Point.ofMm(at[0], at[1], 2000), 20_000.0));
         }
 
         assertThat(withLow.row(limit("lifting.eye")).verdict()).isEqualTo(Verdict.MET);

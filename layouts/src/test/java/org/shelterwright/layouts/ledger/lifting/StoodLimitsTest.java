@@ -171,8 +171,7 @@ class StoodLimitsTest {
                 .row(limit("lifting.stand"));
 
         assertThat(Objects.requireNonNull(row.demand())).isCloseTo(0.75 * WEIGHT_KN, within(1e-6));
-        assertThat(row.finding())
-                .isEqualTo("Off its carrier the stand at pad 0 0 bears up to 75 % of 2000 kg.");
+        assertThat(row.finding()).isEqualTo("Off its carrier the stand at pad 0 0 bears up to 75 % of 2000 kg.");
     }
 
     /** 9.807 kN on each: a stand of 10 kN is used to 98 % though one of 200 kN beside it has more to bear left. */
@@ -245,8 +244,9 @@ class StoodLimitsTest {
                 .row(limit("lifting.stand-base"));
 
         assertThat(along.finding())
-                .isEqualTo("Off its carrier the centre of mass lies up to 100 mm outside the base of the stands: the body"
-                        + " tips.");
+                .isEqualTo(
+                        "Off its carrier the centre of mass lies up to 100 mm outside the base of the stands: the body"
+                                + " tips.");
         assertThat(along.mend())
                 .isEqualTo("Move mass along the body by a moment of at least 700 kg·m towards its middle.");
         assertThat(across.finding()).contains(" 100 mm outside the base ");
@@ -286,8 +286,8 @@ class StoodLimitsTest {
         for (int sx : new int[] {0, 4000}) {
             for (int sy : new int[] {0, 2000}) {
                 boolean far = sx == 4000 && sy == 2000;
-                rig.provision(new Provision(
-                        "pad " + sx + " " + sy, Use.STAND, Point.ofMm(sx, sy, 0), far ? farN : ratingN));
+                rig.provision(
+                        new Provision("pad " + sx + " " + sy, Use.STAND, Point.ofMm(sx, sy, 0), far ? farN : ratingN));
             }
         }
         return rig;

@@ -299,7 +299,8 @@ class SourceLimitsTest {
 
     @Test
     void aGeneratorThatIsNotKnownOrNeverLiveIsSaidToBe() {
-        Row unknown = new TestNet().supply(mains()).load("rack", TestNet.ac(100, 1.0)).row(new GeneratorSize());
+        Row unknown =
+                new TestNet().supply(mains()).load("rack", TestNet.ac(100, 1.0)).row(new GeneratorSize());
         Row resting = new TestNet()
                 .supply(mains())
                 .plant("engine", TestNet.generator(8000, 8000, COMMON))

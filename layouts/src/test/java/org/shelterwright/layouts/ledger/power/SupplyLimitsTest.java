@@ -346,7 +346,8 @@ class SupplyLimitsTest {
         assertThat(shore.row(new StartCurrent()).finding())
                 .isEqualTo("What Mains gives while something starts is not known. Give its ratingA in the brief.");
         assertThat(battery.row(new StartCurrent()).finding())
-                .isEqualTo("What Mains gives while something starts is not known. Give peakA in the item of its battery.");
+                .isEqualTo(
+                        "What Mains gives while something starts is not known. Give peakA in the item of its battery.");
         assertThat(engine.row(new StartCurrent()).finding())
                 .startsWith("What Mains gives while something starts is not known. Give startVA in the item of its"
                         + " generator.");
@@ -370,7 +371,10 @@ class SupplyLimitsTest {
     void aLineBearsItsMeanWhereItsUnitsRestPartOfTheTime() {
         // given 10 A, of which half in the mean
         Power oven = new Power("230 V ac", 2300, null, 1.0, null, null, null, 0.5);
-        Row row = new TestNet().supply(TestNet.shore(null, 16.0)).load("oven", oven).row(new SupplyLoad());
+        Row row = new TestNet()
+                .supply(TestNet.shore(null, 16.0))
+                .load("oven", oven)
+                .row(new SupplyLoad());
 
         assertThat(row.demand()).isCloseTo(10, within(1e-9));
         assertThat(row.nominal()).isCloseTo(5, within(1e-9));
@@ -379,7 +383,8 @@ class SupplyLimitsTest {
     /** 12.5, 10 and 7.5 A lie at most a quarter off their mean of 10 A; 11, 11 and 8 A by a fifth, on the low side (by hand). */
     @Test
     void phasesAreComparedWithTheirMeanOnBothSides() {
-        Row exact = phases(2875, 2300, 1725).limit(Figure.PHASE_DIFFERENCE, 0.25).row(new PhaseBalance());
+        Row exact =
+                phases(2875, 2300, 1725).limit(Figure.PHASE_DIFFERENCE, 0.25).row(new PhaseBalance());
         Row low = phases(2530, 2530, 1840).limit(Figure.PHASE_DIFFERENCE, 0.25).row(new PhaseBalance());
         Row over = phases(2880, 2300, 1720).limit(Figure.PHASE_DIFFERENCE, 0.25).row(new PhaseBalance());
 
@@ -434,8 +439,9 @@ class SupplyLimitsTest {
 
         assertThat(row.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
         assertThat(row.finding())
-                .isEqualTo("The supply \"mains\" of item lamp is not understood. Write it with voltage and current, such"
-                        + " as \"230 V ac\".");
+                .isEqualTo(
+                        "The supply \"mains\" of item lamp is not understood. Write it with voltage and current, such"
+                                + " as \"230 V ac\".");
     }
 
     @Test
@@ -460,8 +466,7 @@ class SupplyLimitsTest {
                 .row(new SupplyAssigned());
 
         assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
-        assertThat(row.finding())
-                .isEqualTo("Motor takes 230 V ac in three phases, and Mains does not give that.");
+        assertThat(row.finding()).isEqualTo("Motor takes 230 V ac in three phases, and Mains does not give that.");
         assertThat(row.mend()).isEqualTo("Feed it from a supply of 230 V ac, or put a converter between.");
     }
 
@@ -518,6 +523,7 @@ class SupplyLimitsTest {
         assertThat(row.units()).containsExactly("rack");
         assertThat(row.state()).isEqualTo("by night");
         assertThat(row.mend())
-                .isEqualTo("Feed it from a supply that is live in that state, and state it neither idle nor off there.");
+                .isEqualTo(
+                        "Feed it from a supply that is live in that state, and state it neither idle nor off there.");
     }
 }

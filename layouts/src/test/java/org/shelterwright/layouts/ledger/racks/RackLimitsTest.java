@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.catalog.item.Interior;
 import org.shelterwright.catalog.item.MassData;
@@ -37,6 +38,7 @@ class RackLimitsTest {
     private boolean asked;
     private Double ratingKg = 100.0;
     private Double railKg = 40.0;
+    private @Nullable Double heatW;
     private Airflow airflow = Airflow.FRONT_TO_REAR;
     private Double airM3h = 300.0;
     private Trial trial = Trial.in(TrialBody.of(4000, 2000, 2000)).rules("shelter-common");
@@ -59,7 +61,7 @@ class RackLimitsTest {
         return TrialItem.of("rack", 600, 600, 1100)
                 .bolted()
                 .interior(new Interior(empty, List.of(bay)))
-                .power(new Power("230 V ac", 500, null, null, null, 1.0, null, null));
+                .power(new Power("230 V ac", 500, null, null, heatW, 1.0, null, null));
     }
 
     private RackLimitsTest in(String id, TrialPiece piece, int lowest) {
@@ -377,7 +379,10 @@ class RackLimitsTest {
     }
 
     private static TrialPiece atSide(int y) {
-        return TrialPiece.racked("a", 2, 320).kg(20.0).on(RackSupport.FRONT_UPRIGHTS).centre(160, y, 40);
+        return TrialPiece.racked("a", 2, 320)
+                .kg(20.0)
+                .on(RackSupport.FRONT_UPRIGHTS)
+                .centre(160, y, 40);
     }
 
     /** The centre 450 mm behind the front uprights of 500 mm: nine tenths of 40 kg at the rear, half of it on each side. */
@@ -419,10 +424,16 @@ class RackLimitsTest {
     @Test
     void figuresThatAreNotSetAreNamed() {
         trial = Trial.in(TrialBody.of(4000, 2000, 2000));
-        in("a", TrialPiece.racked("a", 2, 300).slides(400, "screws").access(AccessNeed.HAND).watts(10), 1);
+        in(
+                "a",
+                TrialPiece.racked("a", 2, 300)
+                        .slides(400, "screws")
+                        .access(AccessNeed.HAND)
+                        .watts(10),
+                1);
 
-        for (String limit : List.of(
-                "units-free", "centre", "heavy-low", "rear-hold", "heat", "slide-out", "tipping", "height")) {
+        for (String limit :
+                List.of("units-free", "centre", "heavy-low", "rear-hold", "heat", "slide-out", "tipping", "height")) {
             assertThat(row(limit).verdict()).as(limit).isEqualTo(Verdict.NOT_ASSESSED);
             assertThat(row(limit).finding()).as(limit).startsWith("No value is set for ");
         }
@@ -468,7 +479,8 @@ class RackLimitsTest {
 
     @Test
     void aSupportThatIsNotStatedIsNotAssessed() {
-        in("a", TrialPiece.racked("a", 2, 300).on(null), 1).in("b", TrialPiece.racked("b", 2, 300).on(null), 3);
+        in("a", TrialPiece.racked("a", 2, 300).on(null), 1)
+                .in("b", TrialPiece.racked("b", 2, 300).on(null), 3);
 
         assertThat(row("rear-hold").verdict()).isEqualTo(Verdict.NOT_ASSESSED);
         assertThat(row("rear-hold").finding()).isEqualTo("The mass or support of a and b are not stated.");
@@ -556,7 +568,8 @@ class RackLimitsTest {
     void airThatOnlyStillPiecesMeetNeedsNoWay() {
         airflow = null;
         in("a", TrialPiece.racked("a", 2, 300).air(Airflow.STILL), 1);
-        RackLimitsTest unknown = new RackLimitsTest().in("a", TrialPiece.racked("a", 2, 300).air(null), 1);
+        RackLimitsTest unknown =
+                new RackLimitsTest().in("a", TrialPiece.racked("a", 2, 300).air(null), 1);
 
         assertThat(row("air-path").verdict()).isEqualTo(Verdict.MET);
         assertThat(row("air-path").finding()).isEqualTo("Air goes one way through Rack.");
@@ -570,7 +583,8 @@ class RackLimitsTest {
 
         assertThat(row("air-path").demand()).isEqualTo(4.0);
         assertThat(row("air-path").finding())
-                .isEqualTo("a and b in Rack blow against its air. 2 U of Rack are open, and air flows back through them.");
+                .isEqualTo(
+                        "a and b in Rack blow against its air. 2 U of Rack are open, and air flows back through them.");
         assertThat(row("air-path").mend())
                 .isEqualTo("Turn them round, or put them into a rack whose air goes their way.");
     }
@@ -591,8 +605,8 @@ class RackLimitsTest {
     @Test
     void whatDoesNotSlideNeedsNoRoomAndWhatIsSecuredIsFine() {
         in("a", TrialPiece.racked("a", 2, 300), 1);
-        RackLimitsTest secured = new RackLimitsTest()
-                .in("a", TrialPiece.racked("a", 2, 300).slides(400, "two screws"), 1);
+        RackLimitsTest secured =
+                new RackLimitsTest().in("a", TrialPiece.racked("a", 2, 300).slides(400, "two screws"), 1);
 
         assertThat(row("slide-out").finding()).isEqualTo("No piece in Rack slides out.");
         assertThat(row("tipping").doesNotApply()).isTrue();
@@ -637,5 +651,36 @@ class RackLimitsTest {
                 .in("c", TrialPiece.racked("c", 1, 300), 4);
 
         assertThat(row("own-units").demand()).isEqualTo(2.0);
+    }
+
+    @Test
+    void thePiecesGiveOffNoMoreHeatThanTheBalanceCountsWith() {
+        heatW = 100.0;
+        in("a", TrialPiece.racked("a", 2, 300).watts(101), 1);
+
+        assertThat(row("power-stated").verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(row("power-stated").finding())
+                .isEqualTo("The pieces in Rack give off 101 W; the heat balance counts 100 W.");
+    }
+
+    @Test
+    void aPieceIsPluggedIntoTheStripThatItNames() {
+        strips.add(new PowerStrip("strip B", "230 V ac", 4, 2));
+        plugged("a", "strip B");
+        RackLimitsTest wrong = new RackLimitsTest().plugged("a", "strip C");
+
+        assertThat(rows("strip"))
+                .hasSize(2)
+                .allSatisfy(row -> assertThat(row.finding()).contains("strip B of Rack"));
+        assertThat(wrong.row("strip").finding())
+                .isEqualTo("Which strip of Rack feeds a (no strip \"strip C\" with 230 V ac) is not stated.");
+    }
+
+    private RackLimitsTest plugged(String id, String strip) {
+        trial.piece(
+                new PieceSpec(id, id, id, null, null, null, null, false, strip, null),
+                TrialPiece.racked(id, 2, 300).watts(460).build(),
+                PiecePlace.inRack(id, "rack", "bay", 1));
+        return this;
     }
 }

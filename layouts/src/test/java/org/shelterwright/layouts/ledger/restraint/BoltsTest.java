@@ -48,7 +48,8 @@ class BoltsTest {
     /** 3-4-5: 0.6 of the tensile and 0.8 of the shear strength are all of a bolt; halves of both are all of a hard point. */
     @Test
     void pullAndShearAddByTheirRules() {
-        assertThat(held("8.8").boltUse(0.6 * 33_700, 0.8 * 0.6 * 33_700, Basis.PROOF)).isCloseTo(1, within(1e-9));
+        assertThat(held("8.8").boltUse(0.6 * 33_700, 0.8 * 0.6 * 33_700, Basis.PROOF))
+                .isCloseTo(1, within(1e-9));
         assertThat(held("8.8").hardPointUse(2500, 4000)).isCloseTo(1, within(1e-12));
     }
 

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.shelterwright.catalog.body.Strength;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.catalog.source.Source;
@@ -169,8 +169,7 @@ class FixingStrengthTest {
         TrialItem filled = Pushed.cabinet(100, "M10")
                 .mass(100.0, Point.ofMm(600, 400, 1000))
                 .tank(0, 100);
-        Trial trial =
-                Trial.in(Pushed.body(5000, 8000)).rules(Pushed.forward(1)).floor("cabinet", filled, 1000, 1000);
+        Trial trial = Trial.in(Pushed.body(5000, 8000)).rules(Pushed.forward(1)).floor("cabinet", filled, 1000, 1000);
         Trial middle = Trial.in(Pushed.body(5000, 8000))
                 .rules(Pushed.forward(1))
                 .floor("cabinet", Pushed.cabinet(200, "M10"), 1000, 1000);
@@ -196,8 +195,8 @@ class FixingStrengthTest {
         Strength strength = new Strength(3500.0, 5000.0, null);
         LoadCase still = new LoadCase(
                 "still", "still", 0, 0, 0, 0, 1, 1, 1, 1, 1, Basis.PROOF, Source.stated("House rule", null));
-        Trial rear = Trial.in(Pushed.body(1, 1)
-                        .drillZone("backing", Face.REAR, Box.ofMm(0, 0, 0, 0, 2000, 2000), strength))
+        Trial rear = Trial.in(
+                        Pushed.body(1, 1).drillZone("backing", Face.REAR, Box.ofMm(0, 0, 0, 0, 2000, 2000), strength))
                 .rules(Pushed.set(still))
                 .put("cupboard", item, Trial.at(Surface.WALL, 0, 500, 900, QuarterTurn.R0));
         Trial left = Trial.in(Pushed.body(1, 1)
@@ -216,7 +215,8 @@ class FixingStrengthTest {
         Strength strength = new Strength(50_000.0, 50_000.0, null);
         TrialItem free = Pushed.cabinet(100, "M10");
         TrialItem braced = Pushed.cabinet(100, "M10").fixing(Point.ofMm(0, 200, 950), Face.REAR, "M10");
-        Trial without = Trial.in(Pushed.body(50_000, 50_000)).rules(Pushed.forward(1)).floor("cabinet", free, 0, 1000);
+        Trial without =
+                Trial.in(Pushed.body(50_000, 50_000)).rules(Pushed.forward(1)).floor("cabinet", free, 0, 1000);
         Trial with = Trial.in(Pushed.body(50_000, 50_000)
                         .drillZone("backing", Face.REAR, Box.ofMm(0, 0, 0, 0, 2000, 2000), strength))
                 .rules(Pushed.forward(1))

@@ -76,7 +76,8 @@ class HoldingsTest {
         Scene shifted = moved(scene, "can", Trial.on("box", 1200, 1050, 1200));
         Scene off = moved(scene, "can", Trial.onFloor(2500, 500, QuarterTurn.R0));
 
-        assertThat(of(shifted, "cabinet").load().x()).isGreaterThan(of(scene, "cabinet").load().x());
+        assertThat(of(shifted, "cabinet").load().x())
+                .isGreaterThan(of(scene, "cabinet").load().x());
         assertThat(of(off, "cabinet").load().massKg()).isEqualTo(160);
         assertThat(of(off, "box").load().massKg()).isEqualTo(60);
         assertThat(of(scene, "cabinet").load().massKg()).as("and back").isEqualTo(165);

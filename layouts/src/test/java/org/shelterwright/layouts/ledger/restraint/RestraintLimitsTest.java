@@ -343,8 +343,7 @@ class RestraintLimitsTest {
         assertThat(exact.verdict()).isEqualTo(Verdict.CLOSE);
         assertThat(exact.mend()).isNull();
         assertThat(less.verdict()).isEqualTo(Verdict.BROKEN);
-        assertThat(less.mend())
-                .isEqualTo("Spread the units that pull there over a greater length or several rails.");
+        assertThat(less.mend()).isEqualTo("Spread the units that pull there over a greater length or several rails.");
         assertThat(unknown.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
         assertThat(unknown.finding()).isEqualTo("The pull-out strength per metre of floor grid is not stated.");
     }

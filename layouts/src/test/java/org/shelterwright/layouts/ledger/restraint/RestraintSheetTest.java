@@ -67,8 +67,7 @@ class RestraintSheetTest {
         assertThat(first.governingShear().s()).isCloseTo(25 * Pushed.G, within(1e-6));
         assertThat(first.governingShear().t()).isCloseTo(0, within(1e-6));
         assertThat(first.intoUse()).isCloseTo(pull / 5000 + 25 * Pushed.G / 8000, within(1e-9));
-        assertThat(first.boltUse())
-                .isCloseTo(Math.hypot(pull, 25 * Pushed.G / 0.6) / 33_700, within(1e-9));
+        assertThat(first.boltUse()).isCloseTo(Math.hypot(pull, 25 * Pushed.G / 0.6) / 33_700, within(1e-9));
         assertThat(first.torqueNm()).as("the rules set no preload").isNull();
     }
 
@@ -82,10 +81,14 @@ class RestraintSheetTest {
                 .limit(Figure.TORQUE_FACTOR, 0.2)
                 .floor("cabinet", Pushed.cabinet(100, "M10"), 1000, 1000);
 
-        assertThat(only(weak).fixings()).allSatisfy(line -> assertThat(line.torqueNm()).isCloseTo(7.5, within(1e-9)));
+        assertThat(only(weak).fixings())
+                .allSatisfy(line -> assertThat(line.torqueNm()).isCloseTo(7.5, within(1e-9)));
         assertThat(only(strong).fixings())
                 .allSatisfy(line -> assertThat(line.torqueNm()).isCloseTo(50.55, within(1e-9)));
-        assertThat(only(cabinet().limit(Figure.PRELOAD_SHARE, 0.75)).fixings().get(0).torqueNm())
+        assertThat(only(cabinet().limit(Figure.PRELOAD_SHARE, 0.75))
+                        .fixings()
+                        .get(0)
+                        .torqueNm())
                 .isNull();
     }
 
@@ -157,9 +160,8 @@ class RestraintSheetTest {
         TrialItem single = TrialItem.of("mast", 200, 200, 500)
                 .mass(20.0, Point.ofMm(100, 150, 250))
                 .fixing(Point.ofMm(100, 100, 0), Face.BOTTOM, "M10");
-        Group unknown = only(Trial.in(Pushed.body(5000, 8000))
-                .rules(Pushed.forward(1))
-                .floor("post", noGrade, 950, 950));
+        Group unknown =
+                only(Trial.in(Pushed.body(5000, 8000)).rules(Pushed.forward(1)).floor("post", noGrade, 950, 950));
         Group unheld = only(
                 Trial.in(Pushed.body(5000, 8000)).rules(Pushed.forward(0.1)).floor("mast", single, 950, 950));
 
@@ -174,8 +176,9 @@ class RestraintSheetTest {
 
     @Test
     void looseUnitsAreListedWithTheirPushAndHold() {
-        TrialItem crate =
-                TrialItem.of("crate", 600, 400, 300).mass(40.0, Point.ofMm(300, 200, 150)).roadHold(900);
+        TrialItem crate = TrialItem.of("crate", 600, 400, 300)
+                .mass(40.0, Point.ofMm(300, 200, 150))
+                .roadHold(900);
         Trial trial = cabinet().floor("crate", crate, 2000, 1000);
 
         List<Loose> loose = RestraintSheet.of(trial.scene()).loose();

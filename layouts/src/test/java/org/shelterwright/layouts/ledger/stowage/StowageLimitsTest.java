@@ -4,15 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import org.junit.jupiter.api.Test;
-import org.shelterwright.layouts.rules.Figure;
-import org.shelterwright.layouts.ledger.Limit;
-import org.shelterwright.catalog.item.Purpose;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.ParameterizedTest;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.shelterwright.catalog.item.Interior;
 import org.shelterwright.catalog.item.MassData;
+import org.shelterwright.catalog.item.Purpose;
 import org.shelterwright.catalog.item.Stowage;
 import org.shelterwright.catalog.item.StowageKind;
 import org.shelterwright.catalog.piece.Urgency;
@@ -24,8 +22,10 @@ import org.shelterwright.layouts.brief.PieceSpec;
 import org.shelterwright.layouts.brief.Task;
 import org.shelterwright.layouts.layout.PiecePlace;
 import org.shelterwright.layouts.layout.Posture;
+import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.trial.Trial;
 import org.shelterwright.layouts.trial.TrialBody;
 import org.shelterwright.layouts.trial.TrialItem;
@@ -304,8 +304,7 @@ class StowageLimitsTest {
                     null);
         }
 
-        assertThat(row("placed").finding())
-                .isEqualTo("9 pieces to stow: P1, P2, P3, P4, P5, P6, P7, P8 and 1 more.");
+        assertThat(row("placed").finding()).isEqualTo("9 pieces to stow: P1, P2, P3, P4, P5, P6, P7, P8 and 1 more.");
     }
 
     @Test
@@ -317,7 +316,14 @@ class StowageLimitsTest {
 
     /** One micrometre beyond each of the six sides. */
     @ParameterizedTest
-    @CsvSource({"49.999, 50, 100", "50, 49.999, 100", "50, 50, 99.999", "450.001, 50, 100", "50, 350.001, 100", "50, 50, 200.001"})
+    @CsvSource({
+        "49.999, 50, 100",
+        "50, 49.999, 100",
+        "50, 50, 99.999",
+        "450.001, 50, 100",
+        "50, 350.001, 100",
+        "50, 50, 200.001"
+    })
     void aMicrometreBeyondItsPlaceIsBroken(double x, double y, double z) {
         trial.piece(
                 PieceSpec.of("a", "a", "a"),
@@ -393,7 +399,8 @@ class StowageLimitsTest {
         assertThat(row("fragile").finding())
                 .isEqualTo("Something lies on glass and lens in the drawer of Locker, which are fragile.");
         assertThat(below.row("fragile").verdict()).isEqualTo(Verdict.MET);
-        assertThat(below.row("fragile").finding()).isEqualTo("Nothing lies on a fragile piece in the drawer of Locker.");
+        assertThat(below.row("fragile").finding())
+                .isEqualTo("Nothing lies on a fragile piece in the drawer of Locker.");
     }
 
     @Test
@@ -455,12 +462,10 @@ class StowageLimitsTest {
     void goodsThatMayLieTogetherAreFine() {
         in("spirit", TrialPiece.loose("spirit", 100, 100, 50).goods("3", "5.1"), 50, 50, 100)
                 .in("fuel", TrialPiece.loose("fuel", 100, 100, 50).goods("3"), 200, 50, 100);
-        StowageLimitsTest plain = new StowageLimitsTest()
-                .in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100);
+        StowageLimitsTest plain = new StowageLimitsTest().in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100);
 
         assertThat(row("goods-apart").verdict()).isEqualTo(Verdict.MET);
-        assertThat(row("goods-apart").finding())
-                .isEqualTo("The dangerous goods in Locker may lie beside each other.");
+        assertThat(row("goods-apart").finding()).isEqualTo("The dangerous goods in Locker may lie beside each other.");
         assertThat(plain.row("goods-apart").doesNotApply()).isTrue();
     }
 
@@ -479,12 +484,10 @@ class StowageLimitsTest {
         StowageLimitsTest cold = new StowageLimitsTest()
                 .in("kit", TrialPiece.loose("kit", 100, 100, 50).bears(6.0, null), 50, 50, 100)
                 .in("gel", TrialPiece.loose("gel", 100, 100, 50).bears(7.5, null), 200, 50, 100);
-        StowageLimitsTest plain = new StowageLimitsTest()
-                .in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100);
+        StowageLimitsTest plain = new StowageLimitsTest().in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100);
 
         assertThat(row("temperature").verdict()).isEqualTo(Verdict.MET);
-        assertThat(row("temperature").finding())
-                .isEqualTo("Every piece in the drawer of Locker bears its 5 to 40 °C.");
+        assertThat(row("temperature").finding()).isEqualTo("Every piece in the drawer of Locker bears its 5 to 40 °C.");
         assertThat(cold.row("temperature").finding())
                 .isEqualTo("The drawer of Locker has 5 to 40 °C, which gel does not bear by 2.5 K.");
         assertThat(plain.row("temperature").finding())
@@ -497,8 +500,7 @@ class StowageLimitsTest {
         mostC = 8.0;
         in("kit", TrialPiece.loose("kit", 100, 100, 50).bears(2.0, 8.0), 50, 50, 100);
 
-        assertThat(row("temperature").finding())
-                .isEqualTo("Every piece in the drawer of Locker bears its 2 to 8 °C.");
+        assertThat(row("temperature").finding()).isEqualTo("Every piece in the drawer of Locker bears its 2 to 8 °C.");
     }
 
     @Test
@@ -562,8 +564,7 @@ class StowageLimitsTest {
                 .in(used("later", "work", 2), TrialPiece.loose("later", 100, 100, 50), 50, 50, 100, Posture.AS_IS);
 
         assertThat(row("first-used").verdict()).isEqualTo(Verdict.MET);
-        assertThat(row("first-used").finding())
-                .isEqualTo("Nothing of Work lies farther than what is used after it.");
+        assertThat(row("first-used").finding()).isEqualTo("Nothing of Work lies farther than what is used after it.");
     }
 
     @Test
@@ -587,7 +588,9 @@ class StowageLimitsTest {
 
         assertThat(row("side").verdict()).isEqualTo(Verdict.MET);
         assertThat(row("side").finding()).isEqualTo("The pieces of Work ride on the right.");
-        assertThat(middle.row("side").verdict()).as("its centre at y 1000 of 2000").isEqualTo(Verdict.MET);
+        assertThat(middle.row("side").verdict())
+                .as("its centre at y 1000 of 2000")
+                .isEqualTo(Verdict.MET);
     }
 
     @Test

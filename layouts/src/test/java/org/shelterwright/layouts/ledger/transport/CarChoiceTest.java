@@ -69,7 +69,9 @@ class CarChoiceTest {
         assertThat(limit("flat-wagon-4-axle", null)).isEqualTo(55_500.0);
         assertThat(limit("covered-wagon-2-axle", "D4")).isEqualTo(28_500.0);
         assertThat(limit("covered-wagon-2-axle", "B2")).isEqualTo(19_500.0);
-        assertThat(limit("flat-wagon-2-axle", "D4")).as("as on C, and gross 40 t less 13 t").isEqualTo(27_000.0);
+        assertThat(limit("flat-wagon-2-axle", "D4"))
+                .as("as on C, and gross 40 t less 13 t")
+                .isEqualTo(27_000.0);
     }
 
     private static @Nullable Double limit(String car, @Nullable String category) {

@@ -141,11 +141,30 @@ public final class JumbledLayout {
                 ? List.of()
                 : List.of(new MovablePart(
                         "door", MovablePart.Kind.values()[random.nextInt(5)], beside(depth, width, height), "latch"));
-        return Item.named(id, id, number % 5 == 3 ? ItemKind.SEAT : ItemKind.CABINET, Material.STEEL, Size.ofMm(depth, width, height), new Mounting(guest ? Set.of(Surface.FLOOR, Surface.ON_UNIT) : Set.of(Surface.FLOOR), null, null, loose), MassData.of(50, Point.ofMm(depth / 2, width / 2, height / 2), MassBasis.WEIGHED)).solids(solids).zones(zones).movableParts(parts).fixings(loose ? List.of() : fixings(depth, width)).supports(number == 0
-                        ? List.of(
-                                new Support("top", Rect.ofMm(-900, -900, 1900, 1900), height * Lengths.MM, false, 75.0))
-                        : List.of()).ports(List.of(new Port(
-                        "P1", Point.ofMm(0, 0, height - 100), Face.FRONT, CableClass.values()[0], "any connector"))).build();
+        return Item.named(
+                        id,
+                        id,
+                        number % 5 == 3 ? ItemKind.SEAT : ItemKind.CABINET,
+                        Material.STEEL,
+                        Size.ofMm(depth, width, height),
+                        new Mounting(
+                                guest ? Set.of(Surface.FLOOR, Surface.ON_UNIT) : Set.of(Surface.FLOOR),
+                                null,
+                                null,
+                                loose),
+                        MassData.of(50, Point.ofMm(depth / 2, width / 2, height / 2), MassBasis.WEIGHED))
+                .solids(solids)
+                .zones(zones)
+                .movableParts(parts)
+                .fixings(loose ? List.of() : fixings(depth, width))
+                .supports(
+                        number == 0
+                                ? List.of(new Support(
+                                        "top", Rect.ofMm(-900, -900, 1900, 1900), height * Lengths.MM, false, 75.0))
+                                : List.of())
+                .ports(List.of(new Port(
+                        "P1", Point.ofMm(0, 0, height - 100), Face.FRONT, CableClass.values()[0], "any connector")))
+                .build();
     }
 
     private Box within(int depth, int width, int height) {

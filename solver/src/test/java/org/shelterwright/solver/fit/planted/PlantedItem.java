@@ -67,7 +67,21 @@ final class PlantedItem {
                 front.x0() + SERVICE * Lengths.MM,
                 front.y1(),
                 Math.max(front.z1(), 1000 * Lengths.MM));
-        return Item.named(id, "Planted " + id, ItemKind.CABINET, Material.PAINTED_SHEET, size, mounting, MassData.of(20 + 150 * size.box().volumeM3(), size.box().centre(), MassBasis.CALCULATED)).solids(solids).zones(served ? List.of(new ClearZone("front service", Purpose.SERVICE, service, Presence.ALWAYS)) : List.of()).fixings(fixings).build();
+        return Item.named(
+                        id,
+                        "Planted " + id,
+                        ItemKind.CABINET,
+                        Material.PAINTED_SHEET,
+                        size,
+                        mounting,
+                        MassData.of(20 + 150 * size.box().volumeM3(), size.box().centre(), MassBasis.CALCULATED))
+                .solids(solids)
+                .zones(
+                        served
+                                ? List.of(new ClearZone("front service", Purpose.SERVICE, service, Presence.ALWAYS))
+                                : List.of())
+                .fixings(fixings)
+                .build();
     }
 
     private static List<Fixing> floorFixings(int depth, int width) {

@@ -146,6 +146,11 @@ class WhyNotTest {
     }
 
     private static Item sized(Item i, Size size) {
-        return i.but().size(size).solids(List.of()).interior(null).bringing(null).build();
+        return i.but()
+                .size(size)
+                .solids(List.of())
+                .interior(null)
+                .bringing(null)
+                .build();
     }
 }

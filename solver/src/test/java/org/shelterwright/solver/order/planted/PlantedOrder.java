@@ -229,7 +229,16 @@ public record PlantedOrder(Layout layout, List<String> order, List<String> rings
             }
             Size size = new Size(hull.extent(Axis.X), hull.extent(Axis.Y), hull.extent(Axis.Z));
             double kg = Math.max(1, Math.rint(200 * hull.volumeM3()));
-            return Item.named(id, id, ItemKind.OTHER, Material.STEEL, size, new Mounting(Set.of(Surface.FLOOR), null, null, true), MassData.of(kg, size.box().centre(), MassBasis.WEIGHED)).solids(own).build();
+            return Item.named(
+                            id,
+                            id,
+                            ItemKind.OTHER,
+                            Material.STEEL,
+                            size,
+                            new Mounting(Set.of(Surface.FLOOR), null, null, true),
+                            MassData.of(kg, size.box().centre(), MassBasis.WEIGHED))
+                    .solids(own)
+                    .build();
         }
 
         private Body body() {

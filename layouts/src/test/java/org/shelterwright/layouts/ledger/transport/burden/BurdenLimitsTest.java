@@ -171,10 +171,11 @@ class BurdenLimitsTest {
 
     private static Row centre(int x, int y, String way) {
         return new TransportRig()
-                .on("container-1cc")
-                .by(Mode.ROAD, "road-eu", "stowage-ctu")
-                .crate("a", x, y, 0, 1_000, 1_000, 1_000, 2_000.0)
-                .rows("load-centre").stream()
+                        .on("container-1cc")
+                        .by(Mode.ROAD, "road-eu", "stowage-ctu")
+                        .crate("a", x, y, 0, 1_000, 1_000, 1_000, 2_000.0)
+                        .rows("load-centre")
+                        .stream()
                         .filter(row -> row.title().startsWith("Centre " + way))
                         .findFirst()
                         .orElseThrow();
@@ -183,9 +184,15 @@ class BurdenLimitsTest {
     /** UIC Loading Guidelines 3.3 (from memory): three times as much on one bogie as on the other, exactly and a little more. */
     @Test
     void bogiesAreComparedFromTheHeavierEnd() {
-        Row exact = new TransportRig().crate("a", 320, 370, 0, 3_000, 2_000, 1_000, 24_500.0).row("end-ratio");
-        Row rear = new TransportRig().crate("a", 320, 370, 0, 3_000, 2_000, 1_000, 24_600.0).row("end-ratio");
-        Row front = new TransportRig().crate("a", 15_400, 370, 0, 3_000, 2_000, 1_000, 26_000.0).row("end-ratio");
+        Row exact = new TransportRig()
+                .crate("a", 320, 370, 0, 3_000, 2_000, 1_000, 24_500.0)
+                .row("end-ratio");
+        Row rear = new TransportRig()
+                .crate("a", 320, 370, 0, 3_000, 2_000, 1_000, 24_600.0)
+                .row("end-ratio");
+        Row front = new TransportRig()
+                .crate("a", 15_400, 370, 0, 3_000, 2_000, 1_000, 26_000.0)
+                .row("end-ratio");
 
         assertThat(exact.verdict()).isEqualTo(Verdict.CLOSE);
         assertThat(exact.mend()).isNull();
@@ -206,7 +213,10 @@ class BurdenLimitsTest {
         assertThat(over.verdict()).isEqualTo(Verdict.BROKEN);
         assertThat(over.mend()).startsWith("Move the load off ").endsWith(", or take a car with more axles.");
         assertThat(over.finding()).contains(" by line category C3.");
-        assertThat(middle(10_000).along("route-varn", "A", 250.0).row("metre-load").capacity())
+        assertThat(middle(10_000)
+                        .along("route-varn", "A", 250.0)
+                        .row("metre-load")
+                        .capacity())
                 .isEqualTo(5_000);
         Row heavy = middle(75_100).along("route-varn", "A", 250.0).row("metre-load");
         assertThat(heavy.verdict()).as("99.6 t on 19.9 m").isEqualTo(Verdict.BROKEN);
@@ -215,7 +225,9 @@ class BurdenLimitsTest {
 
     @Test
     void wheelsBearMoreOnTheSideOfTheLoad() {
-        Row right = new TransportRig().crate("a", 5_250, 202, 0, 8_000, 2_000, 1_000, 24_500.0).row("wheel-ratio");
+        Row right = new TransportRig()
+                .crate("a", 5_250, 202, 0, 8_000, 2_000, 1_000, 24_500.0)
+                .row("wheel-ratio");
 
         assertThat(right.verdict()).isEqualTo(Verdict.BROKEN);
         assertThat(right.mend()).isEqualTo("Move the load to the left.");
@@ -236,7 +248,8 @@ class BurdenLimitsTest {
         assertThat(onFloor(exact).verdict()).isEqualTo(Verdict.CLOSE);
         assertThat(onFloor(exact).mend()).isNull();
         assertThat(onFloor(half).demand()).isEqualTo(24_500.0);
-        assertThat(onFloor(new TransportRig().crate("a", 8_000, 370, 0, 2_000, 2_000, 1_000, 25_001.0)).mend())
+        assertThat(onFloor(new TransportRig().crate("a", 8_000, 370, 0, 2_000, 2_000, 1_000, 25_001.0))
+                        .mend())
                 .isEqualTo("Set it on bedding beams that spread it, or take a stronger car.");
     }
 

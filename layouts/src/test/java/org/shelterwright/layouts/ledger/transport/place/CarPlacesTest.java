@@ -221,10 +221,11 @@ class CarPlacesTest {
 
     private static Row stacked(double kg) {
         return new TransportRig()
-                .piece(strong("a", 150.0, false), 0, 0, 0)
-                .crate("b", 0, 0, 1000, 1000, 1000, 500, kg)
-                .crate("c", 0, 0, 1500, 1000, 1000, 500, 60.0)
-                .rows("stacking").stream()
+                        .piece(strong("a", 150.0, false), 0, 0, 0)
+                        .crate("b", 0, 0, 1000, 1000, 1000, 500, kg)
+                        .crate("c", 0, 0, 1500, 1000, 1000, 500, 60.0)
+                        .rows("stacking")
+                        .stream()
                         .filter(row -> row.units().contains("a"))
                         .findFirst()
                         .orElseThrow();

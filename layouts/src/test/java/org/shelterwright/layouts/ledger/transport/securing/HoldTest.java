@@ -5,12 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.shelterwright.catalog.source.Source;
-import org.shelterwright.layouts.rules.LoadCase;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shelterwright.catalog.body.Provision;
+import org.shelterwright.catalog.source.Source;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Size;
@@ -18,6 +17,7 @@ import org.shelterwright.catalog.transit.Underside;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.ledger.transport.Gravity;
+import org.shelterwright.layouts.rules.LoadCase;
 import org.shelterwright.layouts.transport.Block;
 import org.shelterwright.layouts.transport.Crate;
 import org.shelterwright.layouts.transport.Lashing;
@@ -102,9 +102,8 @@ class HoldTest {
     void strapsHoldDownWithBothLegs() {
         LoadCase up = new LoadCase(
                 "up", "up", 0, 0, 0, 0.5, 0, 1, 1, 1, 1.1, LoadCase.Basis.PROOF, Source.stated("test", null));
-        TransportRig rig = tenTonnes()
-                .against(up)
-                .lash(Lashing.over("A1", "strap-50", List.of("a"), "right 4", "left 4"));
+        TransportRig rig =
+                tenTonnes().against(up).lash(Lashing.over("A1", "strap-50", List.of("a"), "right 4", "left 4"));
 
         Hold hold = hold(rig, 0.45, Face.TOP);
 
@@ -132,8 +131,8 @@ class HoldTest {
         TransportRig chain = tenTonnes().lash(Lashing.over("A1", "chain-8", List.of("a"), "right 4", "left 4"));
 
         assertThat(Hold.tension(strap(weak))).isEqualTo(1_500);
-        assertThat(Hold.tension(strap(tenTonnes().lash(
-                        Lashing.over("A1", "strap-35", List.of("a"), "right 4", "left 4")))))
+        assertThat(Hold.tension(
+                        strap(tenTonnes().lash(Lashing.over("A1", "strap-35", List.of("a"), "right 4", "left 4")))))
                 .as("2 kN for a strap of 35 mm (EN 12195-2, from memory)")
                 .isEqualTo(2_000);
         assertThat(Hold.tension(strap(chain)))
@@ -150,7 +149,8 @@ class HoldTest {
         assertThat(hold.use()).isCloseTo(1000 / 900.0, within(1e-12));
         assertThat(Held.parts(hold))
                 .isEqualTo("friction 0.1 kN, tie-downs 0.2 kN, blocks 0.3 kN, direct lashings 0.3 kN hold");
-        assertThat(new Hold(push, 600, 100, 200, 300, 0.5, 600, null).lashingN()).isZero();
+        assertThat(new Hold(push, 600, 100, 200, 300, 0.5, 600, null).lashingN())
+                .isZero();
         assertThat(new Hold(push, 0, 0, 0, 0, 0, 0, null).use()).isZero();
         assertThat(new Hold(push, 1, 0, 0, 0, 0, 0, null).use()).isEqualTo(Double.MAX_VALUE);
     }
@@ -174,7 +174,8 @@ class HoldTest {
     /** Lashing practice: direct lashings at 15 to 60 degrees, tie-downs at 35 at least; a chain spans 600 to 3500 mm. */
     @Test
     void aLashingIsProposedOnlyIfItFits() {
-        assertThat(fits(Lashing.direct("B", "chain-8", "a", "rear right", "right 2"), 40_000.0)).isTrue();
+        assertThat(fits(Lashing.direct("B", "chain-8", "a", "rear right", "right 2"), 40_000.0))
+                .isTrue();
         assertThat(fits(Lashing.direct("B", "chain-8", "a", "rear right", "right 3"), 40_000.0))
                 .as("68 degrees")
                 .isFalse();
@@ -184,8 +185,10 @@ class HoldTest {
         assertThat(fits(Lashing.direct("B", "chain-8", "a", "rear right", "right 6"), 40_000.0))
                 .as("through its own crate")
                 .isFalse();
-        assertThat(fits(Lashing.direct("B", "chain-8", "a", "no eye", "right 2"), 40_000.0)).isFalse();
-        assertThat(fits(Lashing.over("B", "strap-50", List.of("a"), "right 4", "left 4"), 40_000.0)).isTrue();
+        assertThat(fits(Lashing.direct("B", "chain-8", "a", "no eye", "right 2"), 40_000.0))
+                .isFalse();
+        assertThat(fits(Lashing.over("B", "strap-50", List.of("a"), "right 4", "left 4"), 40_000.0))
+                .isTrue();
         assertThat(fits(Lashing.direct("B", "chain-8", "a", "rear right", "left 2"), 40_000.0))
                 .as("across the other one")
                 .isFalse();

@@ -14,10 +14,10 @@ import org.shelterwright.catalog.space.Size;
 import org.shelterwright.catalog.transit.Underside;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.layouts.transport.Crate;
 import org.shelterwright.layouts.transport.Lashing;
 import org.shelterwright.layouts.transport.Mode;
 import org.shelterwright.layouts.transport.Piece;
-import org.shelterwright.layouts.transport.Crate;
 import org.shelterwright.layouts.transport.TransportRig;
 import org.shelterwright.layouts.transport.scene.LegScene;
 
@@ -90,8 +90,8 @@ class RopesTest {
     /** From (2, 0, 1) to (0, 0, 0): √5 m long, 2/√5 of its pull to the rear, 1/√5 down, 26.57° to the floor. */
     @Test
     void aDirectLashingPullsTowardsItsAnchor() {
-        Rope rope = rope(deck().piece(eyed(9_000.0), 2000, 0, 0)
-                .lash(Lashing.direct("A1", "chain-8", "a", "eye", "right 1")));
+        Rope rope = rope(
+                deck().piece(eyed(9_000.0), 2000, 0, 0).lash(Lashing.direct("A1", "chain-8", "a", "eye", "right 1")));
 
         assertThat(rope.direct()).isTrue();
         assertThat(rope.length() / 1e6).isCloseTo(Math.sqrt(5), within(1e-9));
@@ -108,8 +108,8 @@ class RopesTest {
                 .on(TransportRig.plainCar(6_000, 2_400, 7_000.0))
                 .piece(eyed(9_000.0), 2000, 0, 0)
                 .lash(Lashing.direct("A1", "chain-8", "a", "eye", "right 1"));
-        Rope strong = rope(deck().piece(eyed(1e6), 2000, 0, 0)
-                .lash(Lashing.direct("A1", "strap-35", "a", "eye", "right 1")));
+        Rope strong =
+                rope(deck().piece(eyed(1e6), 2000, 0, 0).lash(Lashing.direct("A1", "strap-35", "a", "eye", "right 1")));
 
         assertThat(rope(weakAnchor).bearsN()).isEqualTo(7_000.0);
         assertThat(strong.bearsN()).isEqualTo(strong.kind().capacityN());
@@ -166,7 +166,9 @@ class RopesTest {
                 .isTrue();
         assertThat(Crossing.cross(Point.ofMm(0, 1000, 500), Point.ofMm(1000, 0, 0), b, a))
                 .isTrue();
-        assertThat(Crossing.cross(a, b, b, Point.ofMm(1000, 0, 0))).as("from its end").isFalse();
+        assertThat(Crossing.cross(a, b, b, Point.ofMm(1000, 0, 0)))
+                .as("from its end")
+                .isFalse();
         assertThat(Crossing.cross(a, b, Point.ofMm(0, 1000, 0), Point.ofMm(400, 600, 0)))
                 .as("short of it")
                 .isFalse();
@@ -219,7 +221,10 @@ class RopesTest {
         assertThat(pushes)
                 .extracting(Push::text)
                 .containsExactly(
-                        "push, 0.8 g forward", "push, 0.5 g rearward", "push, 0.6 g to the left", "push, 0.6 g to the right");
+                        "push, 0.8 g forward",
+                        "push, 0.5 g rearward",
+                        "push, 0.6 g to the left",
+                        "push, 0.6 g to the right");
         assertThat(pushes).extracting(push -> push.along(0.6, 0.8)).containsExactly(0.6, -0.6, 0.8, -0.8);
     }
 
@@ -232,10 +237,15 @@ class RopesTest {
                 .by(Mode.ROAD, "road-eu", "lashing")
                 .crate("a", 0, 300, 0, 5800, 1900, 1000, 100.0);
 
-        assertThat(TensionerReach.free(open.load(), Point.ofMm(1000, 0, 0), 400)).isEqualTo(400.0);
-        assertThat(TensionerReach.free(open.load(), Point.ofMm(1000, 400, 0), 400)).isEqualTo(400.0);
-        assertThat(TensionerReach.free(open.load(), Point.ofMm(1000, 401, 0), 400)).isZero();
-        assertThat(TensionerReach.free(closed.load(), Point.ofMm(1000, 0, 0), 400)).isEqualTo(300.0);
-        assertThat(TensionerReach.free(closed.load(), Point.ofMm(1000, 0, 0), 250)).isEqualTo(250.0);
+        assertThat(TensionerReach.free(open.load(), Point.ofMm(1000, 0, 0), 400))
+                .isEqualTo(400.0);
+        assertThat(TensionerReach.free(open.load(), Point.ofMm(1000, 400, 0), 400))
+                .isEqualTo(400.0);
+        assertThat(TensionerReach.free(open.load(), Point.ofMm(1000, 401, 0), 400))
+                .isZero();
+        assertThat(TensionerReach.free(closed.load(), Point.ofMm(1000, 0, 0), 400))
+                .isEqualTo(300.0);
+        assertThat(TensionerReach.free(closed.load(), Point.ofMm(1000, 0, 0), 250))
+                .isEqualTo(250.0);
     }
 }

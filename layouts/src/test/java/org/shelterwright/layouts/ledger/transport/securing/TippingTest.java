@@ -16,10 +16,10 @@ import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.ledger.transport.Gravity;
 import org.shelterwright.layouts.transport.Block;
+import org.shelterwright.layouts.transport.Crate;
 import org.shelterwright.layouts.transport.Lashing;
 import org.shelterwright.layouts.transport.Mode;
 import org.shelterwright.layouts.transport.Piece;
-import org.shelterwright.layouts.transport.Crate;
 import org.shelterwright.layouts.transport.TransportRig;
 import org.shelterwright.layouts.transport.scene.LegScene;
 
@@ -152,8 +152,7 @@ class TippingTest {
         assertThat(Blocking.of(bundle(rig), Face.FRONT).holdsN()).isEqualTo(6_000);
         assertThat(Blocking.of(bundle(rig), Face.RIGHT).holdsN()).isZero();
         TransportRig unknown = tall().block(new Block("a", Block.Way.BEAMS, List.of(Face.LEFT), 3, null));
-        assertThat(unknown.row("held").finding())
-                .isEqualTo("The beams at Crate a state no strength. Give \"eachN\".");
+        assertThat(unknown.row("held").finding()).isEqualTo("The beams at Crate a state no strength. Give \"eachN\".");
     }
 
     /** Two blocks add up. */
@@ -172,10 +171,12 @@ class TippingTest {
         TransportRig wall = tall().block(new Block("a", Block.Way.STOP, List.of(Face.LEFT), 1, null));
 
         assertThat(chocks.row("held").finding())
-                .isEqualTo("The wheels of Crate a do not stand on a strip of the Plain car on which chocks hold. Move it,"
-                        + " or give \"chockRails\".");
+                .isEqualTo(
+                        "The wheels of Crate a do not stand on a strip of the Plain car on which chocks hold. Move it,"
+                                + " or give \"chockRails\".");
         assertThat(spigots.row("held").finding())
-                .isEqualTo("Crate a stands on no container place of the Plain car. Move it to one, or hold it otherwise.");
+                .isEqualTo(
+                        "Crate a stands on no container place of the Plain car. Move it to one, or hold it otherwise.");
         assertThat(wall.row("held").finding())
                 .isEqualTo("The Plain car has no end or wall at its left that a load may lean on. Block it otherwise.");
     }
@@ -232,18 +233,22 @@ class TippingTest {
                         0)
                 .lash(Lashing.direct("A1", "strap-35", "a", "eye", "right 1"));
         List<Row> rows = rig.rows("tiedowns-us");
-        Row strength = rows.stream().filter(row -> row.unit().equals("kN")).findFirst().orElseThrow();
-        Row count = rows.stream().filter(row -> row.unit().equals("tiedowns")).findFirst().orElseThrow();
+        Row strength =
+                rows.stream().filter(row -> row.unit().equals("kN")).findFirst().orElseThrow();
+        Row count = rows.stream()
+                .filter(row -> row.unit().equals("tiedowns"))
+                .findFirst()
+                .orElseThrow();
 
-        // 49 CFR 393.106(d): 10 kN of working load limit from an anchor to the article count 5 kN; half of 1 t is 4.9 kN.
+        // 49 CFR 393.106(d): 10 kN of working load limit from an anchor to the article count 5 kN; half of 1 t is 4.9
+        // kN.
         assertThat(strength.capacity()).isEqualTo(5.0);
         assertThat(strength.verdict()).isEqualTo(Verdict.CLOSE);
         assertThat(strength.mend()).isNull();
         // 393.110: 2 m are 6.6 ft, which ask for two.
         assertThat(count.verdict()).isEqualTo(Verdict.BROKEN);
         assertThat(count.mend()).isEqualTo("Add tiedowns.");
-        assertThat(count.finding())
-                .isEqualTo("Crate a has 1 tiedown; its length and weight ask for 2.");
+        assertThat(count.finding()).isEqualTo("Crate a has 1 tiedown; its length and weight ask for 2.");
     }
 
     @Test

@@ -52,10 +52,11 @@ class WayPlacesTest {
 
     @Test
     void theWeakestOfTheLiftingEyesCounts() {
-        assertThat(lift(lifted(1000.0, Use.LIFTING, HALF_N + 0.01, 9_000.0)).verdict()).isEqualTo(Verdict.CLOSE);
-        assertThat(lift(lifted(1000.0, Use.BOTH, 9_000.0, HALF_N - 1)).verdict()).isEqualTo(Verdict.BROKEN);
-        assertThat(lift(lifted(1000.0, Use.LIFTING, 9_000.0, 8_000.0)).demand())
-                .isCloseTo(HALF_N / 1000, within(1e-9));
+        assertThat(lift(lifted(1000.0, Use.LIFTING, HALF_N + 0.01, 9_000.0)).verdict())
+                .isEqualTo(Verdict.CLOSE);
+        assertThat(lift(lifted(1000.0, Use.BOTH, 9_000.0, HALF_N - 1)).verdict())
+                .isEqualTo(Verdict.BROKEN);
+        assertThat(lift(lifted(1000.0, Use.LIFTING, 9_000.0, 8_000.0)).demand()).isCloseTo(HALF_N / 1000, within(1e-9));
         assertThat(lift(lifted(1000.0, Use.LIFTING, 9_000.0, 8_000.0)).finding())
                 .isEqualTo("Two eyes of Crate a bear its weight with a jerk of 1.3.");
     }
@@ -63,11 +64,14 @@ class WayPlacesTest {
     @Test
     void padsPocketsAndLashingEyesDoNotLift() {
         for (Use use : List.of(Use.TIE_DOWN, Use.FORK_POCKET, Use.STAND)) {
-            assertThat(lift(lifted(1000.0, use, 9_000.0, 9_000.0)).verdict()).as(use.name()).isEqualTo(Verdict.NOT_ASSESSED);
+            assertThat(lift(lifted(1000.0, use, 9_000.0, 9_000.0)).verdict())
+                    .as(use.name())
+                    .isEqualTo(Verdict.NOT_ASSESSED);
         }
         assertThat(lift(lifted(1000.0, Use.LIFTING, 9_000.0)).finding())
-                .isEqualTo("Crate a states no lifting eyes. Lift it on forks or in a net by the carrier's rules, or give"
-                        + " its eyes.");
+                .isEqualTo(
+                        "Crate a states no lifting eyes. Lift it on forks or in a net by the carrier's rules, or give"
+                                + " its eyes.");
         assertThat(lift(lifted(null, Use.LIFTING, 9_000.0, 9_000.0)).finding()).contains(" and no mass");
         assertThat(lift(lifted(1000.0, Use.LIFTING, 9_000.0, null)).finding())
                 .isEqualTo("The eye \"eye 2\" of Crate a states no rating.");
@@ -134,8 +138,12 @@ class WayPlacesTest {
         assertThat(past(Asked.HEIGHT, 2_230, 2_000).verdict()).isEqualTo(Verdict.CLOSE);
         assertThat(past(Asked.HEIGHT, 2_229, 2_000).verdict()).isEqualTo(Verdict.BROKEN);
         assertThat(past(Asked.HEIGHT, 2_229, 2_000).unit()).isEqualTo("mm");
-        assertThat(past(Asked.WIDTH, 2_740, 2_000).demand()).as("the deck is wider").isEqualTo(2_740.0);
-        assertThat(past(Asked.WIDTH, 3_000, 2_900).demand()).as("the load is wider").isEqualTo(2_900.0);
+        assertThat(past(Asked.WIDTH, 2_740, 2_000).demand())
+                .as("the deck is wider")
+                .isEqualTo(2_740.0);
+        assertThat(past(Asked.WIDTH, 3_000, 2_900).demand())
+                .as("the load is wider")
+                .isEqualTo(2_900.0);
     }
 
     @Test
