@@ -110,8 +110,9 @@ class BriefCheckTest {
         assertThatThrownBy(() -> check(TEXT.replace("body/panel 1", "rack-1/power"), SmallPost.CATALOG))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("b.json, line")
-                .hasMessageContaining("The wire \"w1\" goes from rack-1/power to itself. Give the port that it goes to as"
-                        + " \"to\".");
+                .hasMessageContaining(
+                        "The wire \"w1\" goes from rack-1/power to itself. Give the port that it goes to as"
+                                + " \"to\".");
     }
 
     @Test

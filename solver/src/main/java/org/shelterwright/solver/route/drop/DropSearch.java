@@ -101,8 +101,7 @@ public final class DropSearch {
     }
 
     /** Whether every run costs too much, with the way on, even without bends. */
-    private boolean useless(
-            Lattice lattice, Point start, Target target, int radius, Onward onward, long most) {
+    private boolean useless(Lattice lattice, Point start, Target target, int radius, Onward onward, long most) {
         int first = lattice.node(start);
         lattice.indices(first, index);
         outlook.look(lattice, first, target, radius, onward, most - lattice.corners(first, index, -1) * Laying.CORNER);
