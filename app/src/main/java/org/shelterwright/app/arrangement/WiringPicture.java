@@ -50,6 +50,8 @@ public final class WiringPicture {
     private static final double LINE = 4.4;
     private static final double TEXT = 2;
     private static final double NAME = 1.7;
+    private static final double NUMBER = 1.5;
+
     /** How far the wires of a bundle lie from each other on paper (mm). */
     private static final double FAN = 0.42;
 
@@ -94,7 +96,6 @@ public final class WiringPicture {
     private void view(Scene scene, CableNet net, Sheeted sheeted, List<Shape> shapes) {
         FlatView flat = new FlatView(scene, Situation.ON_STATION, sheeted, 0.8, null);
         shapes.addAll(flat.shapes(false));
-        names(scene, flat, shapes);
         List<Shape> trays = new ArrayList<>();
         for (Tray tray : scene.body().trays()) {
             for (int i = 1; i < tray.path().size(); i++) {
@@ -117,18 +118,65 @@ public final class WiringPicture {
             wire(net.wires().get(i), FAN * (i - (count - 1) / 2.0) * Math.min(1, 6.0 / count), sheeted, wires);
         }
         shapes.add(new Group("wires", wires));
+        List<Bounds> taken = new ArrayList<>();
+        names(scene, flat, taken, shapes);
+        for (LaidWire wire : net.wires()) {
+            number(wire, sheeted, taken, shapes);
+        }
     }
 
-    /** Names of units where they fit. */
-    private void names(Scene scene, FlatView flat, List<Shape> shapes) {
+    /** Names of units where they fit, on plates over the wires. */
+    private void names(Scene scene, FlatView flat, List<Bounds> taken, List<Shape> shapes) {
         for (PlacedUnit unit : scene.units()) {
             Label label = Lettering.muted(unit.name(), new Spot(0, 0), NAME).with(Align.MIDDLE);
             double width = typeface.width(label) + 1.5;
             for (Bounds part : flat.parts(unit.id())) {
                 Bounds middle = Bounds.around(part.centre(), width, NAME + 1.5);
                 if (part.contains(middle) && flat.shows(middle, unit.id())) {
+                    taken.add(middle);
+                    shapes.add(Polygon.of(middle, Role.RAISED.colour(), null));
                     shapes.add(label.at(part.centre().plus(0, NAME / 2)));
                     break;
+                }
+            }
+        }
+    }
+
+    /** The number of a wire beside one of its ends, where there is room for it. */
+    private void number(LaidWire wire, Sheeted sheeted, List<Bounds> taken, List<Shape> shapes) {
+        if (wire.shape() == null || wire.shape().path().isEmpty()) {
+            return;
+        }
+        List<Point> path = wire.shape().path();
+        Label label = new Label(
+                wire.wire().id(),
+                new Spot(0, 0),
+                Typeface.sizeOf(NUMBER),
+                Weight.SEMIBOLD,
+                Align.MIDDLE,
+                0,
+                colour(wire.cable()));
+        double wide = typeface.width(label) + 0.8;
+        double high = NUMBER + 0.8;
+        for (Point end : List.of(path.get(path.size() - 1), path.get(0))) {
+            Spot at = sheeted.spot(end);
+            double aside = 1.1 + wide / 2;
+            double above = 1.1 + high / 2;
+            for (Spot middle : List.of(
+                    at.plus(aside, 0),
+                    at.plus(-aside, 0),
+                    at.plus(0, -above),
+                    at.plus(0, above),
+                    at.plus(aside, -above),
+                    at.plus(-aside, -above),
+                    at.plus(aside, above),
+                    at.plus(-aside, above))) {
+                Bounds plate = Bounds.around(middle, wide, high);
+                if (taken.stream().noneMatch(plate::overlaps)) {
+                    taken.add(plate);
+                    shapes.add(Polygon.of(plate, Role.RAISED.colour(), null));
+                    shapes.add(label.at(middle.plus(0, NUMBER / 2)));
+                    return;
                 }
             }
         }

@@ -136,7 +136,6 @@ final class TrayRuns {
     }
 
     private static TrayEntry entry(Ask ask, TrayPath path, int i, Drop drop) {
-        return new TrayEntry(
-                i, path.stationOf(drop.end()), drop, ask.barred().contains(drop.end()));
+        return new TrayEntry(i, path.stationOf(drop.end()), drop, ask.barred().contains(drop.end()));
     }
 }

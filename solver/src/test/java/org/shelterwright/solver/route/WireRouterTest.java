@@ -91,9 +91,10 @@ class WireRouterTest {
         assertThat(plan.routes()).isEmpty();
         assertThat(plan.unrouted())
                 .extracting(RoutePlan.Unrouted::reason)
-                .containsExactly("No way was found for wire w1 from Power unit, mains out to Telemetry rack 1, power: its"
-                        + " ends cannot be joined past what stands about. Move a unit, or give the body a tray between"
-                        + " them.");
+                .containsExactly(
+                        "No way was found for wire w1 from Power unit, mains out to Telemetry rack 1, power: its"
+                                + " ends cannot be joined past what stands about. Move a unit, or give the body a tray between"
+                                + " them.");
         assertThat(open(plan.in(layout)))
                 .anySatisfy(row -> assertThat(row.finding()).contains("None of the 1 wire has a route"));
     }

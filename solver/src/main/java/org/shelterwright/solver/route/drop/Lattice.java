@@ -138,6 +138,11 @@ final class Lattice {
         return planes[axis];
     }
 
+    /** Distance of two planes across an axis (µm). */
+    int length(int axis, int one, int other) {
+        return Math.abs(planes[axis][other] - planes[axis][one]);
+    }
+
     /** By how much numbers of nodes differ from plane to plane. */
     int stride(int axis) {
         return stride[axis];

@@ -119,6 +119,85 @@ class DropSearchTest {
     }
 
     @Test
+    void withBendsItCostsAsMuchAsAPlainSearchOverTheSamePlanes() {
+        int found = 0;
+        for (long seed = 1; seed <= 400; seed++) {
+            Random random = new Random(seed);
+            int unit = 20_000;
+            List<Box> solids = new ArrayList<>();
+            random(random).solids().forEach(box -> solids.add(times(box, unit)));
+            Surroundings about = new Surroundings(times(ROOM, unit), solids, List.of(), List.of());
+            Point start = times(point(random), unit);
+            List<Point> line = tray(random).path().stream()
+                    .map(point -> times(point, unit))
+                    .toList();
+            Target target = random.nextInt(3) == 0 ? Target.port(line.get(0)) : new Target(line, true);
+            int radius = unit / 2 * (1 + random.nextInt(5));
+
+            Optional<Drop> drop = new DropSearch(about).find(start, target, radius, DropSearch.ANY_COST);
+
+            Lattice lattice = new Lattice(Obstacles.of(about), about.room(), start, target, radius);
+            assertThat(drop.map(Drop::cost).orElse(-1L))
+                    .as("seed %d", seed)
+                    .isEqualTo(plain(lattice, start, target, radius));
+            found += drop.isPresent() ? 1 : 0;
+        }
+        assertThat(found).isGreaterThan(150);
+    }
+
+    private static Point times(Point point, int unit) {
+        return new Point(point.x() * unit, point.y() * unit, point.z() * unit);
+    }
+
+    private static Box times(Box box, int unit) {
+        return new Box(
+                box.x0() * unit, box.y0() * unit, box.z0() * unit, box.x1() * unit, box.y1() * unit, box.z1() * unit);
+    }
+
+    /** Dijkstra over nodes, directions and the straight that is due, without estimates; -1 if there is no way. */
+    private static long plain(Lattice lattice, Point start, Target target, int radius) {
+        record At(int node, int direction, int need, long cost) {}
+        PriorityQueue<At> queue = new PriorityQueue<>((a, b) -> Long.compare(a.cost(), b.cost()));
+        Map<String, Long> best = new HashMap<>();
+        queue.add(new At(lattice.node(start), -1, 0, 0));
+        int[] index = new int[3];
+        while (!queue.isEmpty()) {
+            At at = queue.poll();
+            if (at.cost() > best.getOrDefault(at.node() + " " + at.direction() + " " + at.need(), Long.MAX_VALUE)) {
+                continue;
+            }
+            lattice.indices(at.node(), index);
+            if (lattice.onTarget(at.node(), index)) {
+                var line = lattice.along(at.node(), target);
+                boolean turns = target.tray() && (line == null || line.ordinal() != at.direction() / 2);
+                if (at.direction() < 0 || at.need() <= (turns ? 0 : radius)) {
+                    return at.cost();
+                }
+            }
+            for (int d = 0; d < 6; d++) {
+                boolean turn = at.direction() >= 0 && at.direction() != d;
+                if (lattice.price(at.node(), d) == 0 || turn && (at.direction() / 2 == d / 2 || at.need() > 0)) {
+                    continue;
+                }
+                int there = index[d / 2] + (d % 2 == 1 ? 1 : -1);
+                int length = lattice.length(d / 2, index[d / 2], there);
+                int due = at.direction() < 0 ? radius : turn ? 2 * radius : at.need();
+                At next = new At(
+                        lattice.next(at.node(), d),
+                        d,
+                        Math.max(0, due - length),
+                        at.cost() + (long) length * lattice.price(at.node(), d) + (turn ? Laying.CORNER : 0));
+                String key = next.node() + " " + d + " " + next.need();
+                if (next.cost() < best.getOrDefault(key, Long.MAX_VALUE)) {
+                    best.put(key, next.cost());
+                    queue.add(next);
+                }
+            }
+        }
+        return -1;
+    }
+
+    @Test
     void aLimitLeavesOutWhatCostsMoreAndChangesNothingElse() {
         for (long seed = 1; seed <= 150; seed++) {
             Random random = new Random(seed);
@@ -150,8 +229,7 @@ class DropSearchTest {
             Onward onward = place -> (long) slope * (place.x() + place.y());
             long least = 1_000_000_000;
             for (Point place : places(tray)) {
-                Optional<Drop> run =
-                        new DropSearch(about).find(start, Target.place(place), 0, DropSearch.ANY_COST);
+                Optional<Drop> run = new DropSearch(about).find(start, Target.place(place), 0, DropSearch.ANY_COST);
                 least = Math.min(least, run.map(Drop::cost).orElse(1_000_000_000L) + onward.from(place));
             }
             long most = least / 2 + (long) (random.nextDouble() * (least - 1) / 2 * (random.nextBoolean() ? 1 : 3));
