@@ -49,7 +49,8 @@ public final class BayLimits {
         double y = top + 5;
         for (int i = 0; i < lines.size(); i++) {
             if (y + LINE > lowest && i + 1 < lines.size()) {
-                shapes.add(Lettering.muted("and " + (lines.size() - i) + " more: see the ledger", new Spot(left, y), TEXT));
+                shapes.add(Lettering.muted(
+                        "and " + (lines.size() - i) + " more: see the ledger", new Spot(left, y), TEXT));
                 break;
             }
             row(shapes, lines.get(i), left, y, Weight.REGULAR);

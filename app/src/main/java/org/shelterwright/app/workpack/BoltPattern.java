@@ -27,6 +27,7 @@ import org.shelterwright.layouts.boltdown.Bolting;
 /** The fixings of a step seen square to what they go into, with their order of tightening. Seen from above, or by who faces the wall. */
 final class BoltPattern {
     private static final double RING = 2.4;
+    private static final double LEAST_RING = 1.6;
 
     private BoltPattern() {}
 
@@ -59,20 +60,18 @@ final class BoltPattern {
                 Math.max(paper.y0(), base.y0()),
                 Math.min(paper.x1(), base.x1()),
                 Math.min(paper.y1(), base.y1()));
-        shapes.add(Polygon.of(
-                seen,
-                Role.TRACK.colour(),
-                Pen.of(0.35, Role.EDGE.colour())));
+        shapes.add(Polygon.of(seen, Role.TRACK.colour(), Pen.of(0.35, Role.EDGE.colour())));
         for (int i = 0; i + 1 < spots.size(); i += 2) {
             shapes.add(
                     Lines.of(Pen.of(0.25, Role.ACCENT.colour()).with(LineType.DASHED), spots.get(i), spots.get(i + 1)));
         }
+        double ring = Math.max(LEAST_RING, Math.min(RING, nearest(spots) / 2));
         for (int i = 0; i < spots.size(); i++) {
-            shapes.add(new Circle(spots.get(i), RING, Role.RAISED.colour(), Pen.of(0.35, Role.TEXT.colour())));
+            shapes.add(new Circle(spots.get(i), ring, Role.RAISED.colour(), Pen.of(0.35, Role.TEXT.colour())));
             shapes.add(new Label(
                     Integer.toString(places.get(i).number()),
-                    spots.get(i).plus(0, 1.1),
-                    3.2,
+                    spots.get(i).plus(0, 1.1 * ring / RING),
+                    3.2 * ring / RING,
                     Weight.SEMIBOLD,
                     Align.MIDDLE,
                     0,
@@ -83,7 +82,7 @@ final class BoltPattern {
 
     /** From where it is seen, in words. */
     static String seen(BoltDownStep step) {
-        return surface(step).axis() == Axis.Z ? "Seen from above, forward is up." : "Seen as you face the wall.";
+        return surface(step).axis() == Axis.Z ? "seen from above, forward up" : "seen as you face the wall";
     }
 
     /** The outline of the unit; where the fixings stand so close that their rings would overlap, only what is about them. */
@@ -95,6 +94,10 @@ final class BoltPattern {
         double scale = Math.min(
                 (paper.width() - 2 * inset) / Math.max(1, outline.width()),
                 (paper.height() - 2 * inset) / Math.max(1, outline.height()));
+        return nearest(spots) * scale < 2 * RING ? about : outline;
+    }
+
+    private static double nearest(List<Spot> spots) {
         double nearest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < spots.size(); i++) {
             for (int j = 0; j < i; j++) {
@@ -105,7 +108,7 @@ final class BoltPattern {
                                 spots.get(i).y() - spots.get(j).y()));
             }
         }
-        return nearest * scale < 2 * RING ? about : outline;
+        return nearest;
     }
 
     private static Face surface(BoltDownStep step) {

@@ -25,7 +25,7 @@ final class CardChecks {
     static final double PAD = 3.5;
 
     /** So many tests that are alike stand as one. */
-    private static final int MANY = 4;
+    private static final int MANY = 3;
 
     private static final Pen FRAME = Pen.of(0.35, Role.TEXT.colour());
     private static final Pen SOFT = Pen.of(0.2, Role.LINES.colour());

@@ -50,7 +50,8 @@ record Crew(BoltDownPlan plan, Schedule schedule) {
         }
         return "More people than the fitters are needed to lift: "
                 + lacking.stream()
-                        .map(step -> "step " + step.number() + ", " + step.unit().name() + ", " + step.people())
+                        .map(step ->
+                                "step " + step.number() + ", " + step.unit().name() + ", " + step.people())
                         .collect(Collectors.joining("; "))
                 + ". Have them there, or a hoist or lifting table that reaches.";
     }

@@ -84,19 +84,19 @@ final class PackLists {
     static Table racks(Crew crew) {
         List<List<@Nullable Object>> rows = new ArrayList<>();
         for (BoltDownStep step : crew.plan().steps()) {
-            List<InRack> pieces = Stream.concat(
-                            step.carried().filled().stream(), step.carried().later().stream())
+            List<InRack> pieces = Stream.concat(step.carried().filled().stream(), step.carried().later().stream())
                     .toList();
             if (!pieces.isEmpty()) {
                 rows.add(Arrays.asList(
                         step.number() + ", " + step.unit().name(),
                         step.carried().later().isEmpty() ? "on the bench, " + crew.bench(step) : "once it is bolted",
-                        pieces.stream()
-                                .map(StepWords::seated)
-                                .collect(Collectors.joining(", "))));
+                        pieces.stream().map(StepWords::seated).collect(Collectors.joining(", "))));
             }
         }
-        return new Table("Racks to fill", List.of("for step", "where and when", "pieces by height unit, counted from below"), rows);
+        return new Table(
+                "Racks to fill",
+                List.of("for step", "where and when", "pieces by height unit, counted from below"),
+                rows);
     }
 
     /** Cables to cut, with the steps in which they are laid and connected. */

@@ -147,7 +147,11 @@ public final class PaperPack {
         flow.heading(table.name());
         List<Column> columns = new ArrayList<>();
         for (int i = 0; i < widths.size(); i++) {
-            columns.add(new Column(table.columns().get(i), "", widths.get(i), NUMBERS.contains(table.columns().get(i))));
+            columns.add(new Column(
+                    table.columns().get(i),
+                    "",
+                    widths.get(i),
+                    NUMBERS.contains(table.columns().get(i))));
         }
         Columns shown = new Columns(typeface, columns);
         shown.head(flow);

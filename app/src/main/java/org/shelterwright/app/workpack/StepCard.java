@@ -36,9 +36,6 @@ final class StepCard {
     /** A rack with more pieces is filled by the list at the front. */
     private static final int MOST_PIECES = 4;
 
-    /** So many tasks stand in two columns. */
-    private static final int MANY_TASKS = 6;
-
     private static final double FOOT = 286;
     private static final double FOOT_WIDTH = 145;
     private static final Pen SOFT = Pen.of(0.2, Role.LINES.colour());
@@ -147,16 +144,16 @@ final class StepCard {
         String title = fittings.isEmpty() ? "C" + connect : step.cables().isEmpty() ? "Fit" : "Fit and c" + connect;
         shapes.add(Lettering.bold(title, new Spot(LEFT, top + 3), 2.6));
         double y = top + 5;
-        int across = tasks.size() >= MANY_TASKS ? 2 : 1;
-        double width = (RIGHT - LEFT - (across - 1) * SPACE) / across;
-        for (int i = 0; i < tasks.size(); i += across) {
+        double half = (RIGHT - LEFT - SPACE) / 2;
+        for (List<String> row : TaskRows.of(tasks, typeface, setting, half - 5)) {
             if (y + 2 * setting.line() > lowest) {
                 end(step);
                 y = begin(step, who) + setting.gap();
             }
             double end = y;
-            for (int c = 0; c < across && i + c < tasks.size(); c++) {
-                end = Math.max(end, task(tasks.get(i + c), LEFT + c * (width + SPACE), y, width));
+            for (int c = 0; c < row.size(); c++) {
+                double width = row.size() == 1 ? RIGHT - LEFT : half;
+                end = Math.max(end, task(row.get(c), LEFT + c * (half + SPACE), y, width));
             }
             y = end + 0.3;
             shapes.add(Lines.of(Pen.of(0.13, Role.LINE.colour()), new Spot(LEFT, y), new Spot(RIGHT, y)));
@@ -167,7 +164,7 @@ final class StepCard {
 
     private double task(String text, double x, double y, double width) {
         shapes.add(Polygon.of(new Bounds(x, y + 0.7, x + 3, y + 3.7), Role.RAISED.colour(), SOFT));
-        return Math.max(y + 4.4, paragraph(text, x + 5, y, width - 5, Weight.REGULAR));
+        return Math.max(y + 4.1, paragraph(text, x + 5, y, width - 5, Weight.REGULAR));
     }
 
     private double way(BoltDownStep step, double top) {
@@ -233,19 +230,19 @@ final class StepCard {
         if (step.boltings().isEmpty()) {
             return paragraph("Loose: it is only set down.", x, y, width, Weight.REGULAR);
         }
+        shapes.add(Lettering.muted(BoltPattern.seen(step), new Spot(x + width, top + 3), 1.7)
+                .with(Align.END));
         for (Bolting one : step.boltings()) {
-            y = paragraph(one.text() + ", washer under each head", x, y, width, Weight.MEDIUM);
+            y = paragraph(one.text() + ", washers", x, y, width, Weight.MEDIUM);
         }
         shapes.addAll(BoltPattern.shapes(step, new Bounds(x, y + 1, x + width, y + 1 + setting.pattern())));
-        shapes.add(Lettering.muted(
-                BoltPattern.seen(step), new Spot(x, y + 1 + setting.pattern() + 3.4), 1.7));
-        return y + 5 + setting.pattern();
+        return y + 2 + setting.pattern();
     }
 
     /** Where each fixing goes and what tools are needed, over the full width. */
     private double holes(BoltDownStep step, double top) {
-        double tools = paragraph(
-                "Tools:  " + String.join(", ", step.tools()) + ".", LEFT, top + 1, RIGHT - LEFT, Weight.REGULAR);
+        double tools =
+                setting.toolsApart() ? paragraph(tools(step), LEFT, top + 1, RIGHT - LEFT, Weight.REGULAR) : top + 0.5;
         if (step.boltings().isEmpty()) {
             return tools;
         }
@@ -274,7 +271,11 @@ final class StepCard {
             }
             y = figure("then", last, x, y);
         }
-        return y;
+        return setting.toolsApart() ? y : paragraph(tools(step), x, y + 1, width, Weight.REGULAR);
+    }
+
+    private static String tools(BoltDownStep step) {
+        return "Tools:  " + String.join(", ", step.tools()) + ".";
     }
 
     private double figure(String word, double value, double x, double top) {

@@ -64,7 +64,10 @@ final class StepHtml {
             }
         }
         tasks(html, "Fit", StepWords.fittings(step));
-        tasks(html, "Connect, with a label on each end", step.cables().stream().map(CableTask::text).toList());
+        tasks(
+                html,
+                "Connect, with a label on each end",
+                step.cables().stream().map(CableTask::text).toList());
         sign(html, step);
         nav(html, step);
         return html.raw("<footer>")
@@ -130,7 +133,8 @@ final class StepHtml {
                 PATTERN_WIDTH,
                 PATTERN_HEIGHT,
                 BoltPattern.shapes(step, new Bounds(2, 2, PATTERN_WIDTH - 2, PATTERN_HEIGHT - 2)))));
-        html.element("p", "class=\"small\"", "Numbers give the order. " + BoltPattern.seen(step)).raw("</div>");
+        html.element("p", "class=\"small\"", "Numbers give the order; " + BoltPattern.seen(step) + ".")
+                .raw("</div>");
     }
 
     private static void torque(Html html, BoltDownStep step) {

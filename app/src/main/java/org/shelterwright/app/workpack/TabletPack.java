@@ -102,8 +102,8 @@ public final class TabletPack {
             html.element("p", "", crew.moreHands());
         }
         html.raw(
-                        "</div><h2 class=\"list\">Steps</h2><table><thead><tr><th class=\"n\">Step</th><th>Unit</th><th>Through</th>"
-                                + "<th>Who</th><th class=\"n\">min</th><th>State</th><th></th></tr></thead><tbody>");
+                "</div><h2 class=\"list\">Steps</h2><table><thead><tr><th class=\"n\">Step</th><th>Unit</th><th>Through</th>"
+                        + "<th>Who</th><th class=\"n\">min</th><th>State</th><th></th></tr></thead><tbody>");
         for (BoltDownStep step : plan.steps()) {
             var opening = step.passage().opening();
             html.raw("<tr><td class=\"n\">" + step.number() + "</td>")

@@ -56,7 +56,11 @@ class InsideDocumentsTest {
     void limitsThatDoNotFitAreCounted() {
         BayLimits.Line line = new BayLimits.Line("Mass in the rack", "91.8 kg", "160 kg", "met");
 
-        assertThat(new Drawing("limits", 200, 100, new BayLimits(TYPEFACE).shapes(Collections.nCopies(20, line), 10, 10, 60))
+        assertThat(new Drawing(
+                                "limits",
+                                200,
+                                100,
+                                new BayLimits(TYPEFACE).shapes(Collections.nCopies(20, line), 10, 10, 60))
                         .labels())
                 .extracting(label -> label.text())
                 .contains("and 10 more: see the ledger");

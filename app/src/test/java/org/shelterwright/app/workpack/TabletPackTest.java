@@ -196,13 +196,18 @@ class TabletPackTest {
         WorkPack pack = WorkPack.of(HEAD, scene, plan, new Typeface());
 
         assertThat(pack.pages().stream().filter(page -> page.title().startsWith("Step ")))
-                .as("a card each, and a second sheet for the power unit with all its cables")
-                .hasSizeBetween(plan.steps().size(), plan.steps().size() + 1);
+                .as("a card each on one sheet, the power unit with all its cables too")
+                .hasSameSizeAs(plan.steps());
         String all = pack.pages().stream()
                 .filter(page -> page.title().equals("Step 2"))
                 .flatMap(page -> page.labels().stream())
                 .map(label -> label.text())
                 .reduce("", (a, b) -> a + "\n" + b);
+        assertThat(pack.pages().stream().flatMap(page -> page.labels().stream()).map(label -> label.text()))
+                .as("who lifts, and who fills the racks")
+                .contains("fitters A and B, 2 more to lift", "Racks to fill", "Cables to cut", "When all is in")
+                .anyMatch(text -> text.startsWith("on the bench,"));
+        assertThat(all).contains("fit its 16 pieces by the list of racks to fill", "Tools:");
         assertThat(all).contains("Step 2 of 27", "6 × M10, grade 8.8", "13 N·m", "Check and sign", "Caution");
         assertThat(pack.pages().stream().flatMap(page -> page.labels().stream()))
                 .as("nothing is set below the foot")

@@ -59,6 +59,7 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
         private final BitSet gone = new BitSet();
         /** Numbers of the steps of what is in, by unit. */
         private final Map<String, Integer> in = new HashMap<>();
+
         private final StepTimes times;
         private final List<BoltDownStep> steps = new ArrayList<>();
 
@@ -165,9 +166,7 @@ public record BoltDownPlan(BoltDownOrder order, List<BoltDownStep> steps, List<P
 
         private @Nullable String host(PlacedUnit unit) {
             String host = unit.place(Situation.ON_STATION).host();
-            return host == null
-                    ? null
-                    : scene.unit(host).map(PlacedUnit::name).orElse(host);
+            return host == null ? null : scene.unit(host).map(PlacedUnit::name).orElse(host);
         }
 
         private static @Nullable String hold(boolean lastPowered, boolean lastByPanel) {

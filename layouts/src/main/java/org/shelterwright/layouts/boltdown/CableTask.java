@@ -54,9 +54,8 @@ public record CableTask(
         return new CableTask(
                 wire.id(),
                 earthing(laid),
-                "Before it comes in: " + wire.id().toUpperCase(Locale.ROOT) + " " + cableName(laid) + by(laid)
-                        + ": lay from "
-                        + named(scene, wire.from()) + " to " + named(scene, wire.to())
+                "Before it comes in: " + wire.id().toUpperCase(Locale.ROOT) + " " + cableName(laid) + ": lay" + by(laid)
+                        + " from " + named(scene, wire.from()) + " to " + named(scene, wire.to())
                         + ", both ends open; the tray is covered afterwards",
                 false,
                 true,
@@ -85,20 +84,31 @@ public record CableTask(
         boolean battery = !earthing(laid)
                 && (battery(unit) || scene.unit(far).filter(CableTask::battery).isPresent());
         String name = wire.id().toUpperCase(Locale.ROOT) + " ";
+        String laying = before ? ", lay" : ", lay" + by(laid);
+        String cable = (before ? "(laid)" : cableName(laid)) + ": ";
+        String here = "connect at " + port(own);
         String text;
         int ends;
         if (step != null) {
-            name += (before ? "(laid)" : "(laid in step " + step + ")") + ", " + port(own) + ", from "
-                    + named(scene, other) + ": ";
-            text = name + (battery ? "connect both ends, the battery last" : "connect this end");
+            text = name + (before ? "(laid)" : "from step " + step) + " (" + named(scene, other) + "): "
+                    + (!battery
+                            ? here
+                            : battery(unit)
+                                    ? "connect the far end, then at " + port(own) + ", the battery last"
+                                    : here + ", then the battery last");
             ends = battery ? 2 : 1;
         } else if (alone) {
-            text = name + (before ? "(laid)" : cableName(laid)) + ", " + port(own) + (before ? "" : by(laid)) + " to "
-                    + named(scene, other) + ": connect both ends";
+            text = name + cable + here + (before ? "" : laying) + ", connect at " + named(scene, other);
             ends = 2;
         } else {
-            text = name + (before ? "(laid)" : cableName(laid)) + ", " + port(own) + (before ? "" : by(laid)) + ": "
-                    + waiting(scene, far, other, before, battery);
+            String end = named(scene, other);
+            String open = scene.unit(far).isPresent()
+                    ? "; the end for " + end + " stays open"
+                    : " to the entry panel for " + end;
+            text = battery
+                    ? name + cable + (before ? "" : laying.substring(2) + "; ") + port(own) + " and the end for " + end
+                            + " stay open and covered"
+                    : name + cable + here + (before ? "" : laying) + open;
             ends = battery ? 0 : 1;
         }
         return Optional.of(new CableTask(
@@ -109,20 +119,6 @@ public record CableTask(
                 false,
                 ends,
                 before || step != null ? 0 : metres(laid)));
-    }
-
-    /** What is done with a cable whose far end is not in yet. */
-    private static String waiting(Scene scene, String far, String other, boolean before, boolean battery) {
-        String end = named(scene, other);
-        if (battery) {
-            return (before ? "" : "lay, ") + "both ends stay open and covered until " + end + " is in";
-        }
-        if (before) {
-            return "connect this end, that for " + end + " stays open";
-        }
-        return scene.unit(far).isPresent()
-                ? "connect this end, lay, leave the end for " + end + " open"
-                : "connect this end, lay to the entry panel for " + end;
     }
 
     private static boolean battery(PlacedUnit unit) {
@@ -151,7 +147,7 @@ public record CableTask(
                         .filter(Objects::nonNull)
                         .distinct()
                         .toList();
-        return trays.isEmpty() ? "" : ", by " + String.join(", ", trays);
+        return trays.isEmpty() ? "" : " by " + String.join(", ", trays);
     }
 
     /** An end of a wire in words, such as "Power unit, mains out". */

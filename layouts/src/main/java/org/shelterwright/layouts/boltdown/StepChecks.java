@@ -50,7 +50,7 @@ final class StepChecks {
                             ? "Torque of " + one.text() + " not known: ask"
                             : (count == 1 ? "1 bolt " : "All " + count + " ") + one.thread() + " at " + number(torque)
                                     + " N·m",
-                    "two rounds, crosswise, paint mark on each",
+                    "two rounds, crosswise, paint mark",
                     torque,
                     "N·m",
                     torque == null ? 0 : Math.max(0.5, TORQUE_SHARE * torque)));

@@ -99,7 +99,7 @@ class BoltDownPlanTest {
                 .satisfies(
                         text -> assertThat(text)
                                 .matches(
-                                        "W9 .*, \\d+(\\.\\d)? m, mains in, by .*: connect this end, lay to the entry panel for .*, output"));
+                                        "W9 .*, \\d+(\\.\\d)? m: connect at mains in, lay by .* to the entry panel for .*, output"));
     }
 
     @Test
@@ -114,11 +114,11 @@ class BoltDownPlanTest {
         List<CableTask> live = plan.steps().stream()
                 .filter(step -> step.number() > battery)
                 .flatMap(step -> step.cables().stream())
-                .filter(task -> task.text().contains(", the battery last"))
+                .filter(task -> task.text().endsWith(" the battery last"))
                 .toList();
         assertThat(live).isNotEmpty().allSatisfy(task -> {
             assertThat(task.ends()).isEqualTo(2);
-            assertThat(task.text()).contains("(laid in step " + battery + ")");
+            assertThat(task.text()).contains(" from step " + battery + " (Battery box");
         });
         assertThat(plan.steps().get(battery - 1).cables())
                 .filteredOn(task -> !task.closed() && !task.earthing())
@@ -173,7 +173,7 @@ class BoltDownPlanTest {
                 .startsWith("Before it comes in: W")
                 .endsWith("both ends open; the tray is covered afterwards");
         assertThat(covered.step("rack-1").orElseThrow().cables())
-                .anyMatch(task -> task.text().startsWith("W1 (laid), power: connect this end, that for Power unit"));
+                .anyMatch(task -> task.text().startsWith("W1 (laid): connect at power; the end for Power unit"));
         assertThat(plan.steps()).allMatch(step -> step.cables().stream().noneMatch(CableTask::first));
     }
 

@@ -76,7 +76,8 @@ class CarryingTest {
         assertThat(step.carried().handling().massKg()).isGreaterThanOrEqualTo(230);
         assertThat(step.minutesBench()).as("two pieces").isEqualTo(20);
         assertThat(StepWords.fittings(step))
-                .containsExactly("On the bench, before it comes in, about 20 min: fit U 3-4 Piece 2 and U 5-6 Piece 1.");
+                .containsExactly(
+                        "On the bench, before it comes in, about 20 min: fit U 3-4 Piece 2 and U 5-6 Piece 1.");
         assertThat(step.checks()).noneMatch(check -> check.text().endsWith("fitted"));
     }
 

@@ -137,8 +137,11 @@ public record Schedule(List<Shift> shifts, double lengthMinutes, int fitters) {
             benches.put(step.number(), bench);
             place(bench);
             if (way == Bench.TOGETHER) {
-                for (BoltDownStep later : plan.steps().subList(step.number(), plan.steps().size())) {
-                    if (later.minutesBench() > 0 && !benches.containsKey(later.number()) && bench(later).from < bench.to) {
+                for (BoltDownStep later :
+                        plan.steps().subList(step.number(), plan.steps().size())) {
+                    if (later.minutesBench() > 0
+                            && !benches.containsKey(later.number())
+                            && bench(later).from < bench.to) {
                         filled(later);
                     }
                 }

@@ -9,7 +9,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.layouts.boltdown.BoltDownPlan;
-import org.shelterwright.layouts.boltdown.BoltDownStep;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.layout.BoltDownOrder;
@@ -35,9 +34,7 @@ class ScheduleTest {
         Schedule schedule = Schedule.of(plan);
 
         assertThat(schedule.shifts()).hasSize((int) (2 * plan.steps().size()
-                        + plan.steps().stream()
-                                .filter(step -> step.minutesBench() > 0)
-                                .count()));
+                + plan.steps().stream().filter(step -> step.minutesBench() > 0).count()));
         for (int i = 0; i < schedule.shifts().size(); i++) {
             for (int j = i + 1; j < schedule.shifts().size(); j++) {
                 Shift a = schedule.shifts().get(i);
@@ -102,7 +99,9 @@ class ScheduleTest {
     @ValueSource(ints = {2, 3})
     void moreFittersNeverTakeLonger(int fitters) {
         double alone = Schedule.of(plan(1)).lengthMinutes();
-        double sum = plan(1).steps().stream().mapToDouble(step -> step.minutes() + step.minutesBench()).sum();
+        double sum = plan(1).steps().stream()
+                .mapToDouble(step -> step.minutes() + step.minutesBench())
+                .sum();
 
         assertThat(alone).isLessThanOrEqualTo(sum + 1e-6);
         assertThat(Schedule.of(plan(fitters)).lengthMinutes()).isLessThanOrEqualTo(alone + 1e-6);

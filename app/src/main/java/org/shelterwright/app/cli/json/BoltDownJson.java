@@ -132,12 +132,15 @@ public final class BoltDownJson {
                 JsonText.object().put("minutes", schedule.lengthMinutes()).put("fitters", schedule.fitters());
         ArrayNode shifts = node.putArray("shifts");
         for (Shift shift : schedule.shifts()) {
-            ObjectNode one =
-                    JsonText.object().put("step", shift.step()).put("work", switch (shift.kind()) {
-                        case BENCH -> "on the bench";
-                        case BRINGING_IN -> "in";
-                        case AT_PLACE -> "at place";
-                    });
+            ObjectNode one = JsonText.object()
+                    .put("step", shift.step())
+                    .put(
+                            "work",
+                            switch (shift.kind()) {
+                                case BENCH -> "on the bench";
+                                case BRINGING_IN -> "in";
+                                case AT_PLACE -> "at place";
+                            });
             ArrayNode fitters = one.putArray("fitters");
             shift.fitters().forEach(fitter -> fitters.add(fitter + 1));
             shifts.add(one.put("from", shift.fromMinutes())

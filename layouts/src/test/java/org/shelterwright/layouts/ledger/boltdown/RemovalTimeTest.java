@@ -40,8 +40,7 @@ class RemovalTimeTest {
 
     @Test
     void fixingsReadinessAndWayAdd() {
-        Trial trial = trial()
-                .limit(Figure.MINUTES_PER_FIXING, 3)
+        Trial trial = trial().limit(Figure.MINUTES_PER_FIXING, 3)
                 .limit(Figure.MINUTES_IN, 8)
                 .limit(Figure.MINUTES_PER_METRE, 0.5);
 

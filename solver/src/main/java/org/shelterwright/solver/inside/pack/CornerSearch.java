@@ -121,7 +121,8 @@ final class CornerSearch {
     private boolean covers(Packed one, Point at) {
         for (Axis axis : Axis.values()) {
             int room = axis == packer.gripAxis() ? grip : 0;
-            if (at.along(axis) < one.box().low(axis) - room || at.along(axis) >= one.box().high(axis) + room) {
+            if (at.along(axis) < one.box().low(axis) - room
+                    || at.along(axis) >= one.box().high(axis) + room) {
                 return false;
             }
         }
@@ -186,8 +187,8 @@ final class CornerSearch {
     private boolean wastes(Box box, int rest) {
         for (Axis axis : Axis.values()) {
             int gap = inside.high(axis) - box.high(axis);
-            Box shadow = Box.between(
-                    box.low().with(axis, box.high(axis)), box.high().with(axis, inside.high(axis)));
+            Box shadow =
+                    Box.between(box.low().with(axis, box.high(axis)), box.high().with(axis, inside.high(axis)));
             boolean free = packer.packed().stream().noneMatch(one -> one.box().overlaps(shadow));
             if (gap > 0 && free) {
                 BigInteger reached = sums.computeIfAbsent(rest, this::sums);

@@ -29,8 +29,7 @@ final class HeightsFirst {
             pieces.add(new RackPiece(piece.id(), first.kind(), first.units(), 0, first.costs()));
         }
         List<RackBayRoom> bays = problem.bays().stream()
-                .map(bay -> new RackBayRoom(
-                        bay.unit(), bay.bay(), bay.units(), bay.blocked(), Long.MAX_VALUE / 2, 0))
+                .map(bay -> new RackBayRoom(bay.unit(), bay.bay(), bay.units(), bay.blocked(), Long.MAX_VALUE / 2, 0))
                 .toList();
         return ExactRacks.of(new RackProblem(pieces, bays)).map(ExactRacks::seats);
     }

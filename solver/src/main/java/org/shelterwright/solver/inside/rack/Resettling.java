@@ -155,8 +155,10 @@ final class Resettling {
 
     /** The arrangement with some pieces seated anew, at the least cost that there is while all others stay. */
     private List<Seat> settled(List<Seat> seats, Set<Integer> chosen) {
-        List<Integer> bays = new ArrayList<>(new TreeSet<>(
-                chosen.stream().map(i -> seats.get(i).bay()).filter(bay -> bay >= 0).toList()));
+        List<Integer> bays = new ArrayList<>(new TreeSet<>(chosen.stream()
+                .map(i -> seats.get(i).bay())
+                .filter(bay -> bay >= 0)
+                .toList()));
         if (bays.isEmpty()) {
             bays.add(dice.below(problem.bays().size()));
         }

@@ -36,6 +36,11 @@ public final class CutDrawer {
         return longest;
     }
 
+    /** The parts where they were cut. */
+    static List<Box> boxes(int count, Dice dice) {
+        return cut(WHOLE, count, dice);
+    }
+
     /** The parts as parcels, none fragile or to be gripped. */
     public static List<Parcel> parcels(int count, Dice dice) {
         List<Box> boxes = cut(WHOLE, count, dice);

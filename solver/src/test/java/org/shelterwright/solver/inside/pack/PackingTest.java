@@ -38,6 +38,69 @@ class PackingTest {
     }
 
     @Test
+    void twelvePartsOfADrawerAllGoInWithoutWaste() {
+        for (int seed = 0; seed < 8; seed++) {
+            Dice dice = Dice.of(seed, 1);
+            List<Parcel> parcels = CutDrawer.parcels(12, dice);
+
+            List<Packed> packed = new Repacking(DRAWER, Face.TOP, 0.75)
+                    .pack(List.of(), parcels, dice, 6)
+                    .packed();
+
+            assertThat(packed).as("seed %d", seed).hasSize(12);
+            assertSound(packed, 0.75, seed);
+            assertThat(new Repacking(DRAWER, Face.TOP, 0.75)
+                            .pack(List.of(), CutDrawer.parcels(12, Dice.of(seed, 1)), Dice.of(seed, 9), 6)
+                            .packed())
+                    .as("seed %d, again", seed)
+                    .hasSize(12);
+        }
+    }
+
+    @Test
+    void goingBackKeepsWhatStandsUprightAndWhatIsFragile() {
+        for (int seed = 0; seed < 12; seed++) {
+            // As they were cut, all stand upright; those at the top are fragile.
+            List<Parcel> parcels = CutDrawer.boxes(7, Dice.of(seed, 3)).stream()
+                    .map(box -> new Parcel(
+                            box.toString(),
+                            new Size(box.extent(Axis.X), box.extent(Axis.Y), box.extent(Axis.Z)),
+                            true,
+                            box.z1() == DRAWER.z1(),
+                            0))
+                    .toList();
+            PlacePacker packer = new PlacePacker(DRAWER, Axis.Y, 0.75);
+
+            boolean all = CornerSearch.all(packer, DRAWER, parcels, 20_000);
+
+            assertThat(all).as("seed %d", seed).isTrue();
+            assertSound(packer.packed(), 0.75, seed);
+            assertThat(packer.packed()).allMatch(one -> one.posture().upright());
+            for (Packed lower : packer.packed()) {
+                for (Packed upper : packer.packed()) {
+                    assertThat(lower.parcel().fragile()
+                                    && upper.box().z0() == lower.box().z1()
+                                    && upper.box().moved(0, 0, -1).overlaps(lower.box()))
+                            .as("seed %d, %s on %s", seed, upper, lower)
+                            .isFalse();
+                }
+            }
+        }
+    }
+
+    @Test
+    void whatDoesNotFitLeavesThePackerAsItWas() {
+        PlacePacker packer = new PlacePacker(DRAWER, Axis.Y, 0.75);
+        Parcel half = new Parcel("a", Size.ofMm(600, 260, 250), true, false, 0);
+        Parcel other = new Parcel("b", Size.ofMm(600, 230, 250), true, false, 20_000);
+
+        assertThat(CornerSearch.all(packer, DRAWER, List.of(half, other), 1_000))
+                .as("no room for fingers")
+                .isFalse();
+        assertThat(packer.packed()).isEmpty();
+    }
+
+    @Test
     void withATenthOfSlackAllGoIn() {
         Box larger = Box.ofMm(0, 0, 0, 660, 550, 275);
         int whole = 0;

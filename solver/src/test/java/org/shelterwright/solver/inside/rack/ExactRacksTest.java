@@ -41,6 +41,44 @@ class ExactRacksTest {
     }
 
     @Test
+    void whereThereIsMuchToChooseTheSearchIsAsCheapAsTheExactWayAndLeavesNothingOut() {
+        RandomRacks.Searched found = RandomRacks.searched(6, 20_000, true);
+
+        assertThat(found.leavesOut()).isZero();
+        assertThat(found.same()).as("of 6").isGreaterThanOrEqualTo(5);
+    }
+
+    @Test
+    void seatingByHeightsLeavesOutNothingThatFits() {
+        for (int seed = 0; seed < 40; seed++) {
+            RackProblem problem = RandomRacks.large(seed);
+            long exact = ExactRacks.of(problem).orElseThrow().seats().stream()
+                    .filter(seat -> seat.bay() >= 0)
+                    .count();
+
+            List<Seat> seats = HeightsFirst.seats(problem).orElseThrow();
+
+            assertThat(problem.cost(seats)).as("seed %d", seed).isLessThan(RackCost.NEVER);
+            assertThat(seats.stream().filter(seat -> seat.bay() >= 0).count())
+                    .as("seed %d", seed)
+                    .isGreaterThanOrEqualTo(exact);
+        }
+    }
+
+    @Test
+    void seatingAFewAnewNeverCostsMore() {
+        RackProblem problem = RandomRacks.large(3);
+        List<Seat> start = new RackSearch(problem).greedy();
+        long cost = problem.cost(start);
+        for (int rounds : new int[] {1, 5, 25}) {
+            List<Seat> better = new Resettling(problem, 1).better(start, rounds);
+
+            assertThat(problem.cost(better)).isLessThanOrEqualTo(cost);
+            cost = problem.cost(better);
+        }
+    }
+
+    @Test
     void tooManyChoicesAreLeftToTheSearch() {
         List<RackPiece> pieces = new ArrayList<>();
         for (int i = 0; i < 30; i++) {
