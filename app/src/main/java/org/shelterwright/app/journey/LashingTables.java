@@ -112,8 +112,10 @@ final class LashingTables {
                     "Packed from wall to wall: fill every gap with dunnage or air bags so that nothing can stir.");
         }
         Map<String, List<String>> alike = new LinkedHashMap<>();
-        load.load().blocks().forEach(block -> alike.computeIfAbsent(words(block), key -> new ArrayList<>())
-                .add(block.what()));
+        load.load()
+                .blocks()
+                .forEach(block -> alike.computeIfAbsent(words(block), key -> new ArrayList<>())
+                        .add(block.what()));
         alike.forEach((words, what) -> flow.paragraph(issue.names(what) + ": " + words + "."));
     }
 

@@ -11,7 +11,6 @@ import org.shelterwright.app.look.Numerals;
 import org.shelterwright.app.report.Issue;
 import org.shelterwright.app.report.RowBlock;
 import org.shelterwright.app.report.RowGroup;
-import org.shelterwright.app.sheet.Columns;
 import org.shelterwright.app.sheet.Flow;
 import org.shelterwright.app.sheet.SheetSize;
 import org.shelterwright.app.type.Typeface;
@@ -80,7 +79,8 @@ final class LoadSheetPages {
                         + load.car().id() + ")");
         flow.pair(
                 "Load",
-                Numerals.of(load.massKg(), 0) + " kg, " + Wording.count(load.pieces().size(), "piece")
+                Numerals.of(load.massKg(), 0) + " kg, "
+                        + Wording.count(load.pieces().size(), "piece")
                         + "; empty car "
                         + Numerals.of(load.car().tareKg(), 0) + " kg");
         leg.outline().ifPresent(outline -> flow.pair("Outline", outline.name() + curve(asked)));

@@ -134,7 +134,8 @@ final class TopView {
         for (double share : new double[] {0.5, 0.25, 0.75}) {
             int x = box.x0() + (int) (share * length);
             boolean free = ropes.stream()
-                    .allMatch(rope -> on.scale() * CarPaper.m(Math.abs(rope.top().x() - x)) > CLEAR_OF_LASHING);
+                    .allMatch(
+                            rope -> on.scale() * CarPaper.m(Math.abs(rope.top().x() - x)) > CLEAR_OF_LASHING);
             if (free) {
                 return x;
             }

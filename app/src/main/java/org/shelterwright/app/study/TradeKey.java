@@ -36,7 +36,8 @@ record TradeKey(Typeface typeface, Ground ground, Bounds paper) {
             return;
         }
         y += 3;
-        shapes.add(text("Runs on the line", new Spot(paper.x0(), y), 2, Role.TEXT).with(Label.Weight.SEMIBOLD));
+        shapes.add(
+                text("Runs on the line", new Spot(paper.x0(), y), 2, Role.TEXT).with(Label.Weight.SEMIBOLD));
         y += KEY_LINE;
         Wrap wrap = new Wrap(typeface, Typeface.sizeOf(2), Label.Weight.REGULAR);
         int room = Math.max(1, Math.min(MOST_IN_KEY, (int) ((paper.y1() - y - 4) / KEY_LINE)));
@@ -45,8 +46,7 @@ record TradeKey(Typeface typeface, Ground ground, Bounds paper) {
             shapes.add(text(Integer.toString(run.run()), new Spot(paper.x0() + 8, y), 2, Role.TEXT)
                     .with(Label.Weight.SEMIBOLD)
                     .with(Align.END));
-            shapes.add(text(
-                    wrap.shortened(line, paper.width() - 12), new Spot(paper.x0() + 10, y), 2, Role.TEXT));
+            shapes.add(text(wrap.shortened(line, paper.width() - 12), new Spot(paper.x0() + 10, y), 2, Role.TEXT));
             y += KEY_LINE;
         }
         if (front.size() > room) {

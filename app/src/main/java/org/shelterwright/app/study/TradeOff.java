@@ -120,9 +120,8 @@ public final class TradeOff {
     }
 
     private static Scale scale(List<RunResult> runs, Measure measure) {
-        DoubleSummaryStatistics all = runs.stream()
-                .mapToDouble(run -> measure.of(run).orElseThrow())
-                .summaryStatistics();
+        DoubleSummaryStatistics all =
+                runs.stream().mapToDouble(run -> measure.of(run).orElseThrow()).summaryStatistics();
         return measure.unit().isEmpty()
                 ? Scale.ofCounts(all.getMin(), all.getMax())
                 : Scale.over(all.getMin(), all.getMax());
@@ -216,7 +215,10 @@ public final class TradeOff {
                     .filter(run -> best.contains(run.run()) == onFront)
                     .sorted(Comparator.comparing(RunResult::verdict))
                     .forEach(run -> shapes.addAll(VerdictSign.shapes(
-                            run.verdict(), spot(run, across, up, x, y), onFront ? TradeKey.SIGN * 1.35 : TradeKey.SIGN, ground)));
+                            run.verdict(),
+                            spot(run, across, up, x, y),
+                            onFront ? TradeKey.SIGN * 1.35 : TradeKey.SIGN,
+                            ground)));
         }
         List<Bounds> taken = new ArrayList<>();
         for (RunResult run : front) {
@@ -224,7 +226,11 @@ public final class TradeOff {
             long others = front.stream()
                     .filter(one -> one != run && spot(one, across, up, x, y).equals(at))
                     .count();
-            Label name = text(run.run() + (others == 0 ? "" : " and " + others + " more"), at.plus(3.2, -2.2), 2.2, Role.TEXT)
+            Label name = text(
+                            run.run() + (others == 0 ? "" : " and " + others + " more"),
+                            at.plus(3.2, -2.2),
+                            2.2,
+                            Role.TEXT)
                     .with(Label.Weight.SEMIBOLD);
             Bounds room = typeface.bounds(name);
             if (taken.stream().noneMatch(room::overlaps)) {

@@ -149,7 +149,8 @@ class LoadJourneyTest {
         assertThat(ran.out()).contains("    " + told);
         assertThat(again.get("verdict").asString()).isEqualTo("not-assessed");
         assertThat(again.at("/accepted/by").asString()).isEqualTo("P. Planner");
-        assertThat(text(out.resolve("01-does-it-go.pdf")).replaceAll("\\s+", " ")).contains(told);
+        assertThat(text(out.resolve("01-does-it-go.pdf")).replaceAll("\\s+", " "))
+                .contains(told);
         assertThat(Files.readString(out.resolve("journey.json"))).contains("The keeper was rung up.");
     }
 

@@ -99,7 +99,8 @@ final class StudyCheck {
         if (changes.isEmpty() && !ids.isEmpty() && ids.size() == axis.settings().size()) {
             refuse(
                     at,
-                    "The axis \"" + axis.id() + "\" changes nothing, so its settings would all give the same. Name in one"
+                    "The axis \"" + axis.id()
+                            + "\" changes nothing, so its settings would all give the same. Name in one"
                             + " of them what it changes, or remove the axis.");
         }
         for (String change : changes) {

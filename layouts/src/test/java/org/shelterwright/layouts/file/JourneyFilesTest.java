@@ -77,7 +77,8 @@ class JourneyFilesTest {
 
         String text = new String(JourneyFiles.bytes(journey, opened.parts()), StandardCharsets.UTF_8);
 
-        assertThat(open(text).journey().leg(leg.id()).orElseThrow().acceptances()).containsExactly(accepted);
+        assertThat(open(text).journey().leg(leg.id()).orElseThrow().acceptances())
+                .containsExactly(accepted);
         assertThatThrownBy(() -> open(text.replace("\"The railway agreed.\"", "\"\"")))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("An accepted limit needs a reason and a name.");

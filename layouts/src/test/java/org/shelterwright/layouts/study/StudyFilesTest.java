@@ -117,8 +117,9 @@ class StudyFilesTest {
                 .hasMessageEndingWith("The setting \"s\" of the axis \"x\" is given twice. Rename one of them.");
         assertThatThrownBy(() -> PostStudy.open(
                         PostStudy.text("{\"id\": \"x\", \"settings\": [{\"id\": \"s\"}, {\"id\": \"t\"}]}", ""), null))
-                .hasMessageEndingWith("The axis \"x\" changes nothing, so its settings would all give the same. Name in one of"
-                        + " them what it changes, or remove the axis.");
+                .hasMessageEndingWith(
+                        "The axis \"x\" changes nothing, so its settings would all give the same. Name in one of"
+                                + " them what it changes, or remove the axis.");
         assertThatThrownBy(() -> PostStudy.open(
                         PostStudy.text(setting("\"crew\": 1"), "\"leaveOut\": [{\"when\": {\"y\": [\"s\"]}}]"), null))
                 .hasMessageEndingWith("The axis \"y\" is not known. Did you mean \"x\"?");

@@ -102,7 +102,8 @@ final class LoadTable {
                 .map(list -> at(list, limit))
                 .filter(list -> !list.isEmpty())
                 .toList();
-        double squares = lists.stream().mapToDouble(list -> error(list) * error(list)).sum();
+        double squares =
+                lists.stream().mapToDouble(list -> error(list) * error(list)).sum();
         return LoadRuns.hundredths(mean(lists.stream().map(LoadTable::mean).toList())) + " ± "
                 + LoadRuns.hundredths(Math.sqrt(squares) / lists.size());
     }
@@ -111,8 +112,9 @@ final class LoadTable {
     private static String times(List<Row> of) {
         List<Double> limits = of.stream().map(Row::seconds).distinct().sorted().toList();
         List<Row> paired = of.stream()
-                .filter(row -> limits.stream().allMatch(limit -> at(of, limit).stream()
-                        .anyMatch(o -> o.set() == row.set() && o.problem() == row.problem())))
+                .filter(row -> limits.stream()
+                        .allMatch(limit -> at(of, limit).stream()
+                                .anyMatch(o -> o.set() == row.set() && o.problem() == row.problem())))
                 .toList();
         if (limits.size() < 2 || paired.isEmpty()) {
             return "";
@@ -136,8 +138,8 @@ final class LoadTable {
 
     private static Map<Integer, List<Row>> by(List<Row> rows, java.util.function.ToIntFunction<Row> key) {
         Map<Integer, List<Row>> by = new TreeMap<>();
-        rows.forEach(row -> by.computeIfAbsent(key.applyAsInt(row), k -> new ArrayList<>())
-                .add(row));
+        rows.forEach(row ->
+                by.computeIfAbsent(key.applyAsInt(row), k -> new ArrayList<>()).add(row));
         return by;
     }
 
@@ -148,7 +150,8 @@ final class LoadTable {
     private static String told(List<Row> list) {
         return list.isEmpty()
                 ? "–"
-                : LoadRuns.hundredths(mean(list)) + (list.size() < 2 ? "" : " ± " + LoadRuns.hundredths(error(list)))
+                : LoadRuns.hundredths(mean(list))
+                        + (list.size() < 2 ? "" : " ± " + LoadRuns.hundredths(error(list)))
                         + (list.size() == 10 ? "" : " (" + list.size() + ")");
     }
 

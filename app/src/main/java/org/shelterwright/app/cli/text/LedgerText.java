@@ -143,8 +143,7 @@ public final class LedgerText {
         if (mend != null) {
             notes.add(INDENT + mend);
         }
-        layout.acceptance(row.limit(), row.units())
-                .ifPresent(accepted -> notes.add(INDENT + accepted.sentence()));
+        layout.acceptance(row.limit(), row.units()).ifPresent(accepted -> notes.add(INDENT + accepted.sentence()));
         notes.add(INDENT + source(row));
         return notes;
     }

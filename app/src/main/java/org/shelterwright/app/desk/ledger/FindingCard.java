@@ -72,11 +72,7 @@ final class FindingCard extends VBox {
         write(mend, row.mend() == null ? "" : row.mend());
         write(state, row.state().isEmpty() ? "" : "State: " + row.state());
         write(source, "Source: " + row.source().text());
-        write(
-                accepted,
-                acceptance
-                        .map(Acceptance::sentence)
-                        .orElse(""));
+        write(accepted, acceptance.map(Acceptance::sentence).orElse(""));
         show.setDisable(row.units().isEmpty() && row.place() == null);
         show.setText(
                 show.isDisabled() ? acceptable ? "Concerns the whole layout" : "Concerns the whole leg" : "Show place");

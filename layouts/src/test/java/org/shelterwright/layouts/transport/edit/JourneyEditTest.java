@@ -159,8 +159,10 @@ class JourneyEditTest {
     @Test
     void anAcceptedRowOfALegIsReplacedAndTakenBack() {
         List<String> units = List.of("river-post", "wagon-1");
-        Acceptance first = new Acceptance("transport.outline", units, "The railway agreed.", "P. Planner", "2026-03-01");
-        Acceptance second = new Acceptance("transport.outline", units, "It agreed in writing.", "P. Planner", "2026-03-02");
+        Acceptance first =
+                new Acceptance("transport.outline", units, "The railway agreed.", "P. Planner", "2026-03-01");
+        Acceptance second =
+                new Acceptance("transport.outline", units, "It agreed in writing.", "P. Planner", "2026-03-02");
 
         Journey twice = after(new AcceptLegRow("rail", first), new AcceptLegRow("rail", second));
         Journey none = new WithdrawLegAcceptance("rail", "transport.outline", units).apply(twice);

@@ -8,10 +8,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
+import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.study.SealedStudy;
 import org.shelterwright.layouts.study.results.ResultsFile;
 import org.shelterwright.layouts.study.results.RunResult;
 import org.shelterwright.layouts.study.results.StudyFolder;
+import org.shelterwright.solver.fit.StandardFitter;
+import org.shelterwright.solver.fit.StopSignal;
+import org.shelterwright.solver.study.StudyRunner;
 
 /**
  * Measures a study on a standalone cluster on loopback, with authentication and encryption on: jobs a minute with one worker and with
@@ -63,7 +67,6 @@ public final class ClusterRuns {
             return 1000 * used.driver / jobs;
         }
 
-
         double jobsAMinute() {
             return 60 * jobs / seconds;
         }
@@ -88,9 +91,20 @@ public final class ClusterRuns {
         for (int workers : new int[] {1, 2}) {
             measured.add(measured(folder, study, workers));
         }
-        String text = text(arguments[0], study, measured);
+        alone(folder.resolve("warm"), study, 2);
+        double gain = alone(folder.resolve("two"), study, 2) / alone(folder.resolve("one"), study, 1);
+        String text = text(arguments[0], study, measured, gain);
         Files.writeString(Path.of(arguments[1]).resolve(name + ".md"), text, StandardCharsets.UTF_8);
         System.out.println(text);
+    }
+
+    /** Jobs a second of the same study on some threads of this process, without any cluster. */
+    private static double alone(Path folder, SealedStudy study, int threads) {
+        Checker checker = Checker.standard();
+        StudyFolder kept = StudyFolder.prepare(folder, study);
+        long start = System.nanoTime();
+        new StudyRunner(checker, new StandardFitter(checker)).run(kept, threads, progress -> {}, new StopSignal());
+        return kept.table().size() / ((System.nanoTime() - start) / 1e9);
     }
 
     private static Measured measured(Path folder, SealedStudy study, int workers)
@@ -143,7 +157,7 @@ public final class ClusterRuns {
         }
     }
 
-    private static String text(String date, SealedStudy study, List<Measured> measured) {
+    private static String text(String date, SealedStudy study, List<Measured> measured, double gain) {
         StringBuilder rows = new StringBuilder();
         for (Measured one : measured) {
             rows.append(String.format(
@@ -183,7 +197,8 @@ public final class ClusterRuns {
                 | workers | driver | executors, which do the jobs | master and workers, which watch | together |
                 | --- | --- | --- | --- | --- |
                 %s
-                %s
+                %s Without any cluster, two threads of one process do %.2f times as much of this study as one thread here: more cannot be had of
+                these cores by any means.
 
                 ## On paper: %,d cores
 
@@ -208,6 +223,7 @@ public final class ClusterRuns {
                 Runtime.getRuntime().availableProcessors(),
                 cores(one) + cores(two),
                 sentence(one, two),
+                gain,
                 CORES,
                 Math.max(0, one.overheadMs()),
                 one.driverMs(),

@@ -62,7 +62,8 @@ public final class TwoWays {
         int parts = arguments.length > 3 ? Integer.parseInt(arguments[3]) : 4;
         TwoWays ways = new TwoWays(Path.of("target", "two-ways", Integer.toString(runs)), runs);
         if (!ways.did(parts)) {
-            System.out.println("Measure again for the parts that are left: what is done is kept in " + ways.folder + ".");
+            System.out.println(
+                    "Measure again for the parts that are left: what is done is kept in " + ways.folder + ".");
             return;
         }
         String text = ways.text(arguments[0]);
@@ -114,8 +115,7 @@ public final class TwoWays {
                 | cluster, one of two executors killed with -9 midway | %s | %s |
 
                 %s
-                """
-                .formatted(
+                """.formatted(
                         runs,
                         runs,
                         runs / WAYS,
@@ -174,7 +174,10 @@ public final class TwoWays {
             driver.destroyForcibly().waitFor();
             boolean in = has(cluster, "master", "Registering app stranger");
             return "A driver with another secret "
-                    + (in ? "**was let in**" : "is not let in: \"" + refusal + "\" stands in its log, nothing of it in that of the master")
+                    + (in
+                            ? "**was let in**"
+                            : "is not let in: \"" + refusal
+                                    + "\" stands in its log, nothing of it in that of the master")
                     + ", and " + kept.table().size() + " of its runs were done.";
         }
     }
@@ -184,7 +187,12 @@ public final class TwoWays {
         List<String> table = Tables.text(kept);
         Files.write(kept.path().resolve("table.jsonl"), table, StandardCharsets.UTF_8);
         return String.format(
-                Locale.ROOT, "%.0f | %s | %d | %d", seconds, atKill, Tables.lines(kept), kept.table().size());
+                Locale.ROOT,
+                "%.0f | %s | %d | %d",
+                seconds,
+                atKill,
+                Tables.lines(kept),
+                kept.table().size());
     }
 
     private Path table(String name) {
