@@ -11,8 +11,8 @@ import org.shelterwright.catalog.space.Point;
 
 /**
  * Finds the cheapest run from a port to a target, by A* over grid place, direction and the straight that the next bend still
- * needs. Exact on its lattice: the estimate, the cost without bends but the last ({@link Outlook}) and the
- * corners that it takes at least, never exceeds the cost. It first
+ * needs. Exact on its lattice: the estimate, the cost without bends ({@link Outlook}) and the corners that
+ * it takes at least, never exceeds the cost. It first
  * looks near both ends and then in the whole room. Literature: Hart, Nilsson and Raphael (1968); Hanan (1966). Not for several
  * threads.
  */
@@ -89,7 +89,7 @@ public final class DropSearch {
         if (Pocket.sealed(lattice, lattice.node(start))) {
             return Optional.of(new Found(Optional.empty(), near, false));
         }
-        if (onward != null && useless(lattice, start, target, radius, onward, most)) {
+        if (onward != null && useless(lattice, start, onward, most)) {
             return Optional.empty();
         }
         Optional<Drop> found = search(lattice, start, target, radius, limit);
@@ -101,10 +101,10 @@ public final class DropSearch {
     }
 
     /** Whether every run costs too much, with the way on, even without bends. */
-    private boolean useless(Lattice lattice, Point start, Target target, int radius, Onward onward, long most) {
+    private boolean useless(Lattice lattice, Point start, Onward onward, long most) {
         int first = lattice.node(start);
         lattice.indices(first, index);
-        outlook.look(lattice, first, target, radius, onward, most - lattice.corners(first, index, -1) * Laying.CORNER);
+        outlook.look(lattice, first, onward, most - lattice.corners(first, index, -1) * Laying.CORNER);
         return !outlook.joined();
     }
 
@@ -116,7 +116,7 @@ public final class DropSearch {
     private Optional<Drop> search(Lattice lattice, Point start, Target target, int radius, long limit) {
         int first = lattice.node(start);
         labels.begin(lattice.size());
-        outlook.look(lattice, first, target, radius, null, limit);
+        outlook.look(lattice, first, null, limit);
         if (!outlook.joined()) {
             return Optional.empty();
         }
@@ -170,7 +170,7 @@ public final class DropSearch {
         int on = index[axis];
         int beyond = on + 2 * (direction & 1) - 1;
         int node = labels.node[from] + (beyond - on) * lattice.stride(axis);
-        int length = lattice.length(axis, on, beyond);
+        int length = Math.abs(lattice.planes(axis)[beyond] - lattice.planes(axis)[on]);
         int due = old < 0 ? radius : turn ? 2 * radius : labels.need[from];
         int need = Math.max(0, due - length);
         long cost = labels.cost[from] + (long) length * price + (turn ? Laying.CORNER : 0);
@@ -184,7 +184,7 @@ public final class DropSearch {
 
     /** What it costs at least from a node, whose indices are set, to the target. */
     private long estimate(Lattice lattice, int node, int direction) {
-        return outlook.from(node, index, direction) + lattice.corners(node, index, direction) * Laying.CORNER;
+        return outlook.from(node, index) + lattice.corners(node, index, direction) * Laying.CORNER;
     }
 
     private Drop drop(Lattice lattice, int end) {

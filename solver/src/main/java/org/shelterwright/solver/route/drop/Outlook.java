@@ -2,28 +2,25 @@ package org.shelterwright.solver.route.drop;
 
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
-import org.shelterwright.catalog.space.Axis;
 
 /**
- * What it costs at least from each node of a lattice to the target, bends left out but for the last: A* backwards from the target
- * to the start, and somewhat past it. It begins where the last straight is as long as the bend before it asks. Of a node that it has
- * not reached by then it is known that a way through it would cost at least as much as the search had come to. Not for several
- * threads.
+ * What it costs at least from each node of a lattice to the target, bends left out: A* backwards from the target to the start,
+ * and somewhat past it. Of a node that it has not reached by then it is known that a way through it would cost at least as
+ * much as the search had come to. As an estimate for the search forwards it is exact but for bends, and never drops by more than
+ * a step costs. Not for several threads.
  */
 final class Outlook {
     /** How far it goes on past the start: two corners. */
     private static final long PAST = 2 * Laying.CORNER;
 
     private long[] least = new long[0];
-    private long[] whole = new long[0];
     private int[] searchOf = new int[0];
-    private int[] place = new int[0];
-    private long[] straight = new long[0];
-    private int[] straightOf = new int[0];
+    private int search;
+    private long[] whole = new long[0];
     private int[] heap = new int[1 << 10];
+    private int[] place = new int[0];
     private final int[] index = new int[3];
     private final long[][] away = new long[3][0];
-    private int search;
     private int start;
     private int waiting;
     private long reached;
@@ -35,16 +32,11 @@ final class Outlook {
      *
      * @param onward what it costs at least from a place of the target on; {@code null}: nothing
      */
-    void look(Lattice lattice, int from, Target target, int radius, @Nullable Onward onward, long limit) {
+    void look(Lattice lattice, int from, @Nullable Onward onward, long limit) {
         prepare(lattice, from);
         for (int node : lattice.targets()) {
-            long cost = onward == null ? 0 : onward.from(lattice.point(node));
-            Axis line = target.tray() ? lattice.along(node, target) : null;
-            for (int direction = 0; direction < 6; direction++) {
-                boolean turns = target.tray() && (line == null || line.ordinal() != direction / 2);
-                lattice.indices(node, index);
-                last(lattice, node, direction, cost, turns ? 2 * radius : radius, radius);
-            }
+            lattice.indices(node, index);
+            offer(node, onward == null ? 0 : onward.from(lattice.point(node)), toStart(index));
         }
         long end = limit;
         while (waiting > 0) {
@@ -61,52 +53,25 @@ final class Outlook {
                 // Whatever the limit, so that equal questions have equal estimates.
                 end = reached + PAST;
             }
-            for (int back = 0; back < 6; back++) {
-                int price = lattice.price(node, back);
-                if (price != 0) {
-                    int axis = back / 2;
-                    int there = index[axis] + 2 * (back & 1) - 1;
-                    long cost = least[node] + (long) lattice.length(axis, index[axis], there) * price;
-                    long rest = toStart(index) - away[axis][index[axis]] + away[axis][there];
-                    offer(node + (there - index[axis]) * lattice.stride(axis), cost, rest);
-                }
-            }
+            step(lattice, node);
         }
     }
 
-    /**
-     * Goes back along a last straight, until it is so long that anything may come before.
-     *
-     * @param direction in which a cable comes to the target
-     * @param due how long it must be if a bend comes before
-     * @param less by how much less if it begins at the port
-     */
-    private void last(Lattice lattice, int target, int direction, long costThere, int due, int less) {
-        int axis = direction / 2;
-        int back = direction ^ 1;
-        int node = target;
-        long cost = costThere;
-        int length = 0;
-        while (true) {
-            open |= lattice.onRim(index);
-            if (node == target && node == start || length >= due || node == start && length >= due - less) {
-                offer(node, cost, toStart(index));
+    private void step(Lattice lattice, int node) {
+        long here = toStart(index);
+        for (int axis = 0; axis < 3; axis++) {
+            int[] on = lattice.planes(axis);
+            int i = index[axis];
+            int down = lattice.price(node, 2 * axis);
+            if (down != 0) {
+                long cost = least[node] + (long) (on[i] - on[i - 1]) * down;
+                offer(node - lattice.stride(axis), cost, here - away[axis][i] + away[axis][i - 1]);
             }
-            int slot = 6 * node + direction;
-            if (straightOf[slot] != search || cost < straight[slot]) {
-                straightOf[slot] = search;
-                straight[slot] = cost;
+            int up = lattice.price(node, 2 * axis + 1);
+            if (up != 0) {
+                long cost = least[node] + (long) (on[i + 1] - on[i]) * up;
+                offer(node + lattice.stride(axis), cost, here - away[axis][i] + away[axis][i + 1]);
             }
-            int price = lattice.price(node, back);
-            if (length >= due || price == 0) {
-                return;
-            }
-            int there = index[axis] + 2 * (back & 1) - 1;
-            int step = lattice.length(axis, index[axis], there);
-            length += step;
-            cost += (long) step * price;
-            node += (there - index[axis]) * lattice.stride(axis);
-            index[axis] = there;
         }
     }
 
@@ -120,19 +85,12 @@ final class Outlook {
         return open;
     }
 
-    /**
-     * A lower bound of the cost from a node to the target.
-     *
-     * @param indices those of the node
-     * @param direction in which the cable comes there; -1 if it begins there
-     */
-    long from(int node, int[] indices, int direction) {
+    /** A lower bound of the cost from a node to the target; {@code indices} are those of the node. */
+    long from(int node, int[] indices) {
         long known = known(node);
-        long bound = known != Long.MAX_VALUE && whole[node] <= reached
+        return known != Long.MAX_VALUE && whole[node] <= reached
                 ? known
                 : Math.min(known, Math.max(0, reached - toStart(indices)));
-        int slot = 6 * node + direction;
-        return direction >= 0 && straightOf[slot] == search ? Math.min(bound, straight[slot]) : bound;
     }
 
     private long toStart(int[] indices) {
@@ -146,8 +104,6 @@ final class Outlook {
             whole = new long[size];
             place = new int[size];
             searchOf = new int[size];
-            straight = new long[6 * size];
-            straightOf = new int[6 * size];
             search = 0;
         }
         search++;
