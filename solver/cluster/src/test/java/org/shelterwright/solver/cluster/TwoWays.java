@@ -104,7 +104,7 @@ public final class TwoWays {
                 batteries, %d seeds, %d moves each), on two threads of one process, and on a standalone cluster of Apache Spark on loopback: two
                 workers of one core each, `spark.authenticate` with a secret, `spark.network.crypto.enabled`. The time of a cluster is that from the start of its driver; driver, master
                 and workers share the cores. Tables are written out in the order of the runs, with the places of all units
-                and without the times, and compared byte by byte.
+                and without the times, and compared byte by byte. Times say little where other work shares the machine.
 
                 Machine: %d cores, Java %s. Date: %s.
 
