@@ -44,9 +44,14 @@ final class BoltPattern {
         Face surface = surface(step);
         Bounds shown = shown(places, bounds(outline, surface), surface, paper);
         double inset = RING + 1;
-        double scale = Math.min(
-                (paper.width() - 2 * inset) / Math.max(1, shown.width()),
-                (paper.height() - 2 * inset) / Math.max(1, shown.height()));
+        double across = (paper.width() - 2 * inset) / Math.max(1, shown.width());
+        double down = (paper.height() - 2 * inset) / Math.max(1, shown.height());
+        double least = Math.min(across, down);
+        List<Spot> flats =
+                places.stream().map(place -> flat(place.at(), surface)).toList();
+        // Where even so two numbers would cover each other, the narrow way is drawn wider: the order is what counts.
+        boolean wider = nearest(flats) * least < 2 * RING;
+        Scales scale = wider ? new Scales(across, down) : new Scales(least, least);
         Spot middle = paper.centre();
         List<Spot> spots = new ArrayList<>();
         for (Bolting.Place place : places) {
@@ -133,10 +138,12 @@ final class BoltPattern {
                         : new Spot(surface.sign() * p.x() * mm, -p.z() * mm);
     }
 
-    private static Spot on(Point at, Face surface, Bounds shown, double scale, Spot middle) {
+    private record Scales(double across, double down) {}
+
+    private static Spot on(Point at, Face surface, Bounds shown, Scales scale, Spot middle) {
         Spot flat = flat(at, surface);
         return new Spot(
-                middle.x() + (flat.x() - shown.centre().x()) * scale,
-                middle.y() + (flat.y() - shown.centre().y()) * scale);
+                middle.x() + (flat.x() - shown.centre().x()) * scale.across(),
+                middle.y() + (flat.y() - shown.centre().y()) * scale.down());
     }
 }

@@ -18,13 +18,12 @@ import org.shelterwright.app.view.StepPicture;
  * @param gap between the parts
  * @param pattern height of the sketch of the holes
  * @param least height of the picture below which its numbers crowd
- * @param toolsApart whether tools stand in a line of their own, or with the torque
  */
-record Setting(double text, double line, double gap, double pattern, double least, boolean toolsApart) {
-    static final Setting LOOSE = new Setting(2, 4.3, 4, 20, StepPicture.HEIGHT - 20, true);
+record Setting(double text, double line, double gap, double pattern, double least) {
+    static final Setting LOOSE = new Setting(2, 4.3, 4, 20, StepPicture.HEIGHT - 20);
 
     /** 1.8 mm is the least height of lettering after ISO 3098. */
-    static final Setting TIGHT = new Setting(1.8, 3.7, 2.5, 15, 45, false);
+    static final Setting TIGHT = new Setting(1.8, 3.7, 2.5, 15, 40);
 
     /** Sets a paragraph; gives where it ends. */
     double paragraph(

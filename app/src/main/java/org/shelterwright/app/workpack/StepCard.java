@@ -241,8 +241,8 @@ final class StepCard {
 
     /** Where each fixing goes and what tools are needed, over the full width. */
     private double holes(BoltDownStep step, double top) {
-        double tools =
-                setting.toolsApart() ? paragraph(tools(step), LEFT, top + 1, RIGHT - LEFT, Weight.REGULAR) : top + 0.5;
+        double tools = paragraph(
+                "Tools:  " + String.join(", ", step.tools()) + ".", LEFT, top + 1, RIGHT - LEFT, Weight.REGULAR);
         if (step.boltings().isEmpty()) {
             return tools;
         }
@@ -271,11 +271,7 @@ final class StepCard {
             }
             y = figure("then", last, x, y);
         }
-        return setting.toolsApart() ? y : paragraph(tools(step), x, y + 1, width, Weight.REGULAR);
-    }
-
-    private static String tools(BoltDownStep step) {
-        return "Tools:  " + String.join(", ", step.tools()) + ".";
+        return y;
     }
 
     private double figure(String word, double value, double x, double top) {

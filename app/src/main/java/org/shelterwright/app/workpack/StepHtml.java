@@ -16,8 +16,8 @@ import org.shelterwright.layouts.handling.Handling;
 
 /** One step as a page of the tablet's work pack. */
 final class StepHtml {
-    private static final double PATTERN_WIDTH = 84;
-    private static final double PATTERN_HEIGHT = 50;
+    private static final double PATTERN_WIDTH = 56;
+    private static final double PATTERN_HEIGHT = 32;
 
     private final PackHead head;
     private final BoltDownPlan plan;
