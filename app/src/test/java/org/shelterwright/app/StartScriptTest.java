@@ -17,8 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The start script with a stand-in for Java that says what it was given, one word a line, and ends as it is told. */
 @DisabledOnOs(OS.WINDOWS)
 class StartScriptTest {
-    private static final String STAND_IN =
-            """
+    private static final String STAND_IN = """
             #!/bin/sh
             if [ "$1" = -version ]; then echo 'openjdk version "17.0.9"' >&2; exit 0; fi
             for one; do
@@ -52,7 +51,9 @@ class StartScriptTest {
         List<String> first = run(0, "desk", "my layout.json");
         List<String> next = run(0, "desk", "my layout.json");
 
-        assertThat(first).filteredOn(word -> word.startsWith("-XX:ArchiveClassesAtExit=")).hasSize(1);
+        assertThat(first)
+                .filteredOn(word -> word.startsWith("-XX:ArchiveClassesAtExit="))
+                .hasSize(1);
         assertThat(first).endsWith("desk", "my layout.json");
         assertThat(archives()).hasSize(1);
         assertThat(next).contains("-XX:SharedArchiveFile=" + archives().get(0)).endsWith("desk", "my layout.json");
@@ -102,7 +103,8 @@ class StartScriptTest {
                         "XDG_CACHE_HOME", cache.toString(),
                         "ENDS", String.valueOf(ends)));
         Process process = builder.start();
-        List<String> words = new String(process.getInputStream().readAllBytes()).lines().toList();
+        List<String> words =
+                new String(process.getInputStream().readAllBytes()).lines().toList();
         assertThat(process.waitFor()).isEqualTo(ends);
         return words;
     }

@@ -36,8 +36,7 @@ public final class Commands {
     public List<Command> ableFirst() {
         List<Command> able = new ArrayList<>();
         List<Command> others = new ArrayList<>();
-        commands.values()
-                .forEach(command -> (command.obstacle().get().isEmpty() ? able : others).add(command));
+        commands.values().forEach(command -> (command.obstacle().get().isEmpty() ? able : others).add(command));
         able.addAll(others);
         return able;
     }
@@ -63,8 +62,8 @@ public final class Commands {
 
     /** Does a command, or the one in its place, unless something is in its way: then the reason comes back. */
     public Optional<String> run(String id) {
-        Command command = inPlaceOf(id)
-                .orElseThrow(() -> new IllegalArgumentException("There is no command " + id + "."));
+        Command command =
+                inPlaceOf(id).orElseThrow(() -> new IllegalArgumentException("There is no command " + id + "."));
         Optional<String> obstacle = command.obstacle().get();
         if (obstacle.isEmpty()) {
             command.action().run();

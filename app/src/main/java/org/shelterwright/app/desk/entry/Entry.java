@@ -78,7 +78,8 @@ public final class Entry {
 
     /** Whether a control is the field of an entry in which nothing is being typed: then undoing is about the layout. */
     public static boolean isAtRest(Node control) {
-        return control.getUserData() instanceof Entry entry && entry.field.getText().equals(entry.shown);
+        return control.getUserData() instanceof Entry entry
+                && entry.field.getText().equals(entry.shown);
     }
 
     /** A place for what is wrong, without height while nothing is; belongs below the row of the field. */

@@ -68,7 +68,8 @@ final class InsideSketch extends Region {
     /** Draws again at the next frame. */
     void redraw() {
         drawn = false;
-        setMinHeight(desk.bay().map(bay -> bay.units() * theme.sized(LEAST_UNIT)).orElse(120.0));
+        setMinHeight(
+                desk.bay().map(bay -> bay.units() * theme.sized(LEAST_UNIT)).orElse(120.0));
         requestLayout();
     }
 

@@ -42,11 +42,7 @@ public final class PlanPart {
         showing = shared.uncut();
         viewpoint = new Viewpoint(session, FixedView.ABOVE);
         pane = new PlanPane(
-                viewpoint,
-                new ViewTools(session, shared, reach, theme).node(),
-                theme,
-                new Worn(theme),
-                () -> shapes());
+                viewpoint, new ViewTools(session, shared, reach, theme).node(), theme, new Worn(theme), () -> shapes());
         pointing = new Pointing(session, showing, viewpoint, pane, pane::redraw);
         drawing = new GlassDrawing(session, showing, viewpoint, theme, pointing);
         new Steering(viewpoint, showing, session, pane, false);

@@ -83,9 +83,7 @@ public final class SearchPart {
                 List.of(),
                 () -> search.stand().get().running()
                         ? Optional.of("A search is going on. Stop it first.")
-                        : search.stand().get().idle()
-                                ? Optional.of("Nothing was searched for yet.")
-                                : Optional.empty(),
+                        : search.stand().get().idle() ? Optional.of("Nothing was searched for yet.") : Optional.empty(),
                 search::forget));
         for (int i = 0; i < LETTERS.size(); i++) {
             commands.add(adoption(i));
@@ -166,7 +164,10 @@ public final class SearchPart {
         away.setId("search-put-away");
         away.setMinWidth(Region.USE_PREF_SIZE);
         away.setOnAction(event -> search.forget());
-        away.visibleProperty().bind(order.disabledProperty().not().and(keepIdea.disabledProperty().not()));
+        away.visibleProperty()
+                .bind(order.disabledProperty()
+                        .not()
+                        .and(keepIdea.disabledProperty().not()));
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         HBox head = new HBox(8, offered, gap, away);

@@ -76,7 +76,8 @@ public final class SpaceCommands {
                 "Switch between parallel and perspective",
                 "V",
                 flat,
-                () -> aimed().send(aimed().goal().withPerspective(!aimed().goal().perspective())));
+                () -> aimed().send(
+                                aimed().goal().withPerspective(!aimed().goal().perspective())));
         whenSelected(
                 "view.to-selected",
                 "Look at what is selected",
@@ -141,7 +142,12 @@ public final class SpaceCommands {
                 ? Optional.of("No section plane is set: cut the space first.")
                 : Optional.empty();
         add("view.section-on", "Move the section plane forward, left or up", "Alt+Shift+Page Up", none, () -> move(1));
-        add("view.section-back", "Move the section plane back, right or down", "Alt+Shift+Page Down", none, () -> move(-1));
+        add(
+                "view.section-back",
+                "Move the section plane back, right or down",
+                "Alt+Shift+Page Down",
+                none,
+                () -> move(-1));
         add("view.section-turn", "Take away the other side of the section plane", "Shift+Home", none, () -> {
             Section cut = showing.section().get();
             showing.section()

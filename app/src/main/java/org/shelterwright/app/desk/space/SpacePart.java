@@ -52,7 +52,9 @@ public final class SpacePart {
         new Steering(viewpoint, showing, session, pane, true);
         pane.setOnMouseClicked(event -> {
             boolean twice = event.getButton() == MouseButton.PRIMARY && event.getClickCount() == 2;
-            if (twice && event.isStillSincePress() && reach.commands().byId(OPEN).isPresent()) {
+            if (twice
+                    && event.isStillSincePress()
+                    && reach.commands().byId(OPEN).isPresent()) {
                 reach.run(OPEN);
             }
         });

@@ -22,6 +22,7 @@ import org.shelterwright.catalog.space.Point;
 /** Where the eye is, and how it gets to where it is sent. */
 public final class Viewpoint {
     private static final double MARGIN = 56;
+    private static final double LEAST_MARGIN = 16;
     private static final double NANOS = 1e6;
 
     private final Supplier<List<Point3D>> places;
@@ -33,6 +34,10 @@ public final class Viewpoint {
     private long begun = -1;
     private boolean still;
     private boolean placed;
+
+    /** Whether all is shown, so that it is to be shown as large as it can in a view of another size too. */
+    private boolean whole;
+
     private double coveredTop = MARGIN;
 
     private final AnimationTimer timer = new AnimationTimer() {
@@ -68,12 +73,14 @@ public final class Viewpoint {
 
     public void set(Eye next) {
         stop();
+        whole = false;
         wanted = next;
         eye.set(next);
     }
 
     /** Sends the eye to another view. */
     public void send(Eye next) {
+        whole = false;
         if (still) {
             set(next);
             return;
@@ -85,16 +92,19 @@ public final class Viewpoint {
 
     /** Says how far down controls lie over the view (px), so that they cover nothing of what is shown whole. */
     public void coverTop(double px) {
-        coveredTop = Math.max(MARGIN, px);
+        coveredTop = px;
     }
 
     public void send(FixedView view) {
-        send(below(view.of(above(goal()), places.get(), MARGIN)));
+        Eye base = goal();
+        send(below(view.of(above(base), places.get(), margin(base)), base));
+        whole = true;
     }
 
     /** Shows the whole body from the same side. */
     public void showAll() {
-        send(below(FixedView.fitted(above(goal()), places.get(), MARGIN)));
+        send(fitted(goal()));
+        whole = true;
     }
 
     /** Brings cuboids into the middle, nearer if they are small. */
@@ -115,26 +125,44 @@ public final class Viewpoint {
             // From the eye as it was last chosen, so that a view that got smaller and larger again shows what it
             // showed.
             Eye chosen = goal().equals(now()) ? wanted : goal();
+            if (whole) {
+                boolean as = chosen.width() == width && chosen.high() == high;
+                stop();
+                eye.set(as ? chosen : fitted(chosen.sized(width, high)));
+                wanted = chosen;
+                return;
+            }
             double share = Math.min(width / chosen.width(), high / chosen.high());
             stop();
             eye.set(chosen.sized(width, high).zoomed(width / 2, high / 2, share));
             wanted = chosen;
         } else if (width > 1 && high > 1) {
             placed = true;
-            set(now().sized(width, high));
-            set(below(first.of(above(now()), places.get(), MARGIN)));
+            Eye base = now().sized(width, high);
+            set(below(first.of(above(base), places.get(), margin(base)), base));
+            whole = true;
         }
     }
 
-    /** The view without the height that controls cover beyond the margin. */
-    private Eye above(Eye whole) {
-        return whole.sized(whole.width(), Math.max(2 * MARGIN + 1, whole.high() - (coveredTop - MARGIN)));
+    private Eye fitted(Eye base) {
+        return below(FixedView.fitted(above(base), places.get(), margin(base)), base);
     }
 
-    /** The view with that height again, its picture below the controls. */
-    private Eye below(Eye lower) {
-        double more = Math.max(0, now().high() - lower.high());
-        return lower.sized(lower.width(), now().high()).panned(0, more / 2);
+    /** A small view has a small margin. */
+    private static double margin(Eye base) {
+        return Math.max(LEAST_MARGIN, Math.min(MARGIN, 0.08 * Math.min(base.width(), base.high())));
+    }
+
+    /** The view without the height that controls cover beyond the margin. */
+    private Eye above(Eye base) {
+        double covered = Math.max(0, coveredTop - margin(base));
+        return base.sized(base.width(), Math.max(2 * MARGIN + 1, base.high() - covered));
+    }
+
+    /** The view with its height again, its picture below the controls. */
+    private static Eye below(Eye lower, Eye base) {
+        double more = Math.max(0, base.high() - lower.high());
+        return lower.sized(base.width(), base.high()).panned(0, more / 2);
     }
 
     /** Where the eye is, or will be when its move has ended. */

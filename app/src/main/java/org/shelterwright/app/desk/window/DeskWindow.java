@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.logging.Level;
@@ -186,10 +185,10 @@ public final class DeskWindow {
 
     /** Says to somebody who never worked here where to begin. */
     void welcome() {
-        notices.show(
-                "welcome",
+        notices.offer(
                 "New here? The first steps take ten minutes, and nothing is written to a file before you say so.",
-                Map.of("First steps", () -> commands.run("desk.first-steps")));
+                "First steps",
+                () -> commands.run("desk.first-steps"));
     }
 
     /** The stage, for tests. */

@@ -162,16 +162,14 @@ final class FileCommands {
 
     private void recent(Consumer<String> journey) {
         List<String> files = preferences.now().recent();
-        questions
-                .choose("Recent files", "Which one is to be opened?", files)
-                .ifPresent(index -> {
-                    String file = files.get(index);
-                    if (isJourney(file)) {
-                        journey.accept(file);
-                    } else {
-                        open(file);
-                    }
-                });
+        questions.choose("Recent files", "Which one is to be opened?", files).ifPresent(index -> {
+            String file = files.get(index);
+            if (isJourney(file)) {
+                journey.accept(file);
+            } else {
+                open(file);
+            }
+        });
     }
 
     /** Whether a file holds a journey; one that cannot be read holds none, and opening it says why. */

@@ -20,12 +20,7 @@ final class FrameCommands {
     private final JourneySession journey;
     private final PreferencesFile preferences;
 
-    FrameCommands(
-            DeskFrame frame,
-            Reach reach,
-            Session session,
-            JourneySession journey,
-            PreferencesFile preferences) {
+    FrameCommands(DeskFrame frame, Reach reach, Session session, JourneySession journey, PreferencesFile preferences) {
         this.frame = frame;
         commands = reach.commands();
         keys = reach.keys();

@@ -21,7 +21,7 @@ import org.shelterwright.layouts.ledger.Verdict;
 final class HeldCard extends VBox {
     private static final int MOST = 3;
     private static final int MOST_IN_LOW_VIEW = 2;
-    private static final double LOW = 520;
+    private static final double LOW = 680;
     private static final double WIDTH = 320;
     private static final double INSET = 16;
 

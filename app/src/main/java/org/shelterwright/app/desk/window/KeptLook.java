@@ -60,7 +60,8 @@ final class KeptLook {
             stage.setHeight(place.height());
             stage.setMaximized(place.full());
         } else {
-            // What a screen would hold to the pixel, its frame makes too large: then it is the frame's to fill the screen.
+            // What a screen would hold to the pixel, its frame makes too large: then it is the frame's to fill the
+            // screen.
             stage.setWidth(Math.min(USUAL_WIDTH, screen.getWidth()));
             stage.setHeight(Math.min(USUAL_HEIGHT, screen.getHeight()));
             stage.setMaximized(fills(screen));

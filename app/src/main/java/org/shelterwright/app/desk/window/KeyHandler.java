@@ -1,14 +1,17 @@
 package org.shelterwright.app.desk.window;
 
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Window;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.command.KeyMap;
@@ -39,7 +42,12 @@ final class KeyHandler {
 
     void listenTo(Scene scene) {
         scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
-            if (isWanted(event, scene.getFocusOwner(), false)) {
+            Node list = openList();
+            if (list != null) {
+                // While a list is open, keys are its own, wherever the focus was left.
+                event.consume();
+                Event.fireEvent(list, event.copyFor(list, list));
+            } else if (isWanted(event, scene.getFocusOwner(), false)) {
                 run(event);
             }
         });
@@ -50,13 +58,20 @@ final class KeyHandler {
         });
     }
 
+    /** What an open list of commands takes keys with; {@code null} if none is open. */
+    private static @Nullable Node openList() {
+        return Window.getWindows().stream()
+                .filter(ContextMenu.class::isInstance)
+                .map(window -> ((ContextMenu) window).getSkin())
+                .filter(Objects::nonNull)
+                .map(skin -> skin.getNode())
+                .findFirst()
+                .orElse(null);
+    }
+
     /** Esc goes first to whatever has the focus, and what is left of it to the window. */
     private static boolean isWanted(KeyEvent event, Node focus, boolean leftOver) {
         Optional<String> pressed = Keystroke.of(event);
-        if (Window.getWindows().stream().anyMatch(ContextMenu.class::isInstance)) {
-            // While a list is open, keys are its own.
-            return false;
-        }
         if (pressed.isEmpty() || pressed.get().equals("Esc") != leftOver) {
             return false;
         }

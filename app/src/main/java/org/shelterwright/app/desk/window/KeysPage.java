@@ -38,7 +38,8 @@ final class KeysPage extends VBox {
                 .addListener((observable, before, typed) ->
                         list.getItems().setAll(typed.isBlank() ? commands.all() : commands.find(typed)));
         list.setCellFactory(view -> new CommandCell(
-                command -> command.equals(waiting) ? List.of("press the new keys, or Esc") : keys.keys(command), false));
+                command -> command.equals(waiting) ? List.of("press the new keys, or Esc") : keys.keys(command),
+                false));
         list.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         list.setOnMouseClicked(event -> {
             if (event.getClickCount() == 2) {

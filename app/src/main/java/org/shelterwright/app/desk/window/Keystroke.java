@@ -24,7 +24,8 @@ final class Keystroke {
     static boolean exists(String keys) {
         String key = keys.substring(keys.lastIndexOf('+') + 1);
         return SIGNS.containsValue(key)
-                || Arrays.stream(KeyCode.values()).anyMatch(code -> code.getName().equals(key));
+                || Arrays.stream(KeyCode.values())
+                        .anyMatch(code -> code.getName().equals(key));
     }
 
     /** The keys; empty while only a modifier is held. */

@@ -48,15 +48,17 @@ final class MiddlePart {
         node = new StackPane(stacked, held, inside);
         node.addEventFilter(MouseEvent.MOUSE_DRAGGED, event -> held.avoid(event.getX(), node.getWidth()));
         views.getItems().setAll(space == null ? plan.get().node() : space.node());
-        commands.add(view(
-                "view.space", "Show the space", "F2", () -> show(spaceOrPlan())));
+        commands.add(view("view.space", "Show the space", "F2", () -> show(spaceOrPlan())));
         commands.add(Command.of(
                 "view.plan",
                 "Show the plan",
                 List.of("F3"),
                 () -> show(plan.get().node())));
         commands.add(view(
-                "view.both", "Show space and plan", "F4", () -> show(spaceOrPlan(), plan.get().node())));
+                "view.both",
+                "Show space and plan",
+                "F4",
+                () -> show(spaceOrPlan(), plan.get().node())));
         commands.add(Command.of("view.table", "Show or hide the table of units", List.of("F9"), this::turnTable));
     }
 
@@ -93,7 +95,8 @@ final class MiddlePart {
 
     /** Tells where the pointer is in the space, in words; nothing where it is beside the body. */
     void tellPointed(Consumer<String> told) {
-        node.addEventHandler(MouseEvent.MOUSE_MOVED, event -> told.accept(pointed().orElse("")));
+        node.addEventHandler(
+                MouseEvent.MOUSE_MOVED, event -> told.accept(pointed().orElse("")));
         node.addEventHandler(MouseEvent.MOUSE_EXITED, event -> told.accept(""));
     }
 

@@ -20,6 +20,14 @@ final class Notices extends VBox {
         show("told", sentence, Map.of("Good", () -> {}));
     }
 
+    /** Offers something that may be declined. */
+    void offer(String sentence, String order, Runnable action) {
+        Map<String, Runnable> answers = new LinkedHashMap<>();
+        answers.put(order, action);
+        answers.put("Not now", () -> {});
+        show("offer", sentence, answers);
+    }
+
     /**
      * Shows a sentence, in the place of an earlier one of the same key.
      *

@@ -66,7 +66,9 @@ final class Legend {
 
     /** Whether there is something to explain, and room for it beside the view's other things. */
     boolean shown() {
-        return !rows.isEmpty() && bounds.width() < glass.bounds().width() * 0.7 && bounds.height() < glass.bounds().height() / 2;
+        return !rows.isEmpty()
+                && bounds.width() < glass.bounds().width() * 0.7
+                && bounds.height() < glass.bounds().height() / 2;
     }
 
     Bounds bounds() {
@@ -100,23 +102,31 @@ final class Legend {
         Bounds box = new Bounds(left.x(), left.y() - h, left.x() + w, left.y() + h);
         return switch (overlay) {
             case CLEAR_ZONES -> hatched(box);
-            case SWINGS -> List.of(
-                    Lines.of(FINE, left.plus(0, h), left.plus(w, h)),
-                    Lines.of(FINE, left.plus(0, h), left.plus(w * 0.1, -h * 0.3), left.plus(w * 0.45, -h), left.plus(w, h)));
+            case SWINGS ->
+                List.of(
+                        Lines.of(FINE, left.plus(0, h), left.plus(w, h)),
+                        Lines.of(
+                                FINE,
+                                left.plus(0, h),
+                                left.plus(w * 0.1, -h * 0.3),
+                                left.plus(w * 0.45, -h),
+                                left.plus(w, h)));
             case CENTRE_OF_MASS -> centre(left, w);
-            case FLOOR_LOAD -> List.of(
-                    patch(new Bounds(box.x0(), box.y0(), box.x0() + w / 2, box.y1()), 0.15),
-                    patch(new Bounds(box.x0() + w / 2, box.y0(), box.x1(), box.y1()), 0.5));
-            case WALKWAYS -> List.of(
-                    Polygon.of(box, Role.ZONE.colour().with(0.15), FINE),
-                    new Label(
-                            "700",
-                            box.centre().plus(0, glass.sized(SIZE) * BASE * 0.85),
-                            glass.sized(SIZE) * 0.85,
-                            Weight.SEMIBOLD,
-                            Align.MIDDLE,
-                            0,
-                            Role.ZONE.colour()));
+            case FLOOR_LOAD ->
+                List.of(
+                        patch(new Bounds(box.x0(), box.y0(), box.x0() + w / 2, box.y1()), 0.15),
+                        patch(new Bounds(box.x0() + w / 2, box.y0(), box.x1(), box.y1()), 0.5));
+            case WALKWAYS ->
+                List.of(
+                        Polygon.of(box, Role.ZONE.colour().with(0.15), FINE),
+                        new Label(
+                                "700",
+                                box.centre().plus(0, glass.sized(SIZE) * BASE * 0.85),
+                                glass.sized(SIZE) * 0.85,
+                                Weight.SEMIBOLD,
+                                Align.MIDDLE,
+                                0,
+                                Role.ZONE.colour()));
         };
     }
 

@@ -21,7 +21,8 @@ class LegendTest {
 
     @Test
     void zonesAndSwingsAloneNeedNone() {
-        assertThat(legend(1000, 700, 1, Set.of(Overlay.CLEAR_ZONES, Overlay.SWINGS)).shown())
+        assertThat(legend(1000, 700, 1, Set.of(Overlay.CLEAR_ZONES, Overlay.SWINGS))
+                        .shown())
                 .isFalse();
     }
 

@@ -22,8 +22,7 @@ class NamesTest {
     @Test
     void ofACountedNameItsLastWordWithTheNumberIsLeft() {
         assertThat(Names.wraps("Telemetry rack 2"))
-                .containsExactly(
-                        List.of("Telemetry rack 2"), List.of("Telemetry", "rack 2"), List.of("rack 2"));
+                .containsExactly(List.of("Telemetry rack 2"), List.of("Telemetry", "rack 2"), List.of("rack 2"));
         assertThat(Names.wraps("Screen 1")).containsExactly(List.of("Screen 1"), List.of("Screen", "1"));
     }
 }
