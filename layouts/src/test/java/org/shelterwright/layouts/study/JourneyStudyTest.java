@@ -53,7 +53,7 @@ class JourneyStudyTest {
 
     @Test
     void whatASettingDoesNotNameStaysAsInTheJourney() {
-        OpenedJourney start = start(sealed("\"limits\": {}"));
+        OpenedJourney start = start(sealed("\"limits\": {\"ledger.close-share\": 0.8}"));
 
         assertThat(start.journey().loads()).extracting(Load::id).containsExactly("long", "short");
         assertThat(start.journey().pieces()).hasSize(40);
