@@ -48,7 +48,11 @@ public record ItemChange(
         changed = grown(changed, Axis.Z, taller);
         changed = Stretch.heavier(changed, heavierKg == null ? 0 : heavierKg);
         List<String> words = words();
-        return words.isEmpty() ? changed : changed.but().name(old.name() + ", " + String.join(", ", words)).build();
+        return words.isEmpty()
+                ? changed
+                : changed.but()
+                        .name(old.name() + ", " + String.join(", ", words))
+                        .build();
     }
 
     /** What changed, such as "40 mm deeper". */

@@ -10,8 +10,9 @@ import org.shelterwright.layouts.layout.Layout;
 
 class VariantTest {
     private static Layout start(String changes) {
-        SealedStudy study =
-                PostStudy.sealed(PostStudy.text("{\"id\": \"x\", \"settings\": [{\"id\": \"s\"" + changes + "}]}", ""));
+        String axis =
+                "{\"id\": \"x\", \"settings\": [{\"id\": \"s\"" + changes + "}, {\"id\": \"other\", \"crew\": 0}]}";
+        SealedStudy study = PostStudy.sealed(PostStudy.text(axis, ""));
         return study.start(study.plan().run(1));
     }
 

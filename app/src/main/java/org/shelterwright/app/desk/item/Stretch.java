@@ -61,8 +61,8 @@ record Stretch(Axis axis, int old, int now) {
                 .zones(item.zones())
                 .fixings(item.fixings())
                 .tanks(item.tanks().stream()
-                        .map(tank -> new Tank(
-                                tank.name(), shifting().point(tank.centre()), tank.leastKg(), tank.fullKg()))
+                        .map(tank ->
+                                new Tank(tank.name(), shifting().point(tank.centre()), tank.leastKg(), tank.fullKg()))
                         .toList())
                 .build();
     }

@@ -72,7 +72,12 @@ final class JourneyFileCommands {
                 () -> questions.fileToOpen("Open a journey").ifPresent(path -> open(path.toString())));
         add(commands, "sample", "Open the sample Road-Rail Move", Optional::empty, () -> open(SAMPLE));
         add(commands, "save", "Save the journey", this::none, () -> withTalk(talk -> talk.save(() -> {})));
-        add(commands, "save-as", "Save the journey under another name", this::none, () -> withTalk(talk -> talk.saveAs(() -> {})));
+        add(
+                commands,
+                "save-as",
+                "Save the journey under another name",
+                this::none,
+                () -> withTalk(talk -> talk.saveAs(() -> {})));
         add(commands, "documents", "Write the documents of the journey", this::none, this::documents);
     }
 

@@ -97,8 +97,8 @@ final class FileCommands {
                 () -> preferences.now().recent().isEmpty() ? Optional.of("No file was opened yet.") : Optional.empty(),
                 () -> recent(journey)));
         commands.add(command("save", "Save", "Ctrl+S", Optional::empty, () -> talk.save(() -> {})));
-        commands.add(
-                command("save-as", "Save under another name", "Ctrl+Shift+S", Optional::empty, () -> talk.saveAs(() -> {})));
+        commands.add(command(
+                "save-as", "Save under another name", "Ctrl+Shift+S", Optional::empty, () -> talk.saveAs(() -> {})));
         commands.add(command("documents", "Write the documents", "Ctrl+P", Optional::empty, this::documents));
     }
 
