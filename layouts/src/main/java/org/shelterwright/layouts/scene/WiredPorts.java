@@ -14,7 +14,10 @@ import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.rules.Rules;
 
-/** The ports of each unit that wires of the brief end at, wherever the units stand, with the room of their plugs. */
+/**
+ * The ports of each unit that wires of the brief end at, wherever the units stand, with the room of their plugs. There are none where no
+ * rule set says how much room a plug takes.
+ */
 record WiredPorts(Map<String, List<Wired>> byUnit) {
     /**
      * A port with a wire.
@@ -27,6 +30,9 @@ record WiredPorts(Map<String, List<Wired>> byUnit) {
         Brief brief = layout.brief();
         int depth = micrometres(rules, Figure.PLUG_DEPTH);
         int width = micrometres(rules, Figure.PLUG_WIDTH);
+        if (depth == 0 || width == 0) {
+            return new WiredPorts(Map.of());
+        }
         Set<String> ends = new HashSet<>();
         for (Wire wire : brief.wires()) {
             ends.add(wire.from());

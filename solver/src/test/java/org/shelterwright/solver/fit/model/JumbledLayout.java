@@ -54,9 +54,9 @@ public final class JumbledLayout {
     private final SplittableRandom random;
     private final Layout layout;
 
-    /** As many units as asked, in a body with wheel arches and one exit, under no rules. */
+    /** As many units as asked, in a body with wheel arches and one exit, under no rules but that plugs take room. */
     public JumbledLayout(long seed, int units) {
-        this(seed, units, true, Map.of());
+        this(seed, units, true, Map.of("cables.plug-depth", 25.0, "cables.plug-width", 30.0));
     }
 
     /**
