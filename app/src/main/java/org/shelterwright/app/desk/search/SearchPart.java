@@ -34,6 +34,7 @@ public final class SearchPart {
     /** From this width of the strip on there is room for the score over time (px). */
     private static final double WIDE = 560;
 
+
     private final Session session;
     private final Search search;
     private final Theme theme;
@@ -190,7 +191,9 @@ public final class SearchPart {
             boolean wide = now.doubleValue() > theme.sized(WIDE);
             middle.setVisible(wide);
             middle.setManaged(wide);
+            giveWay();
         });
+        words.managedProperty().bind(words.visibleProperty());
         theme.onChange(() -> arrange(search.stand().get().idle()));
     }
 
@@ -214,6 +217,13 @@ public final class SearchPart {
             node.getChildren().setAll(full);
             node.setPrefHeight(high());
         }
+        giveWay();
+    }
+
+    /** Beside the orders in one line, the words are shown only where they have room; they would make the strip high. */
+    private void giveWay() {
+        boolean line = node.getChildren().contains(low);
+        words.setVisible(!line || node.getWidth() > theme.sized(WIDE));
     }
 
     /** Larger text makes the strip higher, but the view keeps its room; the rest scrolls. */

@@ -1,4 +1,4 @@
-package org.shelterwright.app;
+package org.shelterwright.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The start script with a stand-in for Java that says what it was given, one word a line, and ends as it is told. */
 @DisabledOnOs(OS.WINDOWS)
-class StartScriptTest {
+class KeptClassesTest {
     private static final String STAND_IN = """
             #!/bin/sh
             if [ "$1" = -version ]; then echo 'openjdk version "17.0.9"' >&2; exit 0; fi
