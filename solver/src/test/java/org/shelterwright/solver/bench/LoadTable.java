@@ -104,8 +104,11 @@ final class LoadTable {
                 .toList();
         double squares =
                 lists.stream().mapToDouble(list -> error(list) * error(list)).sum();
-        return LoadRuns.hundredths(mean(lists.stream().map(LoadTable::mean).toList())) + " ± "
-                + LoadRuns.hundredths(Math.sqrt(squares) / lists.size());
+        String mean =
+                LoadRuns.hundredths(mean(lists.stream().map(LoadTable::mean).toList()));
+        return lists.stream().allMatch(list -> list.size() < 2)
+                ? mean
+                : mean + " ± " + LoadRuns.hundredths(Math.sqrt(squares) / lists.size());
     }
 
     /** The same problems with each limit: only those that were run with all of them. */
