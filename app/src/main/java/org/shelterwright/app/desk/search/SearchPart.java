@@ -34,7 +34,6 @@ public final class SearchPart {
     /** From this width of the strip on there is room for the score over time (px). */
     private static final double WIDE = 560;
 
-
     private final Session session;
     private final Search search;
     private final Theme theme;
