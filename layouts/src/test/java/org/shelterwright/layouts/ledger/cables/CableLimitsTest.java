@@ -69,8 +69,10 @@ class CableLimitsTest {
 
     @Test
     void withoutTheSizeOfAPlugItsRoomIsNotAssessed() {
-        CablePost post =
-                new CablePost().power("w1", "supply-3x1.5", null).backToTheSecond(10).withoutRules();
+        CablePost post = new CablePost()
+                .power("w1", "supply-3x1.5", null)
+                .backToTheSecond(10)
+                .withoutRules();
 
         Row row = post.row("cables.plug-free");
 

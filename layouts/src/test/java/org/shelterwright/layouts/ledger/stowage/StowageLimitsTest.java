@@ -103,16 +103,14 @@ class StowageLimitsTest {
 
     @Test
     void touchingPiecesDoNotOverlap() {
-        in(loose("a", 100, 100, 100), 50, 50, 100)
-                .in(loose("b", 100, 100, 100), 150, 50, 100);
+        in(loose("a", 100, 100, 100), 50, 50, 100).in(loose("b", 100, 100, 100), 150, 50, 100);
 
         assertThat(row("overlap").verdict()).isEqualTo(Verdict.MET);
     }
 
     @Test
     void twoPiecesInOneSpaceAreNamed() {
-        in(loose("a", 100, 100, 100), 50, 50, 100)
-                .in(loose("b", 100, 100, 100), 140, 60, 110);
+        in(loose("a", 100, 100, 100), 50, 50, 100).in(loose("b", 100, 100, 100), 140, 60, 110);
 
         assertThat(row("overlap").finding()).isEqualTo("a and b in the drawer of Locker overlap by 10 mm.");
     }
@@ -120,8 +118,7 @@ class StowageLimitsTest {
     /** Three quarters of the base rest: 75 of 100 mm. */
     @Test
     void aPieceMayStandOutByAQuarterOfItsBase() {
-        in(loose("a", 75, 100, 50), 50, 50, 100)
-                .in(loose("b", 100, 100, 50), 50, 50, 150);
+        in(loose("a", 75, 100, 50), 50, 50, 100).in(loose("b", 100, 100, 50), 50, 50, 150);
 
         assertThat(row("rest").capacity()).isCloseTo(0.75, within(1e-12));
         assertThat(row("rest").verdict()).isNotEqualTo(Verdict.BROKEN);
@@ -138,8 +135,7 @@ class StowageLimitsTest {
 
     @Test
     void nothingLiesOnWhatIsFragile() {
-        in(loose("glass", 100, 100, 50).fragile(), 50, 50, 100)
-                .in(loose("b", 100, 100, 50), 50, 50, 150);
+        in(loose("glass", 100, 100, 50).fragile(), 50, 50, 100).in(loose("b", 100, 100, 50), 50, 50, 150);
 
         assertThat(row("fragile").finding())
                 .isEqualTo("Something lies on glass in the drawer of Locker, which is fragile.");
@@ -179,8 +175,7 @@ class StowageLimitsTest {
 
     @Test
     void aNeighbourThatTakesTheRoomIsSeen() {
-        in(loose("a", 490, 100, 50).grip(null), 55, 75, 100)
-                .in(loose("b", 100, 100, 50), 50, 195, 100);
+        in(loose("a", 490, 100, 50).grip(null), 55, 75, 100).in(loose("b", 100, 100, 50), 50, 195, 100);
 
         assertThat(row("grip").finding())
                 .isEqualTo("a in the drawer of Locker leaves 20 mm for fingers at its sides; it needs 25 mm.");
@@ -214,13 +209,7 @@ class StowageLimitsTest {
     void whatIsNeededAtOnceLiesWithinReachOfItsTask() {
         trial.task(new Task("work", "Work", "bench", null, null));
         trial.floor("bench", TrialItem.of("bench", 600, 600, 800), 4000, 0);
-        in(
-                used("kit", "work", null),
-                loose("kit", 100, 100, 50).urgency(Urgency.AT_ONCE),
-                50,
-                50,
-                100,
-                Posture.AS_IS);
+        in(used("kit", "work", null), loose("kit", 100, 100, 50).urgency(Urgency.AT_ONCE), 50, 50, 100, Posture.AS_IS);
 
         Row row = row("at-hand");
 
@@ -234,13 +223,7 @@ class StowageLimitsTest {
     @Test
     void aTaskWithoutAPlaceIsNotAssessed() {
         trial.task(new Task("work", "Work", null, null, null));
-        in(
-                used("kit", "work", null),
-                loose("kit", 100, 100, 50).urgency(Urgency.AT_ONCE),
-                50,
-                50,
-                100,
-                Posture.AS_IS);
+        in(used("kit", "work", null), loose("kit", 100, 100, 50).urgency(Urgency.AT_ONCE), 50, 50, 100, Posture.AS_IS);
 
         assertThat(row("at-hand").verdict()).isEqualTo(Verdict.NOT_ASSESSED);
         assertThat(row("at-hand").finding()).isEqualTo("Where the task Work is done is not stated or not placed.");
@@ -377,8 +360,7 @@ class StowageLimitsTest {
     /** A base of 100 x 100 mm of which 90 x 90 mm lie on another: 81 %; beside it, at the same height, it rests on nothing. */
     @Test
     void onlyWhatIsRightBelowHoldsAPiece() {
-        in(loose("a", 90, 90, 50), 50, 50, 100)
-                .in(loose("b", 100, 100, 50), 50, 50, 150);
+        in(loose("a", 90, 90, 50), 50, 50, 100).in(loose("b", 100, 100, 50), 50, 50, 150);
         StowageLimitsTest beside = new StowageLimitsTest()
                 .in(loose("a", 100, 100, 50), 50, 50, 100)
                 .in(loose("b", 100, 100, 50), 150, 50, 150)
@@ -546,13 +528,7 @@ class StowageLimitsTest {
                 TrialItem.of("bench", 600, 600, 800).zone(Purpose.SERVICE, Box.ofMm(600, 0, 0, 1200, 600, 1900)),
                 4000,
                 0);
-        in(
-                used("kit", "work", null),
-                loose("kit", 100, 100, 50).urgency(Urgency.SOON),
-                50,
-                50,
-                100,
-                Posture.AS_IS);
+        in(used("kit", "work", null), loose("kit", 100, 100, 50).urgency(Urgency.SOON), 50, 50, 100, Posture.AS_IS);
 
         assertThat(row("at-hand").demand()).isCloseTo(Math.hypot(3800, 200), within(1e-6));
         assertThat(row("at-hand").finding()).contains(" needs it soon; at most ");

@@ -195,7 +195,12 @@ class HoldTest {
 
     /** Four tonnes with an eye to each side at the top of the rear face. */
     private static Piece eyed(@Nullable Double eyeN) {
-        return TransportRig.crate("a", SIZE, 4_000.0, TransportRig.eye("rear right", 0, 400, 1000, eyeN), TransportRig.eye("rear left", 0, 2000, 1000, eyeN));
+        return TransportRig.crate(
+                "a",
+                SIZE,
+                4_000.0,
+                TransportRig.eye("rear right", 0, 400, 1000, eyeN),
+                TransportRig.eye("rear left", 0, 2000, 1000, eyeN));
     }
 
     private static boolean fits(Lashing lashing, @Nullable Double eyeN) {

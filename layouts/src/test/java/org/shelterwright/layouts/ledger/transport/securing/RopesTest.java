@@ -169,7 +169,8 @@ class RopesTest {
     @Test
     void lashingsThatAreTooShortOrLongAreTold() {
         // given a chain that spans 600 to 3500 mm, and one of 500 mm, √(0.3² + 0.4²)
-        Piece low = TransportRig.crate("a", Size.ofMm(2000, 2400, 400), 1_000.0, TransportRig.eye("eye", 0, 0, 400, 9_000.0));
+        Piece low = TransportRig.crate(
+                "a", Size.ofMm(2000, 2400, 400), 1_000.0, TransportRig.eye("eye", 0, 0, 400, 9_000.0));
         Row row = deck().piece(low, 2300, 0, 0)
                 .lash(Lashing.direct("A1", "chain-8", "a", "eye", "right 3"))
                 .row("lashing-way");

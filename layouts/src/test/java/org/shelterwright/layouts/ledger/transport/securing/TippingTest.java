@@ -14,7 +14,6 @@ import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.ledger.transport.Gravity;
 import org.shelterwright.layouts.transport.Block;
-import org.shelterwright.layouts.transport.Crate;
 import org.shelterwright.layouts.transport.Lashing;
 import org.shelterwright.layouts.transport.Mode;
 import org.shelterwright.layouts.transport.Piece;
