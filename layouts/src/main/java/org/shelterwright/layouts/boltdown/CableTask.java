@@ -79,46 +79,79 @@ public record CableTask(
         String own = from ? wire.from() : wire.to();
         String other = from ? wire.to() : wire.from();
         String far = owner(other);
-        Integer step = far.equals(unit.id()) ? null : in.get(far);
-        boolean alone = far.equals(unit.id()) || far.equals(BODY);
-        boolean battery = !earthing(laid)
-                && (battery(unit) || scene.unit(far).filter(CableTask::battery).isPresent());
-        String name = wire.id().toUpperCase(Locale.ROOT) + " ";
-        String laying = before ? ", lay" : ", lay" + by(laid);
-        String cable = (before ? "(laid)" : cableName(laid)) + ": ";
-        String here = "connect at " + port(own);
-        String text;
-        int ends;
-        if (step != null) {
-            text = name + (before ? "(laid)" : "from step " + step) + " (" + named(scene, other) + "): "
-                    + (!battery
-                            ? here
-                            : battery(unit)
-                                    ? "connect the far end, then at " + port(own) + ", the battery last"
-                                    : here + ", then the battery last");
-            ends = battery ? 2 : 1;
-        } else if (alone) {
-            text = name + cable + here + (before ? "" : laying) + ", connect at " + named(scene, other);
-            ends = 2;
-        } else {
-            String end = named(scene, other);
-            String open = scene.unit(far).isPresent()
-                    ? "; the end for " + end + " stays open"
-                    : " to the entry panel for " + end;
-            text = battery
-                    ? name + cable + (before ? "" : laying.substring(2) + "; ") + port(own) + " and the end for " + end
-                            + " stay open and covered"
-                    : name + cable + here + (before ? "" : laying) + open;
-            ends = battery ? 0 : 1;
+        boolean within = far.equals(unit.id());
+        boolean liveHere = !within && !earthing(laid) && battery(unit);
+        boolean live = liveHere
+                || !within
+                        && !earthing(laid)
+                        && scene.unit(far).filter(CableTask::battery).isPresent();
+        Ends ends = new Ends(scene, laid, before, port(own), other, liveHere, live);
+        Integer step = in.get(far);
+        return Optional.of(within || far.equals(BODY) ? ends.both() : step != null ? ends.second(step) : ends.first());
+    }
+
+    /**
+     * The ends of a wire as seen from the unit at one of them.
+     *
+     * @param port name of its port
+     * @param other the other end, as the brief writes it
+     * @param liveHere whether the unit is a battery that the wire makes live
+     * @param live whether the unit or that at the other end is
+     */
+    private record Ends(
+            Scene scene, LaidWire laid, boolean before, String port, String other, boolean liveHere, boolean live) {
+        /** The other end is at the body or at the unit itself, and so can be connected now. */
+        CableTask both() {
+            String there = named(scene, other);
+            String text = liveHere
+                    ? laying("", ", ") + "connect at " + there + ", then at " + port + ", the battery last"
+                    : "connect at " + port + laying(", ", "") + ", connect at " + there;
+            return task(cable() + text, true, 2, now());
         }
-        return Optional.of(new CableTask(
-                wire.id(),
-                earthing(laid),
-                text,
-                step != null || alone,
-                false,
-                ends,
-                before || step != null ? 0 : metres(laid)));
+
+        /** The unit at the other end is in, and the cable laid. */
+        CableTask second(int step) {
+            String text = liveHere
+                    ? "connect the far end, then at " + port + ", the battery last"
+                    : "connect at " + port + (live ? ", then the battery last" : "");
+            String name = (before ? "(laid)" : "from step " + step) + " (" + named(scene, other) + "): ";
+            return task(name + text, true, live ? 2 : 1, 0);
+        }
+
+        /** The unit at the other end comes later, or is elsewhere. */
+        CableTask first() {
+            String there = named(scene, other);
+            if (live) {
+                return task(
+                        cable() + laying("", "; ") + port + " and the end for " + there + " stay open and covered",
+                        false,
+                        0,
+                        now());
+            }
+            String rest = scene.unit(owner(other)).isPresent()
+                    ? "; the end for " + there + " stays open"
+                    : " to the entry panel for " + there;
+            return task(cable() + "connect at " + port + laying(", ", "") + rest, false, 1, now());
+        }
+
+        /** Metres to lay now. */
+        private double now() {
+            return before ? 0 : metres(laid);
+        }
+
+        private String cable() {
+            return (before ? "(laid)" : cableName(laid)) + ": ";
+        }
+
+        private String laying(String between, String after) {
+            return before ? "" : between + "lay" + by(laid) + after;
+        }
+
+        private CableTask task(String text, boolean closed, int ends, double laidMetres) {
+            String id = laid.wire().id();
+            return new CableTask(
+                    id, earthing(laid), id.toUpperCase(Locale.ROOT) + " " + text, closed, false, ends, laidMetres);
+        }
     }
 
     private static boolean battery(PlacedUnit unit) {

@@ -1,7 +1,5 @@
 package org.shelterwright.layouts.edit;
 
-import java.util.List;
-import java.util.stream.Stream;
 import org.shelterwright.layouts.layout.Acceptance;
 import org.shelterwright.layouts.layout.Layout;
 
@@ -14,8 +12,6 @@ public record AcceptRow(Acceptance acceptance) implements Edit {
 
     @Override
     public Layout apply(Layout layout) {
-        List<Acceptance> kept = WithdrawAcceptance.without(layout, acceptance.limit(), acceptance.units());
-        return layout.withAcceptances(
-                Stream.concat(kept.stream(), Stream.of(acceptance)).toList());
+        return layout.withAcceptances(acceptance.addedTo(layout.acceptances()));
     }
 }

@@ -22,12 +22,6 @@ public record WithdrawAcceptance(String limit, List<String> units) implements Ed
 
     @Override
     public Layout apply(Layout layout) {
-        return layout.withAcceptances(without(layout, limit, units));
-    }
-
-    static List<Acceptance> without(Layout layout, String limit, List<String> units) {
-        return layout.acceptances().stream()
-                .filter(one -> !one.covers(limit, units))
-                .toList();
+        return layout.withAcceptances(Acceptance.without(layout.acceptances(), limit, units));
     }
 }

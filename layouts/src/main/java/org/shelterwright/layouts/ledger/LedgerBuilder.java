@@ -147,6 +147,11 @@ public final class LedgerBuilder {
         } else {
             addWhole(limit, scene, closeShare, all);
         }
+        if (all.size() == before && limit instanceof Limit.OfPair ofPair) {
+            Rows rows = new Rows(closeShare);
+            ofPair.assessNone(scene, rows);
+            all.addAll(rows.list());
+        }
         if (all.size() == before) {
             RowDraft draft = new Rows(closeShare).draft(limit);
             boolean local = limit instanceof Limit.OfUnit || limit instanceof Limit.OfPair;

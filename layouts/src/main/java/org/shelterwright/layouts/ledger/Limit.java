@@ -33,6 +33,9 @@ public sealed interface Limit extends Stated
      */
     non-sealed interface OfPair extends Limit {
         void assess(Scene scene, PlacedUnit a, PlacedUnit b, Rows rows);
+
+        /** Called if no two gave a row: says what keeps all from being judged, such as a figure that is not set; adds nothing if nothing does. */
+        default void assessNone(Scene scene, Rows rows) {}
     }
 
     /**

@@ -45,29 +45,32 @@ public record LoadCase(
 
     private static final double LARGEST_G = 100;
 
-    /** The same case as something feels it that is turned on what carries it: each push keeps its own safety factor. */
+    /**
+     * The same case as something feels it that is turned on what carries it. Each push keeps its own safety factor: all are stated with the
+     * greater of the two, and those that have the lesser one are themselves so much less.
+     */
     public LoadCase turned(QuarterTurn yaw) {
-        double apart = forwardFactor / factor;
-        return switch (yaw) {
-            case R0 -> this;
-            case R180 -> with(rearwardG / apart, forwardG * apart, sidewaysG);
-            default -> with(sidewaysG / apart, sidewaysG, Math.max(forwardG * apart, rearwardG));
-        };
-    }
-
-    private LoadCase with(double forward, double rearward, double sideways) {
+        if (yaw == QuarterTurn.R0) {
+            return this;
+        }
+        double most = Math.max(forwardFactor, factor);
+        double others = factor / most;
+        double forward = forwardG * (forwardFactor / most);
+        double rearward = rearwardG * others;
+        double sideways = sidewaysG * others;
+        boolean round = yaw == QuarterTurn.R180;
         return new LoadCase(
                 id,
                 name,
-                forward,
-                rearward,
-                sideways,
-                upG,
-                downG,
+                round ? rearward : sideways,
+                round ? forward : sideways,
+                round ? sideways : Math.max(forward, rearward),
+                upG * others,
+                downG * others,
                 leastDownG,
                 mostDownG,
-                forwardFactor,
-                factor,
+                most,
+                most,
                 basis,
                 source);
     }

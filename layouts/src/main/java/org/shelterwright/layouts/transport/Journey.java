@@ -52,6 +52,16 @@ public record Journey(
         return legs.stream().filter(one -> one.id().equals(wanted)).findFirst();
     }
 
+    /**
+     * A leg that there must be.
+     *
+     * @throws IllegalArgumentException if there is none of that id
+     */
+    public Leg legOrThrow(String wanted) {
+        return leg(wanted)
+                .orElseThrow(() -> new IllegalArgumentException("There is no leg \"" + wanted + "\" in this journey."));
+    }
+
     /** The same with another leg in the place of the one with its id. */
     public Journey with(Leg other) {
         return withLegs(legs.stream()

@@ -13,6 +13,7 @@ import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Presence;
 import org.shelterwright.catalog.item.Solid;
 import org.shelterwright.catalog.space.Size;
+import org.shelterwright.layouts.brief.Wire;
 import org.shelterwright.layouts.cable.CableNet;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.file.LayoutFiles;
@@ -100,6 +101,27 @@ class BoltDownPlanTest {
                         text -> assertThat(text)
                                 .matches(
                                         "W9 .*, \\d+(\\.\\d)? m: connect at mains in, lay by .* to the entry panel for .*, output"));
+    }
+
+    /** A battery is live: at a wire from it to the wall, too, its own end is the last. */
+    @Test
+    void aWireFromABatteryToTheBodyIsConnectedAtTheBatteryLast() {
+        List<Wire> wires = new ArrayList<>(layout.brief().wires());
+        wires.removeIf(wire -> wire.id().equals("w4"));
+        wires.add(new Wire("w4", "battery-box/battery", "body/supply entry", null, null));
+        Layout changed = layout.withAsked(layout.brief().withWires(wires), layout.parts());
+
+        BoltDownPlan other = BoltDownPlan.of(Checker.standard().scene(changed)).orElseThrow();
+
+        assertThat(other.step("battery-box").orElseThrow().cables())
+                .filteredOn(one -> one.wire().equals("w4"))
+                .singleElement()
+                .satisfies(one -> {
+                    assertThat(one.text())
+                            .startsWith("W4 ")
+                            .endsWith("connect at supply entry of the body, then at battery, the battery last");
+                    assertThat(one.ends()).isEqualTo(2);
+                });
     }
 
     @Test

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.body.Provision;
 import org.shelterwright.catalog.builtin.BuiltInCatalog;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.catalog.space.Point;
@@ -147,11 +148,17 @@ public final class TransportRig {
         return this;
     }
 
-    public static Piece crate(String id, Size size, @Nullable Double massKg) {
+    /** A crate on sawn timber with its centre in its middle, and what it can be lashed by. */
+    public static Piece crate(String id, Size size, @Nullable Double massKg, Provision... eyes) {
         return Piece.ofCrate(
                 id,
                 "Crate " + id,
-                new Crate(size, massKg, null, size.box().centre(), Underside.SAWN_TIMBER, null, false, List.of()));
+                new Crate(size, massKg, null, size.box().centre(), Underside.SAWN_TIMBER, null, false, List.of(eyes)));
+    }
+
+    /** An eye to lash by (mm). */
+    public static Provision eye(String name, int x, int y, int z, @Nullable Double ratingN) {
+        return new Provision(name, Provision.Use.TIE_DOWN, Point.ofMm(x, y, z), ratingN);
     }
 
     /** Adds a crate with its centre in its middle, at a place of the car (mm). */

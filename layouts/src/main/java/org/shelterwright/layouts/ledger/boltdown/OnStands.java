@@ -10,6 +10,7 @@ import org.shelterwright.catalog.body.Provision.Use;
 import org.shelterwright.catalog.item.MassData;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.source.Source;
+import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.ledger.Limit;
@@ -35,14 +36,21 @@ final class OnStands extends NamedLimit implements Limit.AtRest {
                 "Balance on stands",
                 Severity.MEDIUM,
                 Source.commonPractice("The centre of mass stays over the base on which the body stands"),
-                "The body states no four lowest fittings to stand on, or there is no order.");
+                "The body states no pads for stands and no four lowest fittings to stand on, or there is no order.");
     }
 
     @Override
     public void assess(Scene scene, Rows rows) {
         Optional<Sequence> sequence = Sequence.of(scene);
-        Optional<Box> base = base(scene);
-        if (sequence.isEmpty() || base.isEmpty()) {
+        List<Point> pads = places(scene, Set.of(Use.STAND));
+        Optional<Box> base = base(pads.isEmpty() ? places(scene, Set.of(Use.TIE_DOWN, Use.BOTH)) : pads);
+        if (sequence.isEmpty() || pads.isEmpty() && base.isEmpty()) {
+            return;
+        }
+        if (base.isEmpty()) {
+            rows.add(rows.draft(this)
+                    .mend("Give four pads for stands in body " + scene.body().id() + ".")
+                    .notAssessed("The pads for stands are not four at the corners of a level rectangle."));
             return;
         }
         MassModel model = new MassModel(scene.rules());
@@ -108,18 +116,19 @@ final class OnStands extends NamedLimit implements Limit.AtRest {
         return sum[0] > 0;
     }
 
-    /** The rectangle of the pads for stands or, if the body states none, of its four lowest fittings. */
-    private static Optional<Box> base(Scene scene) {
-        List<Point> pads = places(scene, Set.of(Use.STAND));
-        List<Point> all = pads.isEmpty() ? places(scene, Set.of(Use.TIE_DOWN, Use.BOTH)) : pads;
+    /** The rectangle of the lowest feet, if there is one at each of its corners. */
+    private static Optional<Box> base(List<Point> all) {
         int lowest = all.stream().mapToInt(Point::z).min().orElse(0);
         List<Point> feet = all.stream().filter(at -> at.z() == lowest).toList();
-        if (feet.size() < 4) {
-            return Optional.empty();
-        }
-        Box base =
-                feet.stream().map(at -> Box.between(at, at)).reduce(Box::hull).orElseThrow();
-        return base.x0() == base.x1() || base.y0() == base.y1() ? Optional.empty() : Optional.of(base);
+        return feet.stream()
+                .map(at -> Box.between(at, at))
+                .reduce(Box::hull)
+                .filter(base -> base.x0() < base.x1() && base.y0() < base.y1())
+                .filter(base -> feet.containsAll(List.of(
+                        base.low(),
+                        base.low().with(Axis.X, base.x1()),
+                        base.low().with(Axis.Y, base.y1()),
+                        base.high())));
     }
 
     private static List<Point> places(Scene scene, Set<Use> uses) {

@@ -1,15 +1,18 @@
 package org.shelterwright.layouts.ledger.cables;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.catalog.space.Box;
+import org.shelterwright.layouts.cable.WireEnd;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.NamedLimit;
 import org.shelterwright.layouts.ledger.Rows;
 import org.shelterwright.layouts.ledger.Severity;
 import org.shelterwright.layouts.ledger.Subject;
 import org.shelterwright.layouts.ledger.mend.Separation;
+import org.shelterwright.layouts.ledger.mend.UnsetFigure;
 import org.shelterwright.layouts.ledger.mend.Wording;
 import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.scene.PlacedPort;
@@ -19,7 +22,7 @@ import org.shelterwright.layouts.scene.Scene;
 /**
  * No other unit stands where the plug of a wire goes: max over the ports that wires end at of the depth = 0, on station. One row for
  * each owner and intruder. A wall may be there: units have their ports behind a step for that. Figures: {@link Figure#PLUG_DEPTH},
- * {@link Figure#PLUG_WIDTH}; where no rule set gives them, no room is asked for.
+ * {@link Figure#PLUG_WIDTH}.
  *
  * <p>Source: common practice.
  */
@@ -38,6 +41,22 @@ final class PlugsFree extends NamedLimit implements Limit.OfPair {
     public void assess(Scene scene, PlacedUnit a, PlacedUnit b, Rows rows) {
         assessOne(scene, a, b, rows);
         assessOne(scene, b, a, rows);
+    }
+
+    @Override
+    public void assessNone(Scene scene, Rows rows) {
+        for (Figure figure : List.of(Figure.PLUG_DEPTH, Figure.PLUG_WIDTH)) {
+            if (scene.rules().value(figure).isEmpty() && wiresEndAtUnits(scene)) {
+                rows.add(UnsetFigure.row(rows, this, figure));
+                return;
+            }
+        }
+    }
+
+    private static boolean wiresEndAtUnits(Scene scene) {
+        return scene.brief().wires().stream()
+                .flatMap(wire -> Stream.of(wire.from(), wire.to()))
+                .anyMatch(end -> scene.unit(WireEnd.owner(end)).isPresent());
     }
 
     private void assessOne(Scene scene, PlacedUnit owner, PlacedUnit intruder, Rows rows) {

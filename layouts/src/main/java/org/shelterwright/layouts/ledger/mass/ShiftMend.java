@@ -65,7 +65,8 @@ public final class ShiftMend {
 
     private static String sentence(PlacedUnit unit, double shiftM, String way, double roomM) {
         if (shiftM > roomM) {
-            return "Move mass " + way + ", of several units: " + unit.name() + ", the heaviest, is not enough alone.";
+            return "Move mass " + way + ", of several units: " + unit.name()
+                    + ", which would do most, is not enough alone.";
         }
         return "Move mass " + way + ": " + unit.name() + " alone would do it with " + Amounts.mm(shiftM) + ".";
     }

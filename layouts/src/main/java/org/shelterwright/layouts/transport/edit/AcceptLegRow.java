@@ -1,7 +1,5 @@
 package org.shelterwright.layouts.transport.edit;
 
-import java.util.List;
-import java.util.stream.Stream;
 import org.shelterwright.layouts.layout.Acceptance;
 import org.shelterwright.layouts.transport.Journey;
 import org.shelterwright.layouts.transport.Leg;
@@ -19,9 +17,7 @@ public record AcceptLegRow(String leg, Acceptance acceptance) implements Journey
 
     @Override
     public Journey apply(Journey journey) {
-        Leg of = WithdrawLegAcceptance.named(journey, leg);
-        List<Acceptance> kept = WithdrawLegAcceptance.without(of, acceptance.limit(), acceptance.units());
-        return journey.with(of.withAcceptances(
-                Stream.concat(kept.stream(), Stream.of(acceptance)).toList()));
+        Leg of = journey.legOrThrow(leg);
+        return journey.with(of.withAcceptances(acceptance.addedTo(of.acceptances())));
     }
 }

@@ -24,18 +24,7 @@ public record WithdrawLegAcceptance(String leg, String limit, List<String> units
 
     @Override
     public Journey apply(Journey journey) {
-        Leg of = named(journey, leg);
-        return journey.with(of.withAcceptances(without(of, limit, units)));
-    }
-
-    static Leg named(Journey journey, String id) {
-        return journey.leg(id)
-                .orElseThrow(() -> new IllegalArgumentException("There is no leg \"" + id + "\" in this journey."));
-    }
-
-    static List<Acceptance> without(Leg leg, String limit, List<String> units) {
-        return leg.acceptances().stream()
-                .filter(one -> !one.covers(limit, units))
-                .toList();
+        Leg of = journey.legOrThrow(leg);
+        return journey.with(of.withAcceptances(Acceptance.without(of.acceptances(), limit, units)));
     }
 }

@@ -99,18 +99,32 @@ class OnStandsTest {
     }
 
     @Test
-    void fewerThanFourFeetOrFeetInALineAreNoBase() {
-        Rig three = new Rig().tare(Rig.mass(1000, 2000, 1000, 500)).cube("load", 1000, 1500, 500, 0);
-        Rig line = new Rig().tare(Rig.mass(1000, 2000, 1000, 500)).cube("load", 1000, 1500, 500, 0);
-        for (int i = 0; i < 4; i++) {
-            line.provision(new Provision("foot " + i, Use.STAND, Point.ofMm(1000 * i, 0, 0), null));
-            if (i < 3) {
-                three.provision(new Provision("foot " + i, Use.STAND, Point.ofMm(1000 * i, 500 * i, 0), null));
-            }
-        }
+    void padsThatAreNotAtTheCornersOfARectangleAreNotAssessed() {
+        // given three pads, four in a line, and four of which one stands in
+        for (List<Point> pads : List.of(
+                List.of(Point.ofMm(0, 0, 0), Point.ofMm(0, 2000, 0), Point.ofMm(4000, 0, 0)),
+                List.of(Point.ofMm(0, 0, 0), Point.ofMm(1, 0, 0), Point.ofMm(2, 0, 0), Point.ofMm(3, 0, 0)),
+                List.of(
+                        Point.ofMm(0, 0, 0),
+                        Point.ofMm(0, 2000, 0),
+                        Point.ofMm(4000, 0, 0),
+                        Point.ofMm(3000, 2000, 0)))) {
+            Row row = row(standing(Use.STAND, pads), "load");
 
-        assertThat(row(three, "load").doesNotApply()).isTrue();
-        assertThat(row(line, "load").doesNotApply()).isTrue();
+            assertThat(row.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+            assertThat(row.finding())
+                    .isEqualTo("The pads for stands are not four at the corners of a level rectangle.");
+            assertThat(row.mend()).isEqualTo("Give four pads for stands in body test-body.");
+            assertThat(row(standing(Use.TIE_DOWN, pads), "load").doesNotApply())
+                    .as("fittings for lashing are not meant to stand on")
+                    .isTrue();
+        }
+    }
+
+    private static Rig standing(Use use, List<Point> places) {
+        Rig rig = new Rig().tare(Rig.mass(1000, 2000, 1000, 500)).cube("load", 1000, 1500, 500, 0);
+        places.forEach(at -> rig.provision(new Provision("foot " + at, use, at, null)));
+        return rig;
     }
 
     @Test

@@ -68,6 +68,30 @@ class CableLimitsTest {
     }
 
     @Test
+    void withoutTheSizeOfAPlugItsRoomIsNotAssessed() {
+        CablePost post = new CablePost()
+                .power("w1", "supply-3x1.5", null)
+                .backToTheSecond(10)
+                .withoutRules();
+
+        Row row = post.row("cables.plug-free");
+
+        assertThat(row.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+        assertThat(row.finding())
+                .isEqualTo("No value is set for \"How far a plug and the bend behind it reach out of a port\""
+                        + " (cables.plug-depth).");
+        assertThat(row.mend())
+                .isEqualTo("Choose a rule set that sets cables.plug-depth, or set it in the limits of the brief.");
+        assertThat(post.limit("cables.plug-depth", 25).row("cables.plug-free").finding())
+                .isEqualTo("No value is set for \"Width of the room of a plug, across\" (cables.plug-width).");
+        assertThat(post.limit("cables.plug-width", 30).row("cables.plug-free").verdict())
+                .isEqualTo(Verdict.BROKEN);
+        assertThat(new CablePost().withoutRules().row("cables.plug-free").verdict())
+                .as("without wires there is nothing to ask for")
+                .isEqualTo(Verdict.MET);
+    }
+
+    @Test
     void aWireWithoutARouteIsNotAssessed() {
         CablePost post = new CablePost().power("w1", "supply-3x1.5", null);
 

@@ -19,10 +19,18 @@ class CablesLiveLedgerTest {
     @Test
     void theLiveLedgerFollowsAMoveAsAFullOneDoes() {
         Checker checker = Checker.standard();
-        Layout layout = new CablePost()
+        follow(checker, routed());
+        follow(checker, routed().withoutRules());
+    }
+
+    private static CablePost routed() {
+        return new CablePost()
                 .power("w1", "supply-3x1.5", 6_000_000)
-                .byTray("w1", "supply-3x1.5", "power tray", 300, 1800)
-                .layout();
+                .byTray("w1", "supply-3x1.5", "power tray", 300, 1800);
+    }
+
+    private static void follow(Checker checker, CablePost post) {
+        Layout layout = post.layout();
         LedgerBuilder live = new LedgerBuilder(checker.book());
         Scene scene = checker.scene(layout);
         live.update(scene);

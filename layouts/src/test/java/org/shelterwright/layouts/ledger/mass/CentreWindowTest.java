@@ -52,7 +52,7 @@ class CentreWindowTest {
                 .row(new CentreAlong());
 
         assertThat(row.mend())
-                .isEqualTo("Move mass forward, of several units: Two, the heaviest, is not enough alone.");
+                .isEqualTo("Move mass forward, of several units: Two, which would do most, is not enough alone.");
     }
 
     @Test

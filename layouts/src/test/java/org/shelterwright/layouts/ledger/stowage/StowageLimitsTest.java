@@ -2,6 +2,7 @@ package org.shelterwright.layouts.ledger.stowage;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.shelterwright.layouts.trial.TrialPiece.loose;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -52,7 +53,8 @@ class StowageLimitsTest {
         return this;
     }
 
-    private StowageLimitsTest in(String id, TrialPiece piece, int x, int y, int z) {
+    private StowageLimitsTest in(TrialPiece piece, int x, int y, int z) {
+        String id = piece.build().id();
         return in(PieceSpec.of(id, id, id), piece, x, y, z, Posture.AS_IS);
     }
 
@@ -77,7 +79,7 @@ class StowageLimitsTest {
     void aPieceWithoutAPlaceIsNamed() {
         trial.piece(
                 PieceSpec.of("lamp", "Lamp", "lamp"),
-                TrialPiece.loose("lamp", 100, 100, 100).build(),
+                loose("lamp", 100, 100, 100).build(),
                 null);
 
         assertThat(row("placed").finding()).isEqualTo("1 piece to stow: Lamp.");
@@ -86,14 +88,14 @@ class StowageLimitsTest {
 
     @Test
     void aPieceThatFillsItsPlaceLiesInsideIt() {
-        in("a", TrialPiece.loose("a", 500, 400, 200), 50, 50, 100);
+        in(loose("a", 500, 400, 200), 50, 50, 100);
 
         assertThat(row("inside").verdict()).isEqualTo(Verdict.MET);
     }
 
     @Test
     void aPieceThatStandsOutIsMeasured() {
-        in("a", TrialPiece.loose("a", 500, 400, 203), 50, 50, 100);
+        in(loose("a", 500, 400, 203), 50, 50, 100);
 
         assertThat(row("inside").finding()).isEqualTo("a stands out of the drawer of Locker by 3 mm.");
         assertThat(row("inside").verdict()).isEqualTo(Verdict.BROKEN);
@@ -101,16 +103,14 @@ class StowageLimitsTest {
 
     @Test
     void touchingPiecesDoNotOverlap() {
-        in("a", TrialPiece.loose("a", 100, 100, 100), 50, 50, 100)
-                .in("b", TrialPiece.loose("b", 100, 100, 100), 150, 50, 100);
+        in(loose("a", 100, 100, 100), 50, 50, 100).in(loose("b", 100, 100, 100), 150, 50, 100);
 
         assertThat(row("overlap").verdict()).isEqualTo(Verdict.MET);
     }
 
     @Test
     void twoPiecesInOneSpaceAreNamed() {
-        in("a", TrialPiece.loose("a", 100, 100, 100), 50, 50, 100)
-                .in("b", TrialPiece.loose("b", 100, 100, 100), 140, 60, 110);
+        in(loose("a", 100, 100, 100), 50, 50, 100).in(loose("b", 100, 100, 100), 140, 60, 110);
 
         assertThat(row("overlap").finding()).isEqualTo("a and b in the drawer of Locker overlap by 10 mm.");
     }
@@ -118,8 +118,7 @@ class StowageLimitsTest {
     /** Three quarters of the base rest: 75 of 100 mm. */
     @Test
     void aPieceMayStandOutByAQuarterOfItsBase() {
-        in("a", TrialPiece.loose("a", 75, 100, 50), 50, 50, 100)
-                .in("b", TrialPiece.loose("b", 100, 100, 50), 50, 50, 150);
+        in(loose("a", 75, 100, 50), 50, 50, 100).in(loose("b", 100, 100, 50), 50, 50, 150);
 
         assertThat(row("rest").capacity()).isCloseTo(0.75, within(1e-12));
         assertThat(row("rest").verdict()).isNotEqualTo(Verdict.BROKEN);
@@ -127,7 +126,7 @@ class StowageLimitsTest {
 
     @Test
     void aPieceThatHangsInTheAirIsBroken() {
-        in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 120);
+        in(loose("a", 100, 100, 50), 50, 50, 120);
 
         assertThat(row("rest").finding())
                 .isEqualTo("a in the drawer of Locker rests on 0 % of its base; at least 75 %.");
@@ -136,8 +135,7 @@ class StowageLimitsTest {
 
     @Test
     void nothingLiesOnWhatIsFragile() {
-        in("glass", TrialPiece.loose("glass", 100, 100, 50).fragile(), 50, 50, 100)
-                .in("b", TrialPiece.loose("b", 100, 100, 50), 50, 50, 150);
+        in(loose("glass", 100, 100, 50).fragile(), 50, 50, 100).in(loose("b", 100, 100, 50), 50, 50, 150);
 
         assertThat(row("fragile").finding())
                 .isEqualTo("Something lies on glass in the drawer of Locker, which is fragile.");
@@ -145,13 +143,13 @@ class StowageLimitsTest {
 
     @Test
     void whatMustStandUprightMayBeTurnedButNotLaid() {
-        in(PieceSpec.of("a", "a", "a"), TrialPiece.loose("a", 50, 60, 100).upright(), 50, 50, 100, Posture.TURNED);
+        in(PieceSpec.of("a", "a", "a"), loose("a", 50, 60, 100).upright(), 50, 50, 100, Posture.TURNED);
         assertThat(row("upright").verdict()).isEqualTo(Verdict.MET);
     }
 
     @Test
     void whatIsLaidOverAndMustNotIsNamed() {
-        in(PieceSpec.of("a", "a", "a"), TrialPiece.loose("a", 50, 60, 100).upright(), 50, 50, 100, Posture.ON_SIDE);
+        in(PieceSpec.of("a", "a", "a"), loose("a", 50, 60, 100).upright(), 50, 50, 100, Posture.ON_SIDE);
 
         assertThat(row("upright").finding())
                 .isEqualTo("a in the drawer of Locker is laid over, and must stand upright.");
@@ -159,8 +157,8 @@ class StowageLimitsTest {
 
     @Test
     void theMassOfAPlaceIsTheSumOfItsPieces() {
-        in("a", TrialPiece.loose("a", 100, 100, 50).kg(6.0), 50, 50, 100)
-                .in("b", TrialPiece.loose("b", 100, 100, 50).kg(4.5), 200, 50, 100);
+        in(loose("a", 100, 100, 50).kg(6.0), 50, 50, 100)
+                .in(loose("b", 100, 100, 50).kg(4.5), 200, 50, 100);
 
         assertThat(row("mass").demand()).isEqualTo(10.5);
         assertThat(row("mass").finding())
@@ -169,7 +167,7 @@ class StowageLimitsTest {
 
     @Test
     void fingersNeedRoomAtTwoSidesOfOneAxis() {
-        in("a", TrialPiece.loose("a", 100, 350, 50).grip(null), 50, 75, 100);
+        in(loose("a", 100, 350, 50).grip(null), 50, 75, 100);
 
         assertThat(row("grip").capacity()).isEqualTo(25);
         assertThat(row("grip").verdict()).isNotEqualTo(Verdict.BROKEN);
@@ -177,8 +175,7 @@ class StowageLimitsTest {
 
     @Test
     void aNeighbourThatTakesTheRoomIsSeen() {
-        in("a", TrialPiece.loose("a", 490, 100, 50).grip(null), 55, 75, 100)
-                .in("b", TrialPiece.loose("b", 100, 100, 50), 50, 195, 100);
+        in(loose("a", 490, 100, 50).grip(null), 55, 75, 100).in(loose("b", 100, 100, 50), 50, 195, 100);
 
         assertThat(row("grip").finding())
                 .isEqualTo("a in the drawer of Locker leaves 20 mm for fingers at its sides; it needs 25 mm.");
@@ -186,8 +183,8 @@ class StowageLimitsTest {
 
     @Test
     void dangerousGoodsThatMustBeApartAreNamed() {
-        in("spirit", TrialPiece.loose("spirit", 100, 100, 50).goods("3", "5.1"), 50, 50, 100)
-                .in("bleach", TrialPiece.loose("bleach", 100, 100, 50).goods("5.1"), 200, 50, 100);
+        in(loose("spirit", 100, 100, 50).goods("3", "5.1"), 50, 50, 100)
+                .in(loose("bleach", 100, 100, 50).goods("5.1"), 200, 50, 100);
 
         assertThat(row("goods-apart").finding())
                 .isEqualTo("spirit (class 3) and bleach (class 5.1) must not lie beside each other in Locker.");
@@ -197,7 +194,7 @@ class StowageLimitsTest {
     /** The room of the rule set has 5 to 40 degrees. */
     @Test
     void aPieceThatMustStayColdDoesNotBearTheRoom() {
-        in("kit", TrialPiece.loose("kit", 100, 100, 50).bears(2.0, 8.0), 50, 50, 100);
+        in(loose("kit", 100, 100, 50).bears(2.0, 8.0), 50, 50, 100);
 
         assertThat(row("temperature").demand()).isEqualTo(32);
         assertThat(row("temperature").finding())
@@ -212,13 +209,7 @@ class StowageLimitsTest {
     void whatIsNeededAtOnceLiesWithinReachOfItsTask() {
         trial.task(new Task("work", "Work", "bench", null, null));
         trial.floor("bench", TrialItem.of("bench", 600, 600, 800), 4000, 0);
-        in(
-                used("kit", "work", null),
-                TrialPiece.loose("kit", 100, 100, 50).urgency(Urgency.AT_ONCE),
-                50,
-                50,
-                100,
-                Posture.AS_IS);
+        in(used("kit", "work", null), loose("kit", 100, 100, 50).urgency(Urgency.AT_ONCE), 50, 50, 100, Posture.AS_IS);
 
         Row row = row("at-hand");
 
@@ -232,13 +223,7 @@ class StowageLimitsTest {
     @Test
     void aTaskWithoutAPlaceIsNotAssessed() {
         trial.task(new Task("work", "Work", null, null, null));
-        in(
-                used("kit", "work", null),
-                TrialPiece.loose("kit", 100, 100, 50).urgency(Urgency.AT_ONCE),
-                50,
-                50,
-                100,
-                Posture.AS_IS);
+        in(used("kit", "work", null), loose("kit", 100, 100, 50).urgency(Urgency.AT_ONCE), 50, 50, 100, Posture.AS_IS);
 
         assertThat(row("at-hand").verdict()).isEqualTo(Verdict.NOT_ASSESSED);
         assertThat(row("at-hand").finding()).isEqualTo("Where the task Work is done is not stated or not placed.");
@@ -248,8 +233,8 @@ class StowageLimitsTest {
     void whatIsUsedFirstLiesNearest() {
         trial.task(new Task("work", "Work", "bench", null, null));
         trial.floor("bench", TrialItem.of("bench", 600, 600, 800), 4000, 0);
-        in(used("first", "work", 1), TrialPiece.loose("first", 100, 100, 50), 50, 50, 100, Posture.AS_IS)
-                .in(used("later", "work", 2), TrialPiece.loose("later", 100, 100, 50), 450, 50, 100, Posture.AS_IS);
+        in(used("first", "work", 1), loose("first", 100, 100, 50), 50, 50, 100, Posture.AS_IS)
+                .in(used("later", "work", 2), loose("later", 100, 100, 50), 450, 50, 100, Posture.AS_IS);
 
         Row row = row("first-used");
 
@@ -261,7 +246,7 @@ class StowageLimitsTest {
     @Test
     void theSideOfATaskIsKept() {
         trial.task(new Task("work", "Work", null, null, Face.LEFT));
-        in(used("kit", "work", null), TrialPiece.loose("kit", 100, 100, 50), 50, 50, 100, Posture.AS_IS);
+        in(used("kit", "work", null), loose("kit", 100, 100, 50), 50, 50, 100, Posture.AS_IS);
 
         assertThat(row("side").finding()).isEqualTo("kit of Work rides on the other side than the left.");
         assertThat(row("side").verdict()).isEqualTo(Verdict.BROKEN);
@@ -270,7 +255,7 @@ class StowageLimitsTest {
     @Test
     void aPlaceWithoutALockIsNotAssessed() {
         lock = null;
-        in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100);
+        in(loose("a", 100, 100, 50), 50, 50, 100);
 
         assertThat(row("locked").verdict()).isEqualTo(Verdict.NOT_ASSESSED);
         assertThat(row("locked").finding())
@@ -279,14 +264,14 @@ class StowageLimitsTest {
 
     @Test
     void everyPieceHasItsPlaceInTheUnitThatIsAskedFor() {
-        in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100);
+        in(loose("a", 100, 100, 50), 50, 50, 100);
         assertThat(row("placed").finding()).isEqualTo("Every loose piece has its place.");
         assertThat(row("placed").verdict()).isEqualTo(Verdict.MET);
 
         StowageLimitsTest elsewhere = new StowageLimitsTest()
                 .in(
                         new PieceSpec("a", "A", "a", "crate", null, null, null, false, null, null),
-                        TrialPiece.loose("a", 100, 100, 50),
+                        loose("a", 100, 100, 50),
                         50,
                         50,
                         100,
@@ -300,7 +285,7 @@ class StowageLimitsTest {
         for (int i = 1; i <= 9; i++) {
             trial.piece(
                     PieceSpec.of("p" + i, "P" + i, "p" + i),
-                    TrialPiece.loose("p" + i, 10, 10, 10).build(),
+                    loose("p" + i, 10, 10, 10).build(),
                     null);
         }
 
@@ -327,7 +312,7 @@ class StowageLimitsTest {
     void aMicrometreBeyondItsPlaceIsBroken(double x, double y, double z) {
         trial.piece(
                 PieceSpec.of("a", "a", "a"),
-                TrialPiece.loose("a", 100, 100, 100).build(),
+                loose("a", 100, 100, 100).build(),
                 PiecePlace.stowed("a", "locker", "drawer", micrometres(x, y, z), Posture.AS_IS));
 
         assertThat(row("inside").verdict()).isEqualTo(Verdict.BROKEN);
@@ -340,9 +325,9 @@ class StowageLimitsTest {
 
     @Test
     void theDeepestOverlapIsNamedWithWhatMendsIt() {
-        in("a", TrialPiece.loose("a", 100, 100, 100), 50, 50, 100)
-                .in("b", TrialPiece.loose("b", 100, 100, 100), 145, 50, 100)
-                .in("c", TrialPiece.loose("c", 100, 100, 100), 225, 50, 100);
+        in(loose("a", 100, 100, 100), 50, 50, 100)
+                .in(loose("b", 100, 100, 100), 145, 50, 100)
+                .in(loose("c", 100, 100, 100), 225, 50, 100);
 
         assertThat(row("overlap").finding()).isEqualTo("b and c in the drawer of Locker overlap by 20 mm.");
         assertThat(row("overlap").mend()).isEqualTo("Move c by at least 20 mm.");
@@ -350,7 +335,7 @@ class StowageLimitsTest {
 
     @Test
     void piecesOnTheBottomRestOnTheirWholeBase() {
-        in("a", TrialPiece.loose("a", 75, 100, 50), 50, 50, 100);
+        in(loose("a", 75, 100, 50), 50, 50, 100);
 
         assertThat(row("rest").finding()).isEqualTo("Every piece in the drawer of Locker rests on its whole base.");
     }
@@ -358,13 +343,13 @@ class StowageLimitsTest {
     /** Two of three parts of the base lie on two pieces, 40 and 35 mm of 100: 75 % (by hand); 1 mm less is too little. */
     @Test
     void theRestsOnSeveralPiecesAddUp() {
-        in("a", TrialPiece.loose("a", 40, 100, 50), 50, 50, 100)
-                .in("b", TrialPiece.loose("b", 35, 100, 50), 115, 50, 100)
-                .in("c", TrialPiece.loose("c", 100, 100, 50), 50, 50, 150);
+        in(loose("a", 40, 100, 50), 50, 50, 100)
+                .in(loose("b", 35, 100, 50), 115, 50, 100)
+                .in(loose("c", 100, 100, 50), 50, 50, 150);
         StowageLimitsTest less = new StowageLimitsTest()
-                .in("a", TrialPiece.loose("a", 40, 100, 50), 50, 50, 100)
-                .in("b", TrialPiece.loose("b", 34, 100, 50), 116, 50, 100)
-                .in("c", TrialPiece.loose("c", 100, 100, 50), 50, 50, 150);
+                .in(loose("a", 40, 100, 50), 50, 50, 100)
+                .in(loose("b", 34, 100, 50), 116, 50, 100)
+                .in(loose("c", 100, 100, 50), 50, 50, 150);
 
         assertThat(row("rest").verdict()).isEqualTo(Verdict.CLOSE);
         assertThat(less.row("rest").verdict()).isEqualTo(Verdict.BROKEN);
@@ -375,12 +360,11 @@ class StowageLimitsTest {
     /** A base of 100 x 100 mm of which 90 x 90 mm lie on another: 81 %; beside it, at the same height, it rests on nothing. */
     @Test
     void onlyWhatIsRightBelowHoldsAPiece() {
-        in("a", TrialPiece.loose("a", 90, 90, 50), 50, 50, 100)
-                .in("b", TrialPiece.loose("b", 100, 100, 50), 50, 50, 150);
+        in(loose("a", 90, 90, 50), 50, 50, 100).in(loose("b", 100, 100, 50), 50, 50, 150);
         StowageLimitsTest beside = new StowageLimitsTest()
-                .in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100)
-                .in("b", TrialPiece.loose("b", 100, 100, 50), 150, 50, 150)
-                .in("c", TrialPiece.loose("c", 100, 100, 50), 350, 350, 100);
+                .in(loose("a", 100, 100, 50), 50, 50, 100)
+                .in(loose("b", 100, 100, 50), 150, 50, 150)
+                .in(loose("c", 100, 100, 50), 350, 350, 100);
 
         assertThat(row("rest").capacity()).isCloseTo(0.81, within(1e-12));
         assertThat(beside.row("rest").capacity()).isZero();
@@ -388,12 +372,12 @@ class StowageLimitsTest {
 
     @Test
     void whatLiesOnTwoFragilePiecesNamesBoth() {
-        in("glass", TrialPiece.loose("glass", 50, 100, 50).fragile(), 50, 50, 100)
-                .in("lens", TrialPiece.loose("lens", 50, 100, 50).fragile(), 100, 50, 100)
-                .in("b", TrialPiece.loose("b", 100, 100, 50), 50, 50, 150);
+        in(loose("glass", 50, 100, 50).fragile(), 50, 50, 100)
+                .in(loose("lens", 50, 100, 50).fragile(), 100, 50, 100)
+                .in(loose("b", 100, 100, 50), 50, 50, 150);
         StowageLimitsTest below = new StowageLimitsTest()
-                .in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100)
-                .in("glass", TrialPiece.loose("glass", 100, 100, 50).fragile(), 50, 50, 150);
+                .in(loose("a", 100, 100, 50), 50, 50, 100)
+                .in(loose("glass", 100, 100, 50).fragile(), 50, 50, 150);
 
         assertThat(row("fragile").demand()).isEqualTo(2.0);
         assertThat(row("fragile").finding())
@@ -405,10 +389,10 @@ class StowageLimitsTest {
 
     @Test
     void aPlaceOfExactlyItsRatingIsCloseAndAMassThatIsNotStatedIsNamed() {
-        in("a", TrialPiece.loose("a", 100, 100, 50).kg(10.0), 50, 50, 100);
+        in(loose("a", 100, 100, 50).kg(10.0), 50, 50, 100);
         StowageLimitsTest unknown = new StowageLimitsTest()
-                .in("a", TrialPiece.loose("a", 100, 100, 50).kg(null), 50, 50, 100)
-                .in("b", TrialPiece.loose("b", 100, 100, 50).kg(null), 200, 50, 100);
+                .in(loose("a", 100, 100, 50).kg(null), 50, 50, 100)
+                .in(loose("b", 100, 100, 50).kg(null), 200, 50, 100);
 
         assertThat(row("mass").verdict()).isEqualTo(Verdict.CLOSE);
         assertThat(unknown.row("mass").verdict()).isEqualTo(Verdict.NOT_ASSESSED);
@@ -419,11 +403,11 @@ class StowageLimitsTest {
     /** 25 mm for fingers (common practice): exactly as much is enough, one micrometre less is not. */
     @Test
     void fingersThatJustFitAreCloseAndAMicrometreLessIsBroken() {
-        in("a", TrialPiece.loose("a", 500, 350, 50).grip(null), 50, 75, 100);
+        in(loose("a", 500, 350, 50).grip(null), 50, 75, 100);
         StowageLimitsTest less = new StowageLimitsTest();
         less.trial.piece(
                 PieceSpec.of("a", "a", "a"),
-                TrialPiece.loose("a", 500, 350, 50).grip(null).build(),
+                loose("a", 500, 350, 50).grip(null).build(),
                 PiecePlace.stowed("a", "locker", "drawer", micrometres(50, 74.999, 100), Posture.AS_IS));
 
         assertThat(row("grip").verdict()).isEqualTo(Verdict.CLOSE);
@@ -434,18 +418,18 @@ class StowageLimitsTest {
     @Test
     void aNeighbourThatIsNotBesideAPieceTakesNoRoom() {
         // given one above, and one beside that is farther along
-        in("a", TrialPiece.loose("a", 100, 300, 50).grip(null), 50, 100, 100)
-                .in("above", TrialPiece.loose("above", 100, 300, 50), 50, 100, 150)
-                .in("along", TrialPiece.loose("along", 100, 50, 50), 200, 50, 100);
+        in(loose("a", 100, 300, 50).grip(null), 50, 100, 100)
+                .in(loose("above", 100, 300, 50), 50, 100, 150)
+                .in(loose("along", 100, 50, 50), 200, 50, 100);
 
         assertThat(row("grip").capacity()).isEqualTo(50.0);
     }
 
     @Test
     void neighboursOnBothSidesCount() {
-        in("a", TrialPiece.loose("a", 490, 100, 50).grip(null), 55, 200, 100)
-                .in("right", TrialPiece.loose("right", 100, 100, 50), 50, 60, 100)
-                .in("left", TrialPiece.loose("left", 100, 100, 50), 50, 335, 100);
+        in(loose("a", 490, 100, 50).grip(null), 55, 200, 100)
+                .in(loose("right", 100, 100, 50), 50, 60, 100)
+                .in(loose("left", 100, 100, 50), 50, 335, 100);
 
         assertThat(row("grip").capacity()).as("40 and 35 mm").isEqualTo(35.0);
         assertThat(row("grip").verdict()).isEqualTo(Verdict.MET);
@@ -453,16 +437,16 @@ class StowageLimitsTest {
 
     @Test
     void aPieceWithAHandleNeedsNoRoom() {
-        in("a", TrialPiece.loose("a", 500, 400, 50), 50, 50, 100);
+        in(loose("a", 500, 400, 50), 50, 50, 100);
 
         assertThat(row("grip").finding()).isEqualTo("Every piece in the drawer of Locker has a handle of its own.");
     }
 
     @Test
     void goodsThatMayLieTogetherAreFine() {
-        in("spirit", TrialPiece.loose("spirit", 100, 100, 50).goods("3", "5.1"), 50, 50, 100)
-                .in("fuel", TrialPiece.loose("fuel", 100, 100, 50).goods("3"), 200, 50, 100);
-        StowageLimitsTest plain = new StowageLimitsTest().in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100);
+        in(loose("spirit", 100, 100, 50).goods("3", "5.1"), 50, 50, 100)
+                .in(loose("fuel", 100, 100, 50).goods("3"), 200, 50, 100);
+        StowageLimitsTest plain = new StowageLimitsTest().in(loose("a", 100, 100, 50), 50, 50, 100);
 
         assertThat(row("goods-apart").verdict()).isEqualTo(Verdict.MET);
         assertThat(row("goods-apart").finding()).isEqualTo("The dangerous goods in Locker may lie beside each other.");
@@ -471,20 +455,20 @@ class StowageLimitsTest {
 
     @Test
     void everyPairOfGoodsCounts() {
-        in("spirit", TrialPiece.loose("spirit", 100, 100, 50).goods("3", "5.1"), 50, 50, 100)
-                .in("bleach", TrialPiece.loose("bleach", 100, 100, 50).goods("5.1"), 200, 50, 100)
-                .in("fuel", TrialPiece.loose("fuel", 100, 100, 50).goods("3", "5.1"), 350, 50, 100);
+        in(loose("spirit", 100, 100, 50).goods("3", "5.1"), 50, 50, 100)
+                .in(loose("bleach", 100, 100, 50).goods("5.1"), 200, 50, 100)
+                .in(loose("fuel", 100, 100, 50).goods("3", "5.1"), 350, 50, 100);
 
         assertThat(row("goods-apart").demand()).isEqualTo(2.0);
     }
 
     @Test
     void aPieceThatBearsJustTheRoomIsFine() {
-        in("kit", TrialPiece.loose("kit", 100, 100, 50).bears(5.0, 40.0), 50, 50, 100);
+        in(loose("kit", 100, 100, 50).bears(5.0, 40.0), 50, 50, 100);
         StowageLimitsTest cold = new StowageLimitsTest()
-                .in("kit", TrialPiece.loose("kit", 100, 100, 50).bears(6.0, null), 50, 50, 100)
-                .in("gel", TrialPiece.loose("gel", 100, 100, 50).bears(7.5, null), 200, 50, 100);
-        StowageLimitsTest plain = new StowageLimitsTest().in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100);
+                .in(loose("kit", 100, 100, 50).bears(6.0, null), 50, 50, 100)
+                .in(loose("gel", 100, 100, 50).bears(7.5, null), 200, 50, 100);
+        StowageLimitsTest plain = new StowageLimitsTest().in(loose("a", 100, 100, 50), 50, 50, 100);
 
         assertThat(row("temperature").verdict()).isEqualTo(Verdict.MET);
         assertThat(row("temperature").finding()).isEqualTo("Every piece in the drawer of Locker bears its 5 to 40 °C.");
@@ -498,7 +482,7 @@ class StowageLimitsTest {
     void aPlaceThatIsKeptColdIsJudgedByItsOwnTemperatures() {
         leastC = 2.0;
         mostC = 8.0;
-        in("kit", TrialPiece.loose("kit", 100, 100, 50).bears(2.0, 8.0), 50, 50, 100);
+        in(loose("kit", 100, 100, 50).bears(2.0, 8.0), 50, 50, 100);
 
         assertThat(row("temperature").finding()).isEqualTo("Every piece in the drawer of Locker bears its 2 to 8 °C.");
     }
@@ -510,7 +494,7 @@ class StowageLimitsTest {
         trial.floor("bench", TrialItem.of("bench", 600, 600, 800), 4000, 0);
         in(
                         used("kit", "work", 1),
-                        TrialPiece.loose("kit", 100, 100, 50)
+                        loose("kit", 100, 100, 50)
                                 .urgency(Urgency.AT_ONCE)
                                 .grip(null)
                                 .bears(2.0, 8.0),
@@ -518,7 +502,7 @@ class StowageLimitsTest {
                         50,
                         100,
                         Posture.AS_IS)
-                .in(used("next", "work", 2), TrialPiece.loose("next", 100, 100, 50), 200, 50, 100, Posture.AS_IS);
+                .in(used("next", "work", 2), loose("next", 100, 100, 50), 200, 50, 100, Posture.AS_IS);
 
         for (String limit : List.of("rest", "grip", "temperature", "at-hand", "first-used")) {
             assertThat(row(limit).verdict()).as(limit).isEqualTo(Verdict.NOT_ASSESSED);
@@ -530,7 +514,7 @@ class StowageLimitsTest {
     void aPlaceThatStatesOneTemperatureNeedsTheOtherFromTheRules() {
         trial = Trial.in(TrialBody.of(6000, 2000, 2000));
         leastC = 2.0;
-        in("kit", TrialPiece.loose("kit", 100, 100, 50).bears(2.0, 8.0), 50, 50, 100);
+        in(loose("kit", 100, 100, 50).bears(2.0, 8.0), 50, 50, 100);
 
         assertThat(row("temperature").finding()).contains("(" + Figure.STOWAGE_ROOM_HIGH.id() + ")");
     }
@@ -544,13 +528,7 @@ class StowageLimitsTest {
                 TrialItem.of("bench", 600, 600, 800).zone(Purpose.SERVICE, Box.ofMm(600, 0, 0, 1200, 600, 1900)),
                 4000,
                 0);
-        in(
-                used("kit", "work", null),
-                TrialPiece.loose("kit", 100, 100, 50).urgency(Urgency.SOON),
-                50,
-                50,
-                100,
-                Posture.AS_IS);
+        in(used("kit", "work", null), loose("kit", 100, 100, 50).urgency(Urgency.SOON), 50, 50, 100, Posture.AS_IS);
 
         assertThat(row("at-hand").demand()).isCloseTo(Math.hypot(3800, 200), within(1e-6));
         assertThat(row("at-hand").finding()).contains(" needs it soon; at most ");
@@ -560,8 +538,8 @@ class StowageLimitsTest {
     void whatIsUsedLaterMayLieFarther() {
         trial.task(new Task("work", "Work", "bench", null, null));
         trial.floor("bench", TrialItem.of("bench", 600, 600, 800), 4000, 0);
-        in(used("first", "work", 1), TrialPiece.loose("first", 100, 100, 50), 450, 50, 100, Posture.AS_IS)
-                .in(used("later", "work", 2), TrialPiece.loose("later", 100, 100, 50), 50, 50, 100, Posture.AS_IS);
+        in(used("first", "work", 1), loose("first", 100, 100, 50), 450, 50, 100, Posture.AS_IS)
+                .in(used("later", "work", 2), loose("later", 100, 100, 50), 50, 50, 100, Posture.AS_IS);
 
         assertThat(row("first-used").verdict()).isEqualTo(Verdict.MET);
         assertThat(row("first-used").finding()).isEqualTo("Nothing of Work lies farther than what is used after it.");
@@ -570,8 +548,8 @@ class StowageLimitsTest {
     @Test
     void onePieceOrATaskWithoutAPlaceHasNoOrder() {
         trial.task(new Task("work", "Work", null, null, null));
-        in(used("first", "work", 1), TrialPiece.loose("first", 100, 100, 50), 450, 50, 100, Posture.AS_IS)
-                .in(used("later", "work", 2), TrialPiece.loose("later", 100, 100, 50), 50, 50, 100, Posture.AS_IS);
+        in(used("first", "work", 1), loose("first", 100, 100, 50), 450, 50, 100, Posture.AS_IS)
+                .in(used("later", "work", 2), loose("later", 100, 100, 50), 50, 50, 100, Posture.AS_IS);
 
         assertThat(row("first-used").doesNotApply()).isTrue();
     }
@@ -579,12 +557,12 @@ class StowageLimitsTest {
     @Test
     void aPieceOnTheRightSideOrInTheMiddleIsFine() {
         trial.task(new Task("work", "Work", null, null, Face.RIGHT));
-        in(used("kit", "work", null), TrialPiece.loose("kit", 100, 100, 50), 50, 50, 100, Posture.AS_IS);
+        in(used("kit", "work", null), loose("kit", 100, 100, 50), 50, 50, 100, Posture.AS_IS);
         StowageLimitsTest middle = new StowageLimitsTest();
         middle.asked = true;
         middle.trial.task(new Task("work", "Work", null, null, Face.LEFT));
         middle.trial.floor("locker", middle.locker(), 1000, 900);
-        middle.in(used("kit", "work", null), TrialPiece.loose("kit", 100, 100, 50), 50, 50, 100, Posture.AS_IS);
+        middle.in(used("kit", "work", null), loose("kit", 100, 100, 50), 50, 50, 100, Posture.AS_IS);
 
         assertThat(row("side").verdict()).isEqualTo(Verdict.MET);
         assertThat(row("side").finding()).isEqualTo("The pieces of Work ride on the right.");
@@ -595,7 +573,7 @@ class StowageLimitsTest {
 
     @Test
     void aPlaceWithALockSaysWhichOne() {
-        in("a", TrialPiece.loose("a", 100, 100, 50), 50, 50, 100);
+        in(loose("a", 100, 100, 50), 50, 50, 100);
 
         assertThat(row("locked").verdict()).isEqualTo(Verdict.MET);
         assertThat(row("locked").finding()).isEqualTo("The drawer of Locker is kept closed by: drawer lock.");

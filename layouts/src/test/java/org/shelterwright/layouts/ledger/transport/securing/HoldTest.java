@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.shelterwright.catalog.body.Provision;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
@@ -194,47 +193,29 @@ class HoldTest {
                 .isFalse();
     }
 
-    private static boolean fits(Lashing lashing, @Nullable Double eyeN) {
-        Piece piece = Piece.ofCrate(
+    /** Four tonnes with an eye to each side at the top of the rear face. */
+    private static Piece eyed(@Nullable Double eyeN) {
+        return TransportRig.crate(
                 "a",
-                "Crate a",
-                new Crate(
-                        SIZE,
-                        4_000.0,
-                        null,
-                        Point.ofMm(1000, 1200, 500),
-                        Underside.SAWN_TIMBER,
-                        null,
-                        false,
-                        List.of(
-                                new Provision("rear right", Provision.Use.TIE_DOWN, Point.ofMm(0, 400, 1000), eyeN),
-                                new Provision("rear left", Provision.Use.TIE_DOWN, Point.ofMm(0, 2000, 1000), eyeN))));
+                SIZE,
+                4_000.0,
+                TransportRig.eye("rear right", 0, 400, 1000, eyeN),
+                TransportRig.eye("rear left", 0, 2000, 1000, eyeN));
+    }
+
+    private static boolean fits(Lashing lashing, @Nullable Double eyeN) {
         TransportRig rig = new TransportRig()
                 .on(TransportRig.plainCar(6_000, 2_400, 50_000.0))
-                .piece(piece, 2000, 0, 0)
+                .piece(eyed(eyeN), 2000, 0, 0)
                 .lash(Lashing.direct("A", "chain-8", "a", "rear left", "left 1"));
         return Proposal.fits(rig.leg(), rig.load(), lashing);
     }
 
     private static TransportRig withEyes(double eyeN) {
-        Piece piece = Piece.ofCrate(
-                "a",
-                "Crate a",
-                new Crate(
-                        SIZE,
-                        4_000.0,
-                        null,
-                        Point.ofMm(1000, 1200, 500),
-                        Underside.SAWN_TIMBER,
-                        null,
-                        false,
-                        List.of(
-                                new Provision("rear right", Provision.Use.TIE_DOWN, Point.ofMm(0, 400, 1000), eyeN),
-                                new Provision("rear left", Provision.Use.TIE_DOWN, Point.ofMm(0, 2000, 1000), eyeN))));
         return new TransportRig()
                 .on(TransportRig.plainCar(6_000, 2_400, 50_000.0))
                 .against(TransportRig.push(0.8, 0, 0, 1.25, 1.1))
-                .piece(piece, 2000, 0, 0)
+                .piece(eyed(eyeN), 2000, 0, 0)
                 .lash(Lashing.direct("A1", "chain-8", "a", "rear right", "right 1"))
                 .lash(Lashing.direct("A2", "chain-8", "a", "rear left", "left 1"));
     }
@@ -285,7 +266,7 @@ class HoldTest {
         TransportRig noRating = new TransportRig()
                 .on(TransportRig.plainCar(6_000, 2_400, null))
                 .against(TransportRig.push(0.8, 0, 0, 1.25, 1.1))
-                .piece(withEyesPiece(), 2000, 0, 0)
+                .piece(eyed(40_000.0), 2000, 0, 0)
                 .lash(Lashing.direct("A1", "chain-8", "a", "rear right", "right 1"));
         assertThat(noRating.row("held").finding())
                 .isEqualTo("The anchor point \"right 1\" of lashing A1 states no rating. Give \"ratingN\" of its row.");
@@ -298,22 +279,6 @@ class HoldTest {
                 .isEqualTo(
                         "The friction of unpainted rough metal on sawn timber is not known. Give the pair in a table of"
                                 + " friction.");
-    }
-
-    private static Piece withEyesPiece() {
-        return Piece.ofCrate(
-                "a",
-                "Crate a",
-                new Crate(
-                        SIZE,
-                        4_000.0,
-                        null,
-                        Point.ofMm(1000, 1200, 500),
-                        Underside.SAWN_TIMBER,
-                        null,
-                        false,
-                        List.of(new Provision(
-                                "rear right", Provision.Use.TIE_DOWN, Point.ofMm(0, 400, 1000), 40_000.0))));
     }
 
     /** Unlashed it is stable if b/d > c/c_z (EN 12195-1, quoted): 0.5 m to the edge, 1 m high, 0.5 g is exactly the bound. */
@@ -391,7 +356,7 @@ class HoldTest {
     void lashingsOfTheWrongLengthOrThroughThingsAreTold() {
         TransportRig far = new TransportRig()
                 .on(TransportRig.plainCar(9_000, 2_400, 50_000.0))
-                .piece(withEyesPiece(), 6000, 0, 0)
+                .piece(eyed(40_000.0), 6000, 0, 0)
                 .crate("b", 3000, 100, 0, 1000, 1000, 900, 100.0)
                 .lash(Lashing.direct("A1", "chain-8", "a", "rear right", "right 1"));
 

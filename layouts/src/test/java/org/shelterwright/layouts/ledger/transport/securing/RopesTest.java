@@ -6,15 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
-import org.shelterwright.catalog.body.Provision;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Size;
-import org.shelterwright.catalog.transit.Underside;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
-import org.shelterwright.layouts.transport.Crate;
 import org.shelterwright.layouts.transport.Lashing;
 import org.shelterwright.layouts.transport.Mode;
 import org.shelterwright.layouts.transport.Piece;
@@ -73,18 +70,7 @@ class RopesTest {
     }
 
     private static Piece eyed(@Nullable Double eyeN) {
-        return Piece.ofCrate(
-                "a",
-                "Crate a",
-                new Crate(
-                        Size.ofMm(2000, 2400, 1000),
-                        1_000.0,
-                        null,
-                        Point.ofMm(1000, 1200, 500),
-                        Underside.SAWN_TIMBER,
-                        null,
-                        false,
-                        List.of(new Provision("eye", Provision.Use.TIE_DOWN, Point.ofMm(0, 0, 1000), eyeN))));
+        return TransportRig.crate("a", Size.ofMm(2000, 2400, 1000), 1_000.0, TransportRig.eye("eye", 0, 0, 1000, eyeN));
     }
 
     /** From (2, 0, 1) to (0, 0, 0): √5 m long, 2/√5 of its pull to the rear, 1/√5 down, 26.57° to the floor. */
@@ -183,18 +169,8 @@ class RopesTest {
     @Test
     void lashingsThatAreTooShortOrLongAreTold() {
         // given a chain that spans 600 to 3500 mm, and one of 500 mm, √(0.3² + 0.4²)
-        Piece low = Piece.ofCrate(
-                "a",
-                "Crate a",
-                new Crate(
-                        Size.ofMm(2000, 2400, 400),
-                        1_000.0,
-                        null,
-                        Point.ofMm(1000, 1200, 200),
-                        Underside.SAWN_TIMBER,
-                        null,
-                        false,
-                        List.of(new Provision("eye", Provision.Use.TIE_DOWN, Point.ofMm(0, 0, 400), 9_000.0))));
+        Piece low = TransportRig.crate(
+                "a", Size.ofMm(2000, 2400, 400), 1_000.0, TransportRig.eye("eye", 0, 0, 400, 9_000.0));
         Row row = deck().piece(low, 2300, 0, 0)
                 .lash(Lashing.direct("A1", "chain-8", "a", "eye", "right 3"))
                 .row("lashing-way");

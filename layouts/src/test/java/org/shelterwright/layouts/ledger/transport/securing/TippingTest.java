@@ -5,18 +5,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.shelterwright.catalog.body.Provision;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Rect;
 import org.shelterwright.catalog.space.Size;
-import org.shelterwright.catalog.transit.Underside;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.ledger.transport.Gravity;
 import org.shelterwright.layouts.transport.Block;
-import org.shelterwright.layouts.transport.Crate;
 import org.shelterwright.layouts.transport.Lashing;
 import org.shelterwright.layouts.transport.Mode;
 import org.shelterwright.layouts.transport.Piece;
@@ -34,6 +31,11 @@ class TippingTest {
     /** 1 t, 1 m wide and 2 m high, in the middle of the deck: its centre 1 m high and 0.5 m from either edge. */
     private static TransportRig tall() {
         return deck().against(TransportRig.push(0, 0, 0.8, 1, 1)).crate("a", 2000, 700, 0, 2000, 1000, 2000, 1_000.0);
+    }
+
+    /** 1 t as wide as the deck, with an eye at the top of its rear face, at the right. */
+    private static Piece eyed(double eyeN) {
+        return TransportRig.crate("a", Size.ofMm(2000, 2400, 1000), 1_000.0, TransportRig.eye("eye", 0, 0, 1000, eyeN));
     }
 
     private static Bundle bundle(TransportRig rig) {
@@ -78,20 +80,8 @@ class TippingTest {
     /** A chain at the top of the rear face, 2 m ahead of its anchor: it holds with all it bears against tipping forward, not rearward. */
     @Test
     void aDirectLashingHoldsAgainstThePushThatItPullsAgainst() {
-        Piece piece = Piece.ofCrate(
-                "a",
-                "Crate a",
-                new Crate(
-                        Size.ofMm(2000, 2400, 1000),
-                        1_000.0,
-                        null,
-                        Point.ofMm(1000, 1200, 500),
-                        Underside.SAWN_TIMBER,
-                        null,
-                        false,
-                        List.of(new Provision("eye", Provision.Use.TIE_DOWN, Point.ofMm(0, 0, 1000), 3_000.0))));
         TransportRig rig = deck().against(TransportRig.push(0.8, 0.5, 0, 1, 1))
-                .piece(piece, 2000, 0, 0)
+                .piece(eyed(3_000), 2000, 0, 0)
                 .lash(Lashing.direct("A1", "chain-8", "a", "eye", "right 1"));
         Bundle bundle = bundle(rig);
 
@@ -214,23 +204,7 @@ class TippingTest {
         TransportRig rig = new TransportRig()
                 .on(TransportRig.plainCar(6_000, 2_400, 50_000.0))
                 .by(Mode.ROAD, "tie-down-us-393")
-                .piece(
-                        Piece.ofCrate(
-                                "a",
-                                "Crate a",
-                                new Crate(
-                                        Size.ofMm(2000, 2400, 1000),
-                                        1_000.0,
-                                        null,
-                                        Point.ofMm(1000, 1200, 500),
-                                        Underside.SAWN_TIMBER,
-                                        null,
-                                        false,
-                                        List.of(new Provision(
-                                                "eye", Provision.Use.TIE_DOWN, Point.ofMm(0, 0, 1000), 30_000.0)))),
-                        2000,
-                        0,
-                        0)
+                .piece(eyed(30_000), 2000, 0, 0)
                 .lash(Lashing.direct("A1", "strap-35", "a", "eye", "right 1"));
         List<Row> rows = rig.rows("tiedowns-us");
         Row strength =

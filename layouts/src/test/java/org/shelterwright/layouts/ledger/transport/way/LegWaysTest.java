@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.shelterwright.catalog.source.Source;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.QuarterTurn;
@@ -132,6 +133,39 @@ class LegWaysTest {
         assertThat(across.sidewaysG() * across.factor()).isCloseTo(0.8 * 1.25, within(1e-12));
         assertThat(across.forwardG() * across.forwardFactor()).isCloseTo(0.6 * 1.1, within(1e-12));
         assertThat(across.rearwardG() * across.factor()).isCloseTo(0.6 * 1.1, within(1e-12));
+    }
+
+    /** Up and down a body is pushed as before, whichever way it stands; and the strongest case that a rule set may state can be turned. */
+    @Test
+    void turningLeavesPushesUpAndDownAndStaysWithinWhatARuleSetMayState() {
+        LoadCase strong = new LoadCase(
+                "strong",
+                "strong",
+                100,
+                100,
+                100,
+                3,
+                4,
+                0.5,
+                2,
+                10,
+                1,
+                LoadCase.Basis.PROOF,
+                Source.stated("test", null));
+        for (QuarterTurn yaw : QuarterTurn.values()) {
+            LoadCase turned = strong.turned(yaw);
+
+            assertThat(turned.upG() * turned.factor()).isCloseTo(3, within(1e-12));
+            assertThat(turned.downG() * turned.factor()).isCloseTo(4, within(1e-12));
+            assertThat(turned.leastDownG()).isEqualTo(0.5);
+            assertThat(turned.mostDownG()).isEqualTo(2);
+        }
+        assertThat(strong.turned(QuarterTurn.R180).rearwardG()
+                        * strong.turned(QuarterTurn.R180).factor())
+                .isEqualTo(1000);
+        assertThat(strong.turned(QuarterTurn.R90).sidewaysG()
+                        * strong.turned(QuarterTurn.R90).factor())
+                .isEqualTo(1000);
     }
 
     private static List<Row> rows(JourneyScene scene, int leg, String limit) {
