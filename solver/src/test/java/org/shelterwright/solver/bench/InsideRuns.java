@@ -52,7 +52,7 @@ final class InsideRuns {
 
                 Racks: %d seeded cases, 60 of 3 to 5 pieces in one or two bays, 30 of 6 and 10 of 7 to 9 in one; nearly no unit is spare. *Much to
                 choose* are 100 others, of 12 to 16 pieces in one bay or 9 to 11 in two or three, with no more than two units spare. The program
-                uses the exact way wherever it can (up to 400 000 choices of pieces), the search only beyond. One overstepped limit
+                uses the exact way wherever it can (up to 400 000 choices of pieces in one bay, 8 000 in several), the search only beyond. One overstepped limit
                 costs about a thousand times a moment, so the last column counts limits overstepped rather than kilograms.
 
                 %s

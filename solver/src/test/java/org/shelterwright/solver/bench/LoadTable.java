@@ -16,6 +16,9 @@ final class LoadTable {
             Support.FULL, Map.of(1, 94.27, 4, 95.87, 7, 95.17, 9, 93.84, 12, 91.98, 15, 90.40),
             Support.NONE, Map.of(1, 95.56, 4, 96.44, 7, 95.92, 9, 95.62, 12, 95.17, 15, 94.71));
 
+    /** Of so many problems of a class, as a whole table has them, a mean is told without their number. */
+    private static final int PROBLEMS = 10;
+
     private final LoadSetting setting;
     private final List<Row> rows;
     private final LoadRecords records = new LoadRecords();
@@ -74,7 +77,7 @@ final class LoadTable {
         limits.forEach(limit -> heads.add(Table.figure(limit) + " s"));
         heads.addAll(List.of("prototype", "record"));
         Table table = new Table(heads.toArray(String[]::new));
-        Map<Integer, List<Row>> byClass = by(of, Row::set);
+        Map<Integer, List<Row>> byClass = byClass(of);
         byClass.forEach((set, list) -> {
             List<Object> cells = new ArrayList<>(List.of(set, list.get(0).kinds(), mean(list, Row::pieces)));
             limits.forEach(limit -> cells.add(told(at(list, limit))));
@@ -122,7 +125,7 @@ final class LoadTable {
         if (limits.size() < 2 || paired.isEmpty()) {
             return "";
         }
-        Map<Integer, List<Row>> byClass = by(paired, Row::set);
+        Map<Integer, List<Row>> byClass = byClass(paired);
         List<String> heads = new ArrayList<>(List.of("limit (s)", "problems", "mean over classes"));
         byClass.keySet().forEach(set -> heads.add("class " + set));
         Table table = new Table(heads.toArray(String[]::new));
@@ -139,11 +142,11 @@ final class LoadTable {
         return "Growth with time, on the problems that were run with every limit:\n\n" + table.text() + "\n";
     }
 
-    private static Map<Integer, List<Row>> by(List<Row> rows, java.util.function.ToIntFunction<Row> key) {
-        Map<Integer, List<Row>> by = new TreeMap<>();
+    private static Map<Integer, List<Row>> byClass(List<Row> rows) {
+        Map<Integer, List<Row>> byClass = new TreeMap<>();
         rows.forEach(row ->
-                by.computeIfAbsent(key.applyAsInt(row), k -> new ArrayList<>()).add(row));
-        return by;
+                byClass.computeIfAbsent(row.set(), k -> new ArrayList<>()).add(row));
+        return byClass;
     }
 
     private static List<Row> at(List<Row> rows, double limit) {
@@ -155,7 +158,7 @@ final class LoadTable {
                 ? "–"
                 : LoadRuns.hundredths(mean(list))
                         + (list.size() < 2 ? "" : " ± " + LoadRuns.hundredths(error(list)))
-                        + (list.size() == 10 ? "" : " (" + list.size() + ")");
+                        + (list.size() == PROBLEMS ? "" : " (" + list.size() + ")");
     }
 
     private static double mean(List<Row> rows) {

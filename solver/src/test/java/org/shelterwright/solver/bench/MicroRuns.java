@@ -34,7 +34,7 @@ final class MicroRuns {
                 "full ledger (ms)",
                 "ledger after one move (ms)",
                 "moves of the search a second (thousand)",
-                "walkways to all service zones (µs)");
+                "widths of the ways to all service zones (µs)");
         full.forEach((units, ns) -> table.add(
                 units,
                 ns / 1e6,
@@ -50,9 +50,11 @@ final class MicroRuns {
 
                 On known solutions of planted fits (see planted.md) with a tenth of the walls free. The full ledger resolves
                 the layout and answers every limit from scratch. The ledger after one move answers again what the move can
-                touch. Moves are tried, not made: a round of annealing from hot to cold on one thread, with wishes. All
+                touch. Ways to service zones: how wide the way from the door to each is, up to 500 mm, on a floor that is not
+                that of last time. Moves are tried, not made: a round of annealing from hot to cold on one thread, with wishes. All
                 figures are processor time of the whole process, the collector included, so that other work on the machine
-                does not blur them: means over five seconds after three to warm up, one process each.
+                does not blur them: means over five seconds after three to warm up (the full ledger seven, that after a move ten: it
+                takes so long until all limits are compiled), one process each.
 
                 %s
                 Date: %s.

@@ -1,6 +1,5 @@
 package org.shelterwright.solver.bench;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.shelterwright.catalog.Catalog;
 import org.shelterwright.catalog.builtin.BuiltInCatalog;
@@ -43,28 +42,28 @@ final class PullRuns {
         double with = 0;
         double without = 0;
         for (long seed = setting.seed(); seed < setting.seed() + SEEDS; seed++) {
-            List<String> names = new ArrayList<>(SAMPLES);
-            List<Layout> questions = new ArrayList<>();
             for (String sample : SAMPLES) {
+                if (System.nanoTime() >= end) {
+                    break;
+                }
                 Brief brief = LayoutFormats.BRIEF.open(Samples.brief(sample)).value();
-                questions.add(Layout.empty(brief, Parts.of(brief, CATALOG)).withContents(Contents.of(brief, CATALOG)));
-            }
-            for (int i = 0; i < names.size() && System.nanoTime() < end; i++) {
-                Layout pulled = found(questions.get(i), questions.get(i).brief(), seed);
-                Layout free = found(questions.get(i), questions.get(i).brief().withWires(List.of()), seed);
+                Layout question =
+                        Layout.empty(brief, Parts.of(brief, CATALOG)).withContents(Contents.of(brief, CATALOG));
+                Layout pulled = found(question, brief, seed);
+                Layout free = found(question, brief.withWires(List.of()), seed);
                 double a = laid(pulled);
                 double b = laid(free);
                 with += a;
                 without += b;
-                pulls.add(names.get(i), seed, a, b, 100 * (b - a) / b, broken(pulled) + " / " + broken(free));
+                pulls.add(sample, seed, a, b, 100 * (b - a) / b, broken(pulled) + " / " + broken(free));
             }
         }
         pulls.add("all", "", with, without, 100 * (without - with) / without, "");
         return """
                 # What the pull of wires saves
 
-                The same briefs searched with %d moves, two lanes, once with the pull of the wires and once as if no wires were asked for; then
-                all wires are routed in both and measured by the full check.
+                The same briefs searched with %d moves, on two threads, once with the pull of the wires and once as if no wires were asked
+                for; then all wires are routed in both and measured by the full check.
 
                 %s
                 %s

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -30,6 +31,9 @@ public final class ClusterRuns {
     private static final double WARM = 0.3;
 
     private static final String SECRET = "of this measurement alone";
+
+    /** Longer than all jobs took where much other work shared the machine. */
+    private static final Duration MOST = Duration.ofMinutes(30);
 
     private ClusterRuns() {}
 
@@ -119,13 +123,10 @@ public final class ClusterRuns {
             int refused = total / 3;
             int jobs = total - refused;
             int warm = (int) (WARM * jobs);
-            while (driver.isAlive() && Tables.lines(kept) < 2 + refused) {
-                TimeUnit.MILLISECONDS.sleep(5);
-            }
+            Waiting waiting = cluster.waiting("driver", driver);
+            waiting.until("a first result", MOST, () -> Tables.lines(kept) >= 2 + refused);
             long first = System.nanoTime();
-            while (driver.isAlive() && Tables.lines(kept) < 1 + refused + warm) {
-                TimeUnit.MILLISECONDS.sleep(5);
-            }
+            waiting.until("a share of the results", MOST, () -> Tables.lines(kept) >= 1 + refused + warm);
             long begin = System.nanoTime();
             Used atBegin = Used.of(driver, cluster);
             Used atEnd = atBegin;

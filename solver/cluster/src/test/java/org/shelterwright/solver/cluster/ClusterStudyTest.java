@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -43,7 +44,8 @@ class ClusterStudyTest {
     void givesTheTableOfOneMachineEvenIfAWorkerDiesMidway() throws IOException, InterruptedException {
         StudyFolder spread = StudyFolder.prepare(folder.resolve("spread"), study);
         Process driver = cluster.driver("driver", SECRET, spread.path());
-        awaitResults(spread, 13, driver);
+        cluster.waiting("driver", driver)
+                .until("13 lines of results", Duration.ofSeconds(300), () -> Tables.lines(spread) >= 13);
         ProcessHandle executor = cluster.executor(0).orElseThrow();
 
         assertThat(executor.destroyForcibly()).as("killed with -9").isTrue();
@@ -71,24 +73,10 @@ class ClusterStudyTest {
 
         Process driver = cluster.driver("stranger", "guessed", refused.path());
         String refusal = "Failed to connect to master 127.0.0.1";
-        for (int i = 0;
-                i < 1_800 && driver.isAlive() && !cluster.log("stranger").contains(refusal);
-                i++) {
-            Thread.sleep(100);
-        }
+        cluster.waiting("stranger", driver).untilItSays(refusal, Duration.ofSeconds(180));
         driver.destroyForcibly().waitFor(20, TimeUnit.SECONDS);
 
-        assertThat(cluster.log("stranger")).contains(refusal);
         assertThat(refused.table()).as("only what needs no cluster").allMatch(run -> run.refused() != null);
         assertThat(cluster.log("master")).doesNotContain("Registering app stranger");
-    }
-
-    private static void awaitResults(StudyFolder folder, int count, Process driver)
-            throws IOException, InterruptedException {
-        for (int i = 0; i < 6_000 && Tables.lines(folder) < count; i++) {
-            assertThat(driver.isAlive()).as(cluster.log("driver")).isTrue();
-            Thread.sleep(50);
-        }
-        assertThat(Tables.lines(folder)).as(cluster.log("driver")).isGreaterThanOrEqualTo(count);
     }
 }

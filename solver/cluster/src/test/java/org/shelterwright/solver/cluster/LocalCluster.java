@@ -16,6 +16,9 @@ import java.util.stream.IntStream;
 
 /** A standalone cluster on loopback: a master and workers of one core each, with authentication and encryption on. */
 final class LocalCluster implements AutoCloseable {
+    /** How long a master or a worker may take to start where much other work shares the machine. */
+    private static final Duration START = Duration.ofMinutes(5);
+
     private final Path home;
     private final int port;
     private final List<Process> started = new ArrayList<>();
@@ -46,7 +49,7 @@ final class LocalCluster implements AutoCloseable {
                 Integer.toString(port),
                 "--webui-port",
                 "0");
-        await("master", "I have been elected leader", master);
+        waiting("master", master).untilItSays("I have been elected leader", START);
         for (int i = 1; i <= workerCount; i++) {
             Process worker = start(
                     "worker-" + i,
@@ -67,7 +70,7 @@ final class LocalCluster implements AutoCloseable {
             workers.add(worker);
         }
         for (int i = 1; i <= workerCount; i++) {
-            await("worker-" + i, "Successfully registered with master", workers.get(i - 1));
+            waiting("worker-" + i, workers.get(i - 1)).untilItSays("Successfully registered with master", START);
         }
     }
 
@@ -122,7 +125,16 @@ final class LocalCluster implements AutoCloseable {
     }
 
     String log(String name) throws IOException {
-        return Files.readString(home.resolve(name + ".log"));
+        return Files.readString(path(name));
+    }
+
+    /** To wait for what a process of this cluster brings about. */
+    Waiting waiting(String name, Process process) {
+        return new Waiting(name, process, path(name));
+    }
+
+    private Path path(String name) {
+        return home.resolve(name + ".log");
     }
 
     private Process start(String name, String itsSecret, List<String> options, String main, String... arguments)
@@ -139,7 +151,7 @@ final class LocalCluster implements AutoCloseable {
         command.addAll(Arrays.asList(arguments));
         ProcessBuilder builder = new ProcessBuilder(command)
                 .redirectErrorStream(true)
-                .redirectOutput(home.resolve(name + ".log").toFile());
+                .redirectOutput(path(name).toFile());
         builder.environment().put("SPARK_HOME", home.toString());
         builder.environment().put("SPARK_SCALA_VERSION", "2.13");
         builder.environment().put("SPARK_LOCAL_IP", "127.0.0.1");
@@ -147,16 +159,6 @@ final class LocalCluster implements AutoCloseable {
         Process process = builder.start();
         started.add(process);
         return process;
-    }
-
-    private void await(String name, String words, Process process) throws IOException, InterruptedException {
-        for (int i = 0; i < 3_000 && process.isAlive(); i++) {
-            if (log(name).contains(words)) {
-                return;
-            }
-            Thread.sleep(100);
-        }
-        throw new IllegalStateException("The " + name + " did not start:\n" + log(name));
     }
 
     private static String classPath() {

@@ -1,16 +1,14 @@
 package org.shelterwright.solver.cluster;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
-import java.util.function.BooleanSupplier;
 import org.shelterwright.catalog.builtin.BuiltInCatalog;
 import org.shelterwright.catalog.json.InputFile;
 import org.shelterwright.layouts.check.Checker;
@@ -32,6 +30,9 @@ public final class TwoWays {
     private static final int WAYS = 4;
     private static final String SECRET = "of this measurement alone";
     private static final String TOLD = "told.txt";
+
+    /** Half of 200 runs took seven minutes on two cores that some twenty other processes used. */
+    private static final Duration MOST = Duration.ofHours(1);
 
     private final Path folder;
     private final SealedStudy study;
@@ -152,7 +153,8 @@ public final class TwoWays {
             Process driver = cluster.driver("driver", SECRET, path);
             String atKill = "";
             if (kill) {
-                await(driver, () -> Tables.lines(kept) > runs / 2);
+                cluster.waiting("driver", driver)
+                        .until("half of the results", MOST, () -> Tables.lines(kept) > runs / 2);
                 boolean sent = cluster.executor(0).orElseThrow().destroyForcibly();
                 atKill = Integer.toString(Tables.lines(kept) - 1);
                 driver.waitFor();
@@ -170,9 +172,9 @@ public final class TwoWays {
         try (LocalCluster cluster = new LocalCluster(Files.createTempDirectory(path, "spark"), SECRET, 1)) {
             Process driver = cluster.driver("stranger", "guessed", path);
             String refusal = "Failed to connect to master 127.0.0.1";
-            await(driver, () -> has(cluster, "stranger", refusal));
+            cluster.waiting("stranger", driver).untilItSays(refusal, MOST);
             driver.destroyForcibly().waitFor();
-            boolean in = has(cluster, "master", "Registering app stranger");
+            boolean in = cluster.log("master").contains("Registering app stranger");
             return "A driver with another secret "
                     + (in
                             ? "**was let in**"
@@ -202,19 +204,5 @@ public final class TwoWays {
     private String same(String name) throws IOException {
         long at = Files.mismatch(table("here"), table(name));
         return at < 0 ? "the same, byte for byte" : "**another from byte " + at + "**";
-    }
-
-    private static boolean has(LocalCluster cluster, String log, String words) {
-        try {
-            return cluster.log(log).contains(words);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static void await(Process driver, BooleanSupplier until) throws InterruptedException {
-        while (driver.isAlive() && !until.getAsBoolean()) {
-            TimeUnit.MILLISECONDS.sleep(50);
-        }
     }
 }

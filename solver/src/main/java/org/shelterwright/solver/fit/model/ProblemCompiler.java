@@ -58,8 +58,8 @@ final class ProblemCompiler {
 
     /** Compiles the same scene with other limits left out. Slots are those of the other problem, unless these limits change them. */
     FitProblem compile(FitProblem other) {
-        boolean same = relaxed.contains(ZONES_INSIDE) != other.counts(ZONES_INSIDE);
-        if (!same) {
+        boolean counts = !relaxed.contains(ZONES_INSIDE);
+        if (counts != other.counts(ZONES_INSIDE)) {
             return compile();
         }
         stationSlot.putAll(other.stationSlots());

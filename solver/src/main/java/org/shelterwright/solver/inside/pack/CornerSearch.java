@@ -21,7 +21,10 @@ import org.shelterwright.layouts.layout.Posture;
  * them fills stays empty. Where much is to spare, a corner may stay open. The number of branches is bounded.
  */
 final class CornerSearch {
+    /** Those still to come are bits of an int, and of more than so many the bound on branches leaves nearly all untried. */
     private static final int MOST_PARCELS = 20;
+
+    /** Each corner that may stay open multiplies the branches. */
     private static final int MOST_OPEN_CORNERS = 2;
 
     /** Share of the place from which on no waste is looked for: sums of sides then fill nearly every gap. */
@@ -63,7 +66,7 @@ final class CornerSearch {
                         .mapToDouble(one -> one.box().volumeM3())
                         .sum();
         double spare = inside.volumeM3() - volume;
-        if (parcels.size() > MOST_PARCELS || spare < -1e-12 || spare > MOST_SPARE * inside.volumeM3()) {
+        if (parcels.size() > MOST_PARCELS || spare < -PlacePacker.SAME_M3 || spare > MOST_SPARE * inside.volumeM3()) {
             return false;
         }
         return new CornerSearch(packer, inside, parcels, spare, branches).go((1 << parcels.size()) - 1);
@@ -120,7 +123,7 @@ final class CornerSearch {
 
     private boolean covers(Packed one, Point at) {
         for (Axis axis : Axis.values()) {
-            int room = axis == packer.gripAxis() ? grip : 0;
+            int room = packer.fingers(axis, grip);
             if (at.along(axis) < one.box().low(axis) - room
                     || at.along(axis) >= one.box().high(axis) + room) {
                 return false;
@@ -130,7 +133,7 @@ final class CornerSearch {
     }
 
     private int[] lows(Axis axis) {
-        int room = axis == packer.gripAxis() ? grip : 0;
+        int room = packer.fingers(axis, grip);
         TreeSet<Integer> lows = new TreeSet<>();
         lows.add(inside.low(axis) + room);
         packer.packed().forEach(one -> lows.add(one.box().high(axis) + room));
@@ -176,7 +179,7 @@ final class CornerSearch {
 
     private boolean within(Point high) {
         for (Axis axis : Axis.values()) {
-            if (high.along(axis) > inside.high(axis) - (axis == packer.gripAxis() ? grip : 0)) {
+            if (high.along(axis) > inside.high(axis) - packer.fingers(axis, grip)) {
                 return false;
             }
         }
@@ -193,8 +196,8 @@ final class CornerSearch {
             if (gap > 0 && free) {
                 BigInteger reached = sums.computeIfAbsent(rest, this::sums);
                 BigInteger upTo = reached.and(BigInteger.ONE.shiftLeft(gap + 1).subtract(BigInteger.ONE));
-                double empty = gap - (upTo.bitLength() - 1);
-                if (empty * 1e-6 * box.volumeM3() / (box.extent(axis) * 1e-6) > spareM3 + 1e-12) {
+                int empty = gap - (upTo.bitLength() - 1);
+                if (box.volumeM3() * empty / box.extent(axis) > spareM3 + PlacePacker.SAME_M3) {
                     return true;
                 }
             }

@@ -24,6 +24,9 @@ public final class PlacePacker {
     /** Of so many parcels all corners are tried. */
     private static final int FEW = 10;
 
+    /** Sums of volumes that differ by less are the same (m³): a cube of a tenth of a millimetre. */
+    static final double SAME_M3 = 1e-12;
+
     private final Box inside;
     private final Axis gripAxis;
     private final double restShare;
@@ -60,8 +63,9 @@ public final class PlacePacker {
         packed.remove(packed.size() - 1);
     }
 
-    Axis gripAxis() {
-        return gripAxis;
+    /** Of the room that fingers take, what lies along an axis. */
+    int fingers(Axis axis, int grip) {
+        return axis == gripAxis ? grip : 0;
     }
 
     /** Packs a parcel; gives whether it found room. */
@@ -175,18 +179,15 @@ public final class PlacePacker {
         }
         int grip = parcel.grip();
         Point high = inside.high()
-                .minus(new Point(
-                        size.x() + (gripAxis == Axis.X ? grip : 0),
-                        size.y() + (gripAxis == Axis.Y ? grip : 0),
-                        size.z()));
+                .minus(new Point(size.x() + fingers(Axis.X, grip), size.y() + fingers(Axis.Y, grip), size.z()));
         Box room = Box.between(
                 new Point(xs[0], ys[0], zs[0]),
                 new Point(Math.max(xs[0], high.x()), Math.max(ys[0], high.y()), Math.max(zs[0], high.z())));
         for (Packed one : packed) {
             Box box = one.box();
             int gap = Math.max(one.parcel().grip(), parcel.grip());
-            int x1 = box.x1() + (gripAxis == Axis.X ? gap : 0);
-            int y1 = box.y1() + (gripAxis == Axis.Y ? gap : 0);
+            int x1 = box.x1() + fingers(Axis.X, gap);
+            int y1 = box.y1() + fingers(Axis.Y, gap);
             for (int z : new int[] {zs[0], box.z0(), box.z1()}) {
                 points.add(new Point(x1, box.y0(), z));
                 points.add(new Point(x1, ys[0], z));
@@ -218,13 +219,14 @@ public final class PlacePacker {
 
     private int[] corners(Axis axis, Size size, Parcel parcel) {
         Set<Integer> found = new TreeSet<>();
-        int most = inside.high(axis) - size.along(axis) - (axis == gripAxis ? parcel.grip() : 0);
-        int first = inside.low(axis) + (axis == gripAxis ? parcel.grip() : 0);
+        int room = fingers(axis, parcel.grip());
+        int most = inside.high(axis) - size.along(axis) - room;
+        int first = inside.low(axis) + room;
         if (first <= most) {
             found.add(first);
         }
         for (Packed one : packed) {
-            int gap = axis == gripAxis ? Math.max(one.parcel().grip(), parcel.grip()) : 0;
+            int gap = fingers(axis, Math.max(one.parcel().grip(), parcel.grip()));
             int at = one.box().high(axis) + gap;
             boolean resting = axis != Axis.Z || !one.parcel().fragile();
             if (resting && at >= first && at <= most) {

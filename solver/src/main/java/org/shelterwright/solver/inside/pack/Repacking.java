@@ -11,7 +11,8 @@ import org.shelterwright.solver.fit.kernel.Dice;
 
 /**
  * Packs a set of parcels into one place from scratch: several orders, the bulkiest first, the broadest, the highest, the longest, and
- * then shuffled ones; at last by going back where one corner takes nothing. The first order that packs all is taken, else the one that packs most volume.
+ * then shuffled ones; at last by going back where one corner takes nothing. What packs all first is taken, else the order that packs
+ * most volume.
  */
 public final class Repacking {
     private static final List<Comparator<Parcel>> ORDERS = List.of(
@@ -22,7 +23,9 @@ public final class Repacking {
             Comparator.comparingInt((Parcel one) -> -Math.max(
                     one.size().x(), Math.max(one.size().y(), one.size().z()))));
 
+    /** Going by touch tries every parcel at every corner for each that goes in: of more than so many that takes too long. */
     private static final int MOST_TOUCHING = 16;
+
     private static final long BRANCHES_A_TRY = 200;
 
     private final Box inside;
@@ -50,7 +53,7 @@ public final class Repacking {
                 PlacePacker packer = new PlacePacker(inside, axis, restShare);
                 kept.forEach(packer::keep);
                 double volume = fill(packer, order, i, dice);
-                if (volume > most + 1e-12) {
+                if (volume > most + PlacePacker.SAME_M3) {
                     most = volume;
                     best = packer;
                 }

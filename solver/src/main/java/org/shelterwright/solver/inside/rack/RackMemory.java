@@ -1,7 +1,6 @@
 package org.shelterwright.solver.inside.rack;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.Supplier;
 import org.shelterwright.solver.inside.rack.RackProblem.Seat;
@@ -11,6 +10,7 @@ import org.shelterwright.solver.inside.rack.RackProblem.Seat;
  * answer, only the time that it takes. Safe for several threads.
  */
 public final class RackMemory {
+    /** Layouts of one search differ in few ways that racks notice, and each is compared with all that is known. */
     private static final int MOST = 16;
 
     private final List<Entry> entries = new ArrayList<>();
@@ -20,7 +20,7 @@ public final class RackMemory {
     /** The seats of the pieces of a problem, known or found now. */
     List<Seat> seats(RackProblem problem, long seed, Supplier<List<Seat>> search) {
         for (Entry entry : known()) {
-            if (entry.seed() == seed && same(entry.problem(), problem)) {
+            if (entry.seed() == seed && entry.problem().asksTheSameAs(problem)) {
                 return entry.seats();
             }
         }
@@ -38,33 +38,5 @@ public final class RackMemory {
         if (entries.size() > MOST) {
             entries.remove(0);
         }
-    }
-
-    private static boolean same(RackProblem one, RackProblem other) {
-        if (one.pieces().size() != other.pieces().size()
-                || one.bays().size() != other.bays().size()) {
-            return false;
-        }
-        for (int i = 0; i < one.pieces().size(); i++) {
-            RackPiece a = one.pieces().get(i);
-            RackPiece b = other.pieces().get(i);
-            if (a.kind() != b.kind()
-                    || a.units() != b.units()
-                    || a.grams() != b.grams()
-                    || !Arrays.deepEquals(a.costs(), b.costs())) {
-                return false;
-            }
-        }
-        for (int i = 0; i < one.bays().size(); i++) {
-            RackBayRoom a = one.bays().get(i);
-            RackBayRoom b = other.bays().get(i);
-            if (a.units() != b.units()
-                    || a.roomGrams() != b.roomGrams()
-                    || a.openCost() != b.openCost()
-                    || !Arrays.equals(a.blocked(), b.blocked())) {
-                return false;
-            }
-        }
-        return true;
     }
 }

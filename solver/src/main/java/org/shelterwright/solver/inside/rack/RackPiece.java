@@ -1,5 +1,6 @@
 package org.shelterwright.solver.inside.rack;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,5 +12,13 @@ import org.jspecify.annotations.Nullable;
  * @param costs by bay, then by its lowest unit less one: what its limits are overstepped by and how high its mass lies;
  *     {@code null} for a bay that it must not go into
  */
-@SuppressWarnings("ArrayRecordComponent") // Inside the search, and never compared.
-record RackPiece(String id, int kind, int units, long grams, long @Nullable [][] costs) {}
+@SuppressWarnings("ArrayRecordComponent") // Inside the search; compared by asksAsMuch only.
+record RackPiece(String id, int kind, int units, long grams, long @Nullable [][] costs) {
+    /** Whether another piece asks the same of its place, whatever it is called. */
+    boolean asksAsMuch(RackPiece other) {
+        return kind == other.kind
+                && units == other.units
+                && grams == other.grams
+                && Arrays.deepEquals(costs, other.costs);
+    }
+}

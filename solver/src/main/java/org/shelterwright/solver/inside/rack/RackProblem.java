@@ -22,6 +22,18 @@ record RackProblem(List<RackPiece> pieces, List<RackBayRoom> bays) {
         static final Seat NONE = new Seat(-1, 0);
     }
 
+    /** Whether the answer to another problem is the answer to this one too. Cost: linear in the costs. */
+    boolean asksTheSameAs(RackProblem other) {
+        boolean same = pieces.size() == other.pieces.size() && bays.size() == other.bays.size();
+        for (int i = 0; same && i < pieces.size(); i++) {
+            same = pieces.get(i).asksAsMuch(other.pieces.get(i));
+        }
+        for (int b = 0; same && b < bays.size(); b++) {
+            same = bays.get(b).offersAsMuch(other.bays.get(b));
+        }
+        return same;
+    }
+
     long cost(RackPiece piece, int bay, int lowest) {
         long[][] costs = piece.costs();
         long[] own = costs == null ? null : costs[bay];
@@ -82,11 +94,8 @@ record RackProblem(List<RackPiece> pieces, List<RackBayRoom> bays) {
 
     /** What an arrangement costs in all; {@link RackCost#NEVER} or more if it cannot be. Cost: linear. */
     long cost(List<Seat> seats) {
-        boolean[][] taken = new boolean[bays.size()][];
+        boolean[][] taken = taken(List.of());
         long[] grams = new long[bays.size()];
-        for (int b = 0; b < taken.length; b++) {
-            taken[b] = bays.get(b).blocked().clone();
-        }
         long sum = 0;
         for (int i = 0; i < pieces.size(); i++) {
             Seat seat = seats.get(i);

@@ -64,10 +64,7 @@ final class RackSearch {
         order.sort(
                 Comparator.comparingLong((Integer i) -> -problem.pieces().get(i).grams())
                         .thenComparingInt(i -> i));
-        boolean[][] taken = new boolean[problem.bays().size()][];
-        for (int b = 0; b < taken.length; b++) {
-            taken[b] = problem.bays().get(b).blocked().clone();
-        }
+        boolean[][] taken = problem.taken(List.of());
         Seat[] seats = new Seat[problem.pieces().size()];
         for (int i : order) {
             RackPiece piece = problem.pieces().get(i);

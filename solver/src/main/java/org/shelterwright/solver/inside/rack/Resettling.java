@@ -16,20 +16,29 @@ import org.shelterwright.solver.inside.rack.RackProblem.Seat;
  * pieces are thrown together anew and the best so far is kept. The same seed gives the same arrangement.
  */
 final class Resettling {
+    /** Moves of the local search before take one piece or two. */
     private static final int LEAST = 4;
+
     private static final int MOST = 9;
+
+    /** Of two bays each choice for both is split in every way: fewer pieces take as long. */
     private static final int MOST_IN_TWO = 7;
+
     /** So many rounds a piece without gain, then a throw. */
     private static final int PATIENCE = 12;
 
-    private static final int MOST_THROWN = 5;
+    private static final int LEAST_THROWN = 2;
+    private static final int MOST_THROWN = 6;
+
+    /** Which of the streams of a seed is its own. */
+    private static final int STREAM = 7;
 
     private final RackProblem problem;
     private final Dice dice;
 
     Resettling(RackProblem problem, long seed) {
         this.problem = problem;
-        this.dice = Dice.of(seed, 7);
+        this.dice = Dice.of(seed, STREAM);
     }
 
     /** Rounds over an arrangement; gives one that costs no more. Cost of a round: that of an exact problem of a few pieces. */
@@ -143,7 +152,7 @@ final class Resettling {
         for (int i = 0; i < seats.size(); i++) {
             all.add(i);
         }
-        any(all, 2 + dice.below(MOST_THROWN), out);
+        any(all, LEAST_THROWN + dice.below(MOST_THROWN - LEAST_THROWN + 1), out);
         out.forEach(i -> next.set(i, Seat.NONE));
         List<Integer> order = new ArrayList<>(out);
         while (!order.isEmpty()) {

@@ -52,10 +52,15 @@ final class Cuboids {
                 && at[o + 5] >= at[i + 5];
     }
 
-    /** Whether another one holds this one; of equal ones the first stays. */
+    /** Whether another one holds one; of equal ones the first stays. */
+    boolean makesNeedless(int outer, int inner) {
+        return outer != inner && holds(outer, inner) && (outer < inner || !holds(inner, outer));
+    }
+
+    /** Whether any other one holds this one; of equal ones the first stays. */
     boolean held(int i) {
         for (int j = 0; j < n; j++) {
-            if (j != i && holds(j, i) && (j < i || !holds(i, j))) {
+            if (makesNeedless(j, i)) {
                 return true;
             }
         }

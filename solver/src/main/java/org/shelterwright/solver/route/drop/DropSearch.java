@@ -170,7 +170,7 @@ public final class DropSearch {
         int on = index[axis];
         int beyond = on + 2 * (direction & 1) - 1;
         int node = labels.node[from] + (beyond - on) * lattice.stride(axis);
-        int length = Math.abs(lattice.planes(axis)[beyond] - lattice.planes(axis)[on]);
+        int length = lattice.length(axis, on, beyond);
         int due = old < 0 ? radius : turn ? 2 * radius : labels.need[from];
         int need = Math.max(0, due - length);
         long cost = labels.cost[from] + (long) length * price + (turn ? Laying.CORNER : 0);

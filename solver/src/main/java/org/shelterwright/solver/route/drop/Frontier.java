@@ -10,6 +10,9 @@ import java.util.Arrays;
 final class Frontier {
     private static final int FIRST = 1 << 10;
 
+    /** Six, and none at the start. */
+    private static final int DIRECTIONS = 7;
+
     int[] node = new int[FIRST];
     int[] direction = new int[FIRST];
     int[] need = new int[FIRST];
@@ -28,9 +31,9 @@ final class Frontier {
 
     /** Begins a search over places numbered below a size. */
     void begin(int places) {
-        if (newest.length < 7 * places) {
-            newest = new int[7 * places];
-            searchOf = new int[7 * places];
+        if (newest.length < DIRECTIONS * places) {
+            newest = new int[DIRECTIONS * places];
+            searchOf = new int[DIRECTIONS * places];
             search = 0;
         }
         search++;
@@ -51,8 +54,7 @@ final class Frontier {
 
     /** Whether a known label makes this one useless; if not, it makes useless what costs more and needs as much straight. */
     boolean beaten(int atNode, int inDirection, int stillNeeds, long atCost) {
-        int slot = 7 * atNode + inDirection + 1;
-        int label = searchOf[slot] == search ? newest[slot] : -1;
+        int label = newest(slot(atNode, inDirection));
         for (int known = label; known >= 0; known = sibling[known]) {
             if (need[known] <= stillNeeds && cost[known] <= atCost) {
                 return true;
@@ -62,6 +64,15 @@ final class Frontier {
             useless[known] |= need[known] >= stillNeeds && cost[known] > atCost;
         }
         return false;
+    }
+
+    private static int slot(int node, int direction) {
+        return DIRECTIONS * node + direction + 1;
+    }
+
+    /** The label that this search made last for a place and direction; -1 if none. */
+    private int newest(int slot) {
+        return searchOf[slot] == search ? newest[slot] : -1;
     }
 
     boolean isEmpty() {
@@ -85,8 +96,8 @@ final class Frontier {
         estimate[label] = atEstimate;
         before[label] = from;
         useless[label] = false;
-        int slot = 7 * atNode + inDirection + 1;
-        sibling[label] = searchOf[slot] == search ? newest[slot] : -1;
+        int slot = slot(atNode, inDirection);
+        sibling[label] = newest(slot);
         newest[slot] = label;
         searchOf[slot] = search;
         int at = waiting++;

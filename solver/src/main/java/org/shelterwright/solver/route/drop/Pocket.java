@@ -2,10 +2,10 @@ package org.shelterwright.solver.route.drop;
 
 /** What can be reached from a node of a lattice, whatever the bends. */
 final class Pocket {
-    private Pocket() {}
-
     /** How many nodes are looked at for a small pocket. */
     private static final int FEW = 24;
+
+    private Pocket() {}
 
     /** Whether a node lies in a small pocket that leads neither to the target nor to where the part that is looked at ends. */
     static boolean sealed(Lattice lattice, int start) {

@@ -22,7 +22,7 @@ import org.shelterwright.solver.fit.planted.PlantedFit;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
-@Warmup(iterations = 3, time = 1)
+@Warmup(iterations = 7, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class FullLedger {
     @Param({"10", "20", "40", "60", "80", "1000"})

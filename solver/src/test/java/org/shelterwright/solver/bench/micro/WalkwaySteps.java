@@ -36,10 +36,12 @@ public class WalkwaySteps {
     private static final int WIDTH = 500 * Lengths.MM;
     private static final int HEADROOM = 1900 * Lengths.MM;
 
+    /** Ways are told apart by an eighth of the width, as in the search. */
+    private static final int STEPS = 8;
+
     @Param({"10", "20", "40", "60", "80"})
     private int units;
 
-    private static final int STEPS = 8;
     private WayWidths widths;
     private int[] obstacles;
     private int[] doors;
