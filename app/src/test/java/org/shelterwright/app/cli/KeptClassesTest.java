@@ -36,13 +36,16 @@ class KeptClassesTest {
                 .hasSize(1);
         assertThat(first).endsWith("<desk>", "<my layout.json>");
         assertThat(archives()).hasSize(1);
-        assertThat(next).contains("<-XX:SharedArchiveFile=" + archives().get(0) + ">").endsWith("<desk>", "<my layout.json>");
+        assertThat(next)
+                .contains("<-XX:SharedArchiveFile=" + archives().get(0) + ">")
+                .endsWith("<desk>", "<my layout.json>");
         assertThat(next).noneMatch(word -> word.startsWith("<-XX:ArchiveClassesAtExit="));
     }
 
     @Test
     void afterTheProgramHasFailedNoArchiveIsKept() throws Exception {
-        assertThat(script.ending(2).run(Map.of(), "desk", "nothing.json").status()).isEqualTo(2);
+        assertThat(script.ending(2).run(Map.of(), "desk", "nothing.json").status())
+                .isEqualTo(2);
 
         assertThat(archives()).isEmpty();
     }

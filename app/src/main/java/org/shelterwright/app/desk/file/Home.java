@@ -46,7 +46,8 @@ record Home<T>(Unsaved<T> unsaved, @Nullable Claim claim, Optional<Unsaved.Found
     }
 
     /** Why a file must not be written to from here; {@code null} if it may, or without one. */
-    @Nullable String readOnly(@Nullable Path file) {
+    @Nullable
+    String readOnly(@Nullable Path file) {
         if (file == null) {
             return null;
         }

@@ -71,8 +71,7 @@ public final class LedgerColumn {
 
     /** Rows of the line that is looked at. */
     List<Row> looked() {
-        return entry().map(entry -> entry.group().rows())
-                .orElse(List.of());
+        return entry().map(entry -> entry.group().rows()).orElse(List.of());
     }
 
     void takeFocus() {
@@ -155,10 +154,11 @@ public final class LedgerColumn {
 
     /** The line of the finding that is looked at. */
     private Optional<Line.Entry> entry() {
-        return judged.finding().flatMap(finding -> list.getItems().stream()
-                .flatMap(line -> Line.entry(line).stream())
-                .filter(entry -> entry.holds(finding))
-                .findFirst());
+        return judged.finding()
+                .flatMap(finding -> list.getItems().stream()
+                        .flatMap(line -> Line.entry(line).stream())
+                        .filter(entry -> entry.holds(finding))
+                        .findFirst());
     }
 
     private void look(@Nullable Line line) {

@@ -97,9 +97,7 @@ public final class LedgerCommands {
         return judged.finding().flatMap(finding -> finding.in(judged.ledger()));
     }
 
-    private Command command(
-            String id, String name, String key, Supplier<Optional<String>> obstacle, Runnable action) {
-        return new Command(
-                naming.prefix() + id, name, List.of("ledger", "limit"), naming.keys(key), obstacle, action);
+    private Command command(String id, String name, String key, Supplier<Optional<String>> obstacle, Runnable action) {
+        return new Command(naming.prefix() + id, name, List.of("ledger", "limit"), naming.keys(key), obstacle, action);
     }
 }

@@ -104,12 +104,14 @@ final class JourneyJudged implements Judged {
 
     @Override
     public void worst() {
-        session.now().map(JourneyStanding::ledger).ifPresent(ledger -> open(ledger.all()).stream()
-                .findFirst()
-                .ifPresent(row -> ledger.legs().stream()
-                        .filter(leg -> leg.ledger().rows().contains(row))
+        session.now()
+                .map(JourneyStanding::ledger)
+                .ifPresent(ledger -> open(ledger.all()).stream()
                         .findFirst()
-                        .ifPresent(leg -> lookAt(leg.number(), row))));
+                        .ifPresent(row -> ledger.legs().stream()
+                                .filter(leg -> leg.ledger().rows().contains(row))
+                                .findFirst()
+                                .ifPresent(leg -> lookAt(leg.number(), row))));
     }
 
     @Override

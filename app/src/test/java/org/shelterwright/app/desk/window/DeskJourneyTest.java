@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.TimeUnit;
 import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
@@ -179,7 +178,7 @@ class DeskJourneyTest extends WindowTest {
         var placed = now().scene().load(load).orElseThrow().piece(piece).orElseThrow();
         Point from =
                 placed.solids().get(placed.solids().size() - 1).face(Face.TOP).centre();
-        WaitForAsyncUtils.sleep(300, TimeUnit.MILLISECONDS);
+        awaitRest("the view is at rest", () -> seen(from));
         robot.moveTo(seen(from)).press(MouseButton.PRIMARY);
         for (int i = 1; i <= 6; i++) {
             robot.moveTo(seen(new Point(from.x() + (int) (mm * 1000 * i / 6), from.y(), from.z())));
