@@ -34,7 +34,7 @@ final class JourneyTables {
                     row.title(),
                     row.demand(),
                     row.capacity(),
-                    row.use(),
+                    row.share(),
                     row.unit(),
                     row.source().text()));
         }
@@ -57,7 +57,7 @@ final class JourneyTables {
                         row.state(),
                         row.demand(),
                         row.capacity(),
-                        row.use(),
+                        row.share(),
                         row.unit(),
                         row.finding(),
                         row.mend(),
@@ -176,7 +176,7 @@ final class JourneyTables {
                     way.mode().word(),
                     way.verdict().word(),
                     way.governing().title(),
-                    way.governing().use(),
+                    way.governing().share(),
                     way.governing().finding(),
                     way.governing().mend()));
         }

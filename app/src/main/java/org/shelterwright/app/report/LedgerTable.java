@@ -27,7 +27,7 @@ final class LedgerTable {
                     row.demand(),
                     row.nominal(),
                     row.capacity(),
-                    row.use(),
+                    row.share(),
                     row.margin(),
                     row.unit(),
                     row.finding(),

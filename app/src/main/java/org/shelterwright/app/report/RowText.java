@@ -34,11 +34,14 @@ public final class RowText {
         return plain(row) ? "" : amount(row, row.margin());
     }
 
-    /** Demand / capacity; empty if there is no such share. */
+    /** Demand / capacity; "over" if more is asked where there is none, and empty if there is nothing to be a share of. */
     public static String use(Row row) {
-        Double use = row.use();
         Double capacity = row.capacity();
-        return use == null || capacity == null || capacity == 0 || plain(row) ? "" : Numerals.of(use, 2);
+        if (plain(row) || capacity == null) {
+            return "";
+        }
+        Double share = row.share();
+        return share == null ? "over" : capacity <= 0 ? "" : Numerals.of(share, 2);
     }
 
     /** A figure of a row with its unit; shares as %. */

@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -28,15 +27,15 @@ class StartScriptsTest {
     @Test
     @DisabledOnOs(WINDOWS)
     void argumentsReachTheProgramAsTheyAreAndItsStatusComesBack() throws Exception {
-        Path script = installed("17.0.2", 42);
+        InstalledScript script = InstalledScript.in(folder, "17.0.2", 42);
 
-        Ran ran = run(script, Map.of(), "fit", "a brief.json", "--name", "50 % & more!", "");
+        Ran ran = script.run(Map.of(), "fit", "a brief.json", "--name", "50 % & more!", "");
 
         assertThat(ran.status()).isEqualTo(42);
         assertThat(ran.outLines())
                 .containsExactly(
                         "<-cp>",
-                        "<" + script.getParent().getParent().toRealPath() + "/lib/*>",
+                        "<" + script.lib().toRealPath() + "/*>",
                         "<" + Shelterwright.class.getName() + ">",
                         "<fit>",
                         "<a brief.json>",
@@ -48,7 +47,8 @@ class StartScriptsTest {
     @Test
     @DisabledOnOs(WINDOWS)
     void optionsOfTheJavaMachineBecomeWordsBeforeTheClassPath() throws Exception {
-        Ran ran = run(installed("21", 0), Map.of("SHELTERWRIGHT_JAVA_OPTIONS", "-Xmx4g -Dx=1"), "--version");
+        Ran ran = InstalledScript.in(folder, "21", 0)
+                .run(Map.of("SHELTERWRIGHT_JAVA_OPTIONS", "-Xmx4g -Dx=1"), "--version");
 
         assertThat(ran.outLines()).startsWith("<-Xmx4g>", "<-Dx=1>", "<-cp>").endsWith("<--version>");
     }
@@ -56,15 +56,14 @@ class StartScriptsTest {
     @Test
     @DisabledOnOs(WINDOWS)
     void aJavaThatIsMissingOrTooOldIsSaidInOneSentence() throws Exception {
-        Path script = installed("1.8.0_202", 0);
-        Path java = folder.resolve("a jdk/bin/java");
+        InstalledScript script = InstalledScript.in(folder, "1.8.0_202", 0);
 
-        Ran old = run(script, Map.of());
-        Ran gone = run(script, Map.of("JAVA_HOME", "/no where"));
+        Ran old = script.run(Map.of());
+        Ran gone = script.run(Map.of("JAVA_HOME", "/no where"));
 
         assertThat(old.status()).isEqualTo(3);
         assertThat(old.err())
-                .isEqualTo("shelterwright: " + java
+                .isEqualTo("shelterwright: " + script.java()
                         + " is Java 1.8.0_202; 17 or newer is needed. Set JAVA_HOME to one.\n");
         assertThat(gone.status()).isEqualTo(3);
         assertThat(gone.err())
@@ -143,34 +142,6 @@ class StartScriptsTest {
         assertThat(text.replace("\r\n", "")).doesNotContain("\r", "\n");
         assertThat(matches(Pattern.compile("(?:goto |call :)([a-z_]+)"), batch()))
                 .isSubsetOf(matches(Pattern.compile("^:([a-z_]+)"), batch()));
-    }
-
-    /** A program folder in a path with blanks, with a Java that shows its arguments line by line and ends as told. */
-    private Path installed(String version, int status) throws IOException {
-        Path bin = Files.createDirectories(folder.resolve("some where/bin"));
-        Path java = Files.createDirectories(folder.resolve("a jdk/bin")).resolve("java");
-        Files.writeString(
-                java,
-                "#!/bin/sh\nif [ \"$1\" = -version ]; then echo 'openjdk version \"" + version
-                        + "\" 2022-01-18' >&2; exit 0; fi\nfor one in \"$@\"; do echo \"<$one>\"; done\nexit " + status
-                        + "\n");
-        Path script = Files.copy(FOLDER.resolve("shelterwright"), bin.resolve("shelterwright"));
-        assertThat(java.toFile().setExecutable(true) && script.toFile().setExecutable(true))
-                .isTrue();
-        return script;
-    }
-
-    private Ran run(Path script, Map<String, String> variables, String... arguments) throws Exception {
-        List<String> command = new ArrayList<>(List.of(script.toString()));
-        command.addAll(List.of(arguments));
-        ProcessBuilder builder = new ProcessBuilder(command);
-        builder.environment().remove("SHELTERWRIGHT_JAVA_OPTIONS");
-        builder.environment().put("JAVA_HOME", folder.resolve("a jdk").toString());
-        builder.environment().putAll(variables);
-        Process process = builder.start();
-        String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        String err = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
-        return new Ran(process.waitFor(), out, err);
     }
 
     private static List<String> shell() throws IOException {

@@ -8,7 +8,10 @@ import java.time.Instant;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import org.junit.jupiter.api.BeforeAll;
@@ -22,6 +25,7 @@ import org.testfx.util.WaitForAsyncUtils;
  */
 public abstract class WindowTest {
     private static final int PATIENCE_S = 90;
+    private static final int FRAMES_AT_REST = 3;
 
     /** Types and clicks as a person does. */
     protected final FxRobot robot = new FxRobot();
@@ -78,6 +82,30 @@ public abstract class WindowTest {
             }
             WaitForAsyncUtils.sleep(30, TimeUnit.MILLISECONDS);
         }
+    }
+
+    /** Waits until what is seen stays the same from frame to frame: then no view moves, and everything has its place. */
+    protected static void awaitRest(String what, Supplier<?> seen) {
+        AtomicInteger same = new AtomicInteger();
+        AnimationTimer frames = new AnimationTimer() {
+            private Object before = new Object();
+
+            @Override
+            public void handle(long now) {
+                Object next = seen.get();
+                same.set(next.equals(before) ? same.get() + 1 : 0);
+                before = next;
+            }
+        };
+        onDesk(() -> {
+            frames.start();
+            return null;
+        });
+        await(what, () -> same.get() >= FRAMES_AT_REST);
+        onDesk(() -> {
+            frames.stop();
+            return null;
+        });
     }
 
     /** Keeps a picture of a scene as {@code target/desk/NAME.png}, to be looked at. */

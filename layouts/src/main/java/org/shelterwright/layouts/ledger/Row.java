@@ -16,7 +16,8 @@ import org.shelterwright.catalog.space.Box;
  * @param demand what is there ({@code AT_MOST}) or needed ({@code AT_LEAST}), worst case; {@code null} if not assessed
  * @param nominal the same without uncertainty; {@code null} if not apt
  * @param capacity what is allowed ({@code AT_MOST}) or there ({@code AT_LEAST}); {@code null} if not assessed
- * @param use demand / capacity; {@code null} if not assessed
+ * @param use demand / capacity; where there is no capacity (zero or less), what ranks the row: 0 if it holds, else 1 and the
+ *     excess; {@code null} if not assessed
  * @param unit unit of demand and capacity
  * @param finding one sentence: what, where, by how much, or which datum is missing
  * @param mend one thing that would mend it; {@code null} if met or unknown
@@ -60,6 +61,11 @@ public record Row(
     /** What is left: capacity less demand, below zero if broken; {@code null} if not assessed. */
     public @Nullable Double margin() {
         return demand == null || capacity == null ? null : capacity - demand;
+    }
+
+    /** Demand / capacity, to be told; {@code null} if not assessed, or if there is no capacity of which the demand could be a share. */
+    public @Nullable Double share() {
+        return use == null || capacity == null || capacity <= 0 && use > 0 ? null : use;
     }
 
     /** Whether there is nothing here that the limit could bind; such a row is met. */

@@ -66,7 +66,7 @@ final class LedgerJson {
                 .put("demand", row.demand())
                 .put("nominal", row.nominal())
                 .put("capacity", row.capacity())
-                .put("use", row.use())
+                .put("use", row.share())
                 .put("margin", row.margin())
                 .put("unit", row.unit())
                 .put("verdict", id(row.verdict()))

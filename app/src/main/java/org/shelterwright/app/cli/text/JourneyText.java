@@ -42,7 +42,7 @@ public final class JourneyText {
                     cell.leg().number() + " " + cell.leg().leg().mode().word(),
                     what(scene, cell.units()),
                     row.verdict().word(),
-                    row.use() == null ? "-" : LedgerText.use(row),
+                    LedgerText.use(row),
                     row.title());
         }
         lines.addAll(table.lines());

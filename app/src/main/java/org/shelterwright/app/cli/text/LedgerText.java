@@ -130,10 +130,9 @@ public final class LedgerText {
                 .toList();
     }
 
-    /** Where nothing is allowed there is no share of it; the figure in the row then only ranks it. */
+    /** Where nothing is allowed there is no share of it: more is over. */
     static String use(Row row) {
-        Double capacity = row.capacity();
-        return row.verdict() == Verdict.BROKEN && capacity != null && capacity <= 0 ? "over" : Shown.use(row.use());
+        return row.use() == null ? "-" : row.share() == null ? "over" : Shown.use(row.share());
     }
 
     private static List<String> notes(Row row, Layout layout) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import org.shelterwright.app.cli.terminal.Shown;
 import org.shelterwright.app.cli.terminal.TextTable;
 import org.shelterwright.app.cli.terminal.TextTable.Column;
 import org.shelterwright.app.revision.RevisionWords;
@@ -132,6 +131,6 @@ public final class RevisionText {
     }
 
     private static String verdict(@Nullable Row row) {
-        return row == null ? "-" : row.verdict().word() + (row.use() == null ? "" : " " + Shown.use(row.use()));
+        return row == null ? "-" : row.verdict().word() + (row.use() == null ? "" : " " + LedgerText.use(row));
     }
 }

@@ -1,6 +1,5 @@
 package org.shelterwright.app.desk.file;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -232,7 +231,7 @@ public final class Filing<T> implements AutoCloseable {
         kept = opened.content();
         changedOnDisk.set(false);
         state.set(new OnFile<>(
-                path, opened.fingerprint(), opened.content(), ledger, 0, clock.instant(), readOnly(path, settled)));
+                path, opened.fingerprint(), opened.content(), ledger, 0, clock.instant(), settled.readOnly(path)));
         return settled;
     }
 
@@ -247,21 +246,6 @@ public final class Filing<T> implements AutoCloseable {
 
     private static boolean awaits(Ledger ledger) {
         return ledger.rows().stream().anyMatch(Row::awaited);
-    }
-
-    private static @Nullable String readOnly(@Nullable Path path, Home<?> home) {
-        if (path == null) {
-            return null;
-        }
-        if (!home.claimed()) {
-            return path.getFileName() + " is open in another window (" + Claim.holder(path)
-                    + "). Here it can be looked at, and saved under another name.";
-        }
-        Path folder = path.toAbsolutePath().getParent();
-        if (!Files.isWritable(path) || folder == null || !Files.isWritable(folder)) {
-            return path.getFileName() + " may not be written to. It can be saved under another name.";
-        }
-        return null;
     }
 
     private void keepUnsaved() {

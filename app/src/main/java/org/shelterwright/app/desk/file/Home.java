@@ -45,6 +45,23 @@ record Home<T>(Unsaved<T> unsaved, @Nullable Claim claim, Optional<Unsaved.Found
         return claim != null;
     }
 
+    /** Why a file must not be written to from here; {@code null} if it may, or without one. */
+    @Nullable
+    String readOnly(@Nullable Path file) {
+        if (file == null) {
+            return null;
+        }
+        if (!claimed()) {
+            return file.getFileName() + " is open in another window (" + Claim.holder(file)
+                    + "). Here it can be looked at, and saved under another name.";
+        }
+        Path folder = file.toAbsolutePath().getParent();
+        if (!Files.isWritable(file) || folder == null || !Files.isWritable(folder)) {
+            return file.getFileName() + " may not be written to. It can be saved under another name.";
+        }
+        return null;
+    }
+
     Home<T> withoutFound() {
         return found.isEmpty() ? this : new Home<>(unsaved, claim, Optional.empty());
     }

@@ -6,24 +6,19 @@ import java.util.List;
 import java.util.Optional;
 import org.shelterwright.app.desk.ask.Person;
 import org.shelterwright.app.desk.ask.Questions;
-import org.shelterwright.app.desk.session.Session;
-import org.shelterwright.layouts.edit.AcceptRow;
-import org.shelterwright.layouts.edit.Edit;
-import org.shelterwright.layouts.edit.WithdrawAcceptance;
 import org.shelterwright.layouts.layout.Acceptance;
-import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
 
 /** Accepts findings with a name, a date and a reason, and takes that back. Needs no window. */
 final class Acceptances {
-    private final Session session;
+    private final Judged judged;
     private final Questions questions;
     private final Person person;
     private final Clock clock;
 
-    Acceptances(Session session, Questions questions, Person person, Clock clock) {
-        this.session = session;
+    Acceptances(Judged judged, Questions questions, Person person, Clock clock) {
+        this.judged = judged;
         this.questions = questions;
         this.person = person;
         this.clock = clock;
@@ -40,13 +35,9 @@ final class Acceptances {
     }
 
     Optional<String> withdrawalObstacle(List<Row> rows) {
-        return rows.stream().anyMatch(row -> accepted(row).isPresent())
+        return rows.stream().anyMatch(row -> judged.accepted(row).isPresent())
                 ? Optional.empty()
                 : Optional.of("Nobody has accepted this row.");
-    }
-
-    Optional<Acceptance> accepted(Row row) {
-        return session.now().layout().acceptance(row.limit(), row.units());
     }
 
     /** Asks for name and reason, then accepts the rows as one change. */
@@ -63,24 +54,20 @@ final class Acceptances {
                 "",
                 "Accept",
                 typed -> typed.isBlank() ? Optional.of("A reason is needed.") : Optional.empty());
-        reason.ifPresent(words -> apply(
+        reason.ifPresent(words -> judged.accept(
                 "Accept " + rows.get(0).title(),
                 rows.stream()
-                        .<Edit>map(row -> new AcceptRow(new Acceptance(
+                        .map(row -> new Acceptance(
                                 row.limit(),
                                 row.units(),
                                 words,
                                 by.get(),
-                                LocalDate.now(clock).toString())))
+                                LocalDate.now(clock).toString()))
                         .toList()));
     }
 
     void withdraw(List<Row> rows) {
-        apply(
-                "Accept " + rows.get(0).title() + " no more",
-                rows.stream()
-                        .<Edit>map(row -> new WithdrawAcceptance(row.limit(), row.units()))
-                        .toList());
+        judged.withdraw("Accept " + rows.get(0).title() + " no more", rows);
     }
 
     private Optional<String> name() {
@@ -93,13 +80,5 @@ final class Acceptances {
                 typed -> typed.isBlank() ? Optional.of("A name is needed.") : Optional.empty());
         name.ifPresent(person::call);
         return name;
-    }
-
-    private void apply(String name, List<Edit> edits) {
-        Layout layout = session.now().history().current();
-        for (Edit edit : edits) {
-            layout = edit.apply(layout);
-        }
-        session.apply(name, layout);
     }
 }

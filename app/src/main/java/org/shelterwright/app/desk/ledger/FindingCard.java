@@ -19,8 +19,7 @@ import org.shelterwright.layouts.ledger.Verdict;
 /** The finding that is looked at: what, where, by how much, what would mend it, and where the limit comes from. */
 final class FindingCard extends VBox {
     private final Commands commands;
-    private final String orders;
-    private final boolean acceptable;
+    private final Naming naming;
     private final Sign sign;
     private final Label head = new Label();
     private final Label finding = text("");
@@ -31,15 +30,10 @@ final class FindingCard extends VBox {
     private final Button show;
     private final Button accept;
 
-    /**
-     * @param orders how the ids of its commands begin
-     * @param acceptable whether rows can be accepted with a reason
-     */
-    FindingCard(Commands commands, Theme theme, String orders, boolean acceptable) {
+    FindingCard(Commands commands, Theme theme, Naming naming) {
         super(5);
         this.commands = commands;
-        this.orders = orders;
-        this.acceptable = acceptable;
+        this.naming = naming;
         sign = new Sign(theme, Verdict.MET);
         show = order("show-place", "Show place");
         accept = order("accept", "Accept with a reason");
@@ -74,12 +68,11 @@ final class FindingCard extends VBox {
         write(source, "Source: " + row.source().text());
         write(accepted, acceptance.map(Acceptance::sentence).orElse(""));
         show.setDisable(row.units().isEmpty() && row.place() == null);
-        show.setText(
-                show.isDisabled() ? acceptable ? "Concerns the whole layout" : "Concerns the whole leg" : "Show place");
+        show.setText(show.isDisabled() ? "Concerns " + naming.whole() : "Show place");
         boolean taken = acceptance.isPresent();
         accept.setText(taken ? "Accept no more" : "Accept with a reason");
         accept.setOnAction(event -> run(taken ? "withdraw" : "accept"));
-        accept.setVisible(acceptable && (row.verdict() == Verdict.BROKEN || row.verdict() == Verdict.NOT_ASSESSED));
+        accept.setVisible(row.verdict() == Verdict.BROKEN || row.verdict() == Verdict.NOT_ASSESSED);
         accept.setManaged(accept.isVisible());
     }
 
@@ -91,7 +84,7 @@ final class FindingCard extends VBox {
     }
 
     private void run(String command) {
-        commands.byId(orders + command).map(Command::id).ifPresent(commands::run);
+        commands.byId(naming.prefix() + command).map(Command::id).ifPresent(commands::run);
     }
 
     private static Label text(String style) {

@@ -17,12 +17,6 @@ public final class FindingSteps {
         this.session = session;
     }
 
-    /** The finding that is looked at, if the ledger still has it. */
-    public Optional<Row> current() {
-        Finding looked = session.selection().finding().get();
-        return looked == null ? Optional.empty() : looked.in(session.now().ledger());
-    }
-
     /** Why there is no finding to go to; empty if there is one. */
     public Optional<String> obstacle() {
         return findings().isEmpty() ? Optional.of("Every limit is met with room to spare.") : Optional.empty();

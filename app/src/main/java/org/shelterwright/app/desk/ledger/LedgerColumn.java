@@ -1,53 +1,58 @@
 package org.shelterwright.app.desk.ledger;
 
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.shelterwright.app.desk.command.Command;
+import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.desk.ask.Person;
+import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.command.Commands;
-import org.shelterwright.app.desk.session.Finding;
 import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Row;
-import org.shelterwright.layouts.ledger.Verdict;
 
-/** A ledger column of what is no layout, such as a leg of a journey: the same lines and card, without acceptances. */
+/** A ledger column: its lines, and the card of the finding that is looked at. */
 public final class LedgerColumn {
     private final Judged judged;
-    private final Supplier<String> title;
+    private final Naming naming;
     private final VerdictChips chips;
     private final ListView<Line> list = new ListView<>();
     private final FindingCard card;
-    private final Label head = new Label();
     private final VBox node;
+    private final Button order = new Button();
+    private final Label title = new Label();
+    private LedgerLines lines;
+    private Ledger before;
     private Shown shown = Shown.USUAL;
     private boolean filling;
 
-    /**
-     * @param prefix how the ids of its commands begin, with a point at the end
-     * @param title what it is the ledger of
-     */
-    public LedgerColumn(Judged judged, Commands commands, Theme theme, String prefix, Supplier<String> title) {
+    /** @param person who accepts rows */
+    public LedgerColumn(
+            Judged judged, Naming naming, Commands commands, Questions questions, Person person, Theme theme) {
         this.judged = judged;
-        this.title = title;
-        chips = new VerdictChips(theme, verdict -> {
-            shown = shown.toggled(verdict);
-            refresh();
-        });
-        card = new FindingCard(commands, theme, prefix, false);
-        add(commands, prefix);
+        this.naming = naming;
+        before = judged.saved();
+        lines = new LedgerLines(before);
+        chips = new VerdictChips(theme, verdict -> show(shown.toggled(verdict)));
+        card = new FindingCard(commands, theme, naming);
+        Acceptances acceptances = new Acceptances(judged, questions, person, Clock.system(ZoneId.systemDefault()));
+        new LedgerCommands(this, judged, acceptances, naming).addTo(commands);
         node = build(theme);
-        judged.onChange(this::refresh);
+        judged.onRows(this::refresh);
+        judged.onLook(this::follow);
         refresh();
     }
 
@@ -55,43 +60,21 @@ public final class LedgerColumn {
         return node;
     }
 
-    private void add(Commands commands, String prefix) {
-        List<String> words = List.of("ledger", "limit");
-        commands.add(new Command(
-                prefix + "next-finding",
-                "Next finding of the journey",
-                words,
-                List.of(),
-                this::none,
-                () -> judged.step(1)));
-        commands.add(new Command(
-                prefix + "previous-finding",
-                "Previous finding of the journey",
-                words,
-                List.of(),
-                this::none,
-                () -> judged.step(-1)));
-        commands.add(new Command(
-                prefix + "show-place",
-                "Show the place of the finding of the journey",
-                words,
-                List.of(),
-                () -> current().isPresent() ? Optional.empty() : Optional.of("Choose a row of the ledger first."),
-                () -> current().ifPresent(judged::show)));
-        commands.add(new Command(
-                prefix + "go", "Go to the ledger of the journey", words, List.of(), Optional::empty, this::takeFocus));
+    Shown shown() {
+        return shown;
     }
 
-    private Optional<String> none() {
-        boolean any = judged.ledger().rows().stream().anyMatch(row -> row.verdict() != Verdict.MET);
-        return any ? Optional.empty() : Optional.of("Every limit of this leg is met with room to spare.");
+    void show(Shown other) {
+        shown = other;
+        refresh();
     }
 
-    private Optional<Row> current() {
-        return judged.finding().flatMap(finding -> finding.in(judged.ledger()));
+    /** Rows of the line that is looked at. */
+    List<Row> looked() {
+        return entry().map(entry -> entry.group().rows()).orElse(List.of());
     }
 
-    private void takeFocus() {
+    void takeFocus() {
         list.requestFocus();
         if (list.getSelectionModel().isEmpty()) {
             list.getSelectionModel().selectFirst();
@@ -99,15 +82,17 @@ public final class LedgerColumn {
     }
 
     private VBox build(Theme theme) {
-        head.getStyleClass().add("title");
+        title.getStyleClass().add("title");
+        order.getStyleClass().add("order");
+        order.setOnAction(event -> show(shown.bySubject(!shown.bySubject())));
         HBox gap = new HBox();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox first = new HBox(8, head, gap);
-        first.setAlignment(Pos.CENTER_LEFT);
-        VBox top = new VBox(6, first, chips.node());
+        HBox head = new HBox(8, title, gap, order);
+        head.setAlignment(Pos.CENTER_LEFT);
+        FlowPane filter = chips.node();
+        VBox top = new VBox(6, head, filter);
         top.setPadding(new Insets(12, 18, 8, 18));
-        list.setId("leg-ledger-list");
-        list.setAccessibleText("Ledger of the leg");
+        list.setId(naming.list());
         list.setFixedCellSize(theme.sized(RowPane.HEIGHT));
         theme.onChange(() -> {
             list.setFixedCellSize(theme.sized(RowPane.HEIGHT));
@@ -115,11 +100,7 @@ public final class LedgerColumn {
         });
         list.setCellFactory(view -> new LineCell(theme, judged::closeShare));
         list.setPlaceholder(new Label("No row of this kind."));
-        list.getSelectionModel().selectedItemProperty().addListener((observable, before, line) -> {
-            if (!filling && line instanceof Line.Entry entry) {
-                judged.look(entry.finding());
-            }
-        });
+        list.getSelectionModel().selectedItemProperty().addListener((observable, before, line) -> look(line));
         list.setOnMouseClicked(event -> choose());
         list.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
             if (event.getCode() == KeyCode.ENTER) {
@@ -136,20 +117,30 @@ public final class LedgerColumn {
     }
 
     private void refresh() {
-        Ledger ledger = judged.ledger();
-        head.setText(title.get());
-        chips.show(ledger, shown.only());
-        List<Line> fresh = new LedgerLines(judged.saved()).lines(ledger, row -> false, shown);
-        filling = true;
-        if (!list.getItems().equals(fresh)) {
-            list.getItems().setAll(fresh);
+        if (before != judged.saved()) {
+            before = judged.saved();
+            lines = new LedgerLines(before);
         }
-        Optional<Finding> looked = judged.finding();
-        Optional<Line.Entry> entry = looked.flatMap(finding -> fresh.stream()
-                .flatMap(line -> Line.entry(line).stream())
-                .filter(one -> one.holds(finding))
-                .findFirst());
-        int index = entry.map(fresh::indexOf).orElse(-1);
+        Ledger ledger = judged.ledger();
+        List<Line> fresh = lines.lines(ledger, row -> judged.accepted(row).isPresent(), shown);
+        title.setText(judged.title());
+        list.setAccessibleText(judged.title());
+        chips.show(ledger, shown.only());
+        order.setText(shown.bySubject() ? "by subject" : "tightest first");
+        order.setAccessibleText(shown.bySubject() ? "Put the tightest rows first" : "Put rows together by subject");
+        if (!list.getItems().equals(fresh)) {
+            filling = true;
+            list.getItems().setAll(fresh);
+            filling = false;
+        }
+        follow();
+    }
+
+    /** Selects the line of the finding that is looked at, and fills its card. */
+    private void follow() {
+        Optional<Line.Entry> entry = entry();
+        filling = true;
+        int index = entry.map(list.getItems()::indexOf).orElse(-1);
         if (index < 0) {
             list.getSelectionModel().clearSelection();
         } else if (list.getSelectionModel().getSelectedIndex() != index) {
@@ -158,7 +149,22 @@ public final class LedgerColumn {
             list.scrollTo(Math.max(0, index - 2));
         }
         filling = false;
-        card.show(entry, Optional.empty());
+        card.show(entry, entry.flatMap(one -> judged.accepted(one.row())));
+    }
+
+    /** The line of the finding that is looked at. */
+    private Optional<Line.Entry> entry() {
+        return judged.finding()
+                .flatMap(finding -> list.getItems().stream()
+                        .flatMap(line -> Line.entry(line).stream())
+                        .filter(entry -> entry.holds(finding))
+                        .findFirst());
+    }
+
+    private void look(@Nullable Line line) {
+        if (!filling && line instanceof Line.Entry entry) {
+            judged.look(entry.finding());
+        }
     }
 
     private void choose() {
@@ -166,8 +172,7 @@ public final class LedgerColumn {
         if (line instanceof Line.Entry entry) {
             judged.show(entry.row());
         } else if (line instanceof Line.More) {
-            shown = shown.withAllMet();
-            refresh();
+            show(shown.withAllMet());
         }
     }
 }

@@ -1,5 +1,6 @@
 package org.shelterwright.app.desk.menu;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
@@ -30,10 +31,12 @@ public final class CommandList {
     private final Reach reach;
     private final List<String> ids;
     private final ContextMenu menu = new ContextMenu();
+    private final List<HBox> lines = new ArrayList<>();
 
     private CommandList(Reach reach, List<String> ids) {
         this.reach = reach;
         this.ids = List.copyOf(ids);
+        menu.setOnShown(event -> widen());
     }
 
     /**
@@ -51,8 +54,16 @@ public final class CommandList {
             menu.hide();
             return;
         }
+        lines.clear();
         menu.getItems().setAll(ids.stream().flatMap(id -> item(id).stream()).toList());
         menu.show(button, Side.BOTTOM, 0, 4);
+    }
+
+    /** All lines are as wide as the widest, so that their keys stand below each other. */
+    private void widen() {
+        double widest =
+                lines.stream().mapToDouble(line -> line.prefWidth(-1)).max().orElse(0);
+        lines.forEach(line -> line.setMinWidth(widest));
     }
 
     private Optional<MenuItem> item(String id) {
@@ -93,6 +104,7 @@ public final class CommandList {
         line.setMinWidth(220);
         line.setAccessibleText(reach.named(command)
                 + obstacle.map(why -> ". Cannot be done now: " + why).orElse(""));
+        lines.add(line);
         return line;
     }
 }

@@ -1,7 +1,6 @@
 package org.shelterwright.app.desk.search;
 
 import java.util.List;
-import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -15,7 +14,6 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
-import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.style.Icon;
@@ -27,7 +25,6 @@ import org.shelterwright.solver.fit.FitResult;
 
 /** The search strip below the view: one line until something is searched for. */
 public final class SearchPart {
-    private static final List<String> LETTERS = List.of("A", "B", "C");
     private static final double HEIGHT = 196;
     private static final double MOST_HEIGHT = 240;
 
@@ -62,32 +59,7 @@ public final class SearchPart {
         keepIdea.setSelected(true);
         tried.setId("search-moves");
         build();
-        commands.add(new Command(
-                "search.start",
-                "Search for places",
-                List.of("fit", "solve", "find"),
-                List.of("F7"),
-                search::obstacle,
-                this::start));
-        commands.add(new Command(
-                "search.stop",
-                "Stop the search and keep the best",
-                List.of("end"),
-                List.of("Shift+F7"),
-                () -> search.stand().get().running() ? Optional.empty() : Optional.of("No search is going on."),
-                search::stop));
-        commands.add(new Command(
-                "search.put-away",
-                "Put away what the search found",
-                List.of("close", "clear"),
-                List.of(),
-                () -> search.stand().get().running()
-                        ? Optional.of("A search is going on. Stop it first.")
-                        : search.stand().get().idle() ? Optional.of("Nothing was searched for yet.") : Optional.empty(),
-                search::forget));
-        for (int i = 0; i < LETTERS.size(); i++) {
-            commands.add(adoption(i));
-        }
+        new SearchCommands(search, this::start, this::adopt).addTo(commands);
         search.stand().addListener((observable, before, now) -> show(now));
         arrange(true);
         show(search.stand().get());
@@ -97,26 +69,12 @@ public final class SearchPart {
         return node;
     }
 
-    private Command adoption(int index) {
-        String letter = LETTERS.get(index);
-        return new Command(
-                "search.take-" + letter.toLowerCase(java.util.Locale.ROOT),
-                "Take over layout " + letter,
-                List.of("adopt", "search"),
-                List.of(),
-                () -> index < options().size()
-                        ? Optional.empty()
-                        : Optional.of("The search has found no layout " + letter + "."),
-                () -> adopt(index));
-    }
-
     private List<FitOption> options() {
-        FitResult result = search.stand().get().result();
-        return result == null ? List.of() : result.options();
+        return search.stand().get().options();
     }
 
     private void adopt(int index) {
-        search.adopt(options().get(index), LETTERS.get(index)).ifPresent(words::setText);
+        search.adopt(options().get(index), SearchCommands.LETTERS.get(index)).ifPresent(words::setText);
     }
 
     private void start() {
@@ -159,6 +117,7 @@ public final class SearchPart {
         middle.setPrefWidth(190);
         Label offered = new Label("Truly different layouts");
         offered.getStyleClass().add("second");
+        offered.setWrapText(true);
         Button away = new Button("Put away");
         away.getStyleClass().add("order");
         away.setId("search-put-away");
@@ -264,17 +223,17 @@ public final class SearchPart {
             wishes.setText(mm(last.best().soft()));
         }
         curve.show(steps);
-        words.setText(sentence(stand));
+        words.setText(stand.sentence());
         if (drawn != stand.result()) {
             drawn = stand.result();
             cards.getChildren().clear();
             List<FitOption> options = options();
-            for (int i = 0; i < Math.min(options.size(), LETTERS.size()); i++) {
+            for (int i = 0; i < Math.min(options.size(), SearchCommands.LETTERS.size()); i++) {
                 int index = i;
                 FitOption option = options.get(i);
                 cards.getChildren()
                         .add(new OptionCard(
-                                LETTERS.get(i),
+                                SearchCommands.LETTERS.get(i),
                                 session.checker().scene(option.layout()),
                                 option.ledger(),
                                 theme,
@@ -285,23 +244,5 @@ public final class SearchPart {
 
     private static String mm(long micrometres) {
         return micrometres == 0 ? "nothing" : Numerals.of(micrometres / 1000.0, 0) + Numerals.GAP + "mm";
-    }
-
-    private static String sentence(Stand stand) {
-        FitResult result = stand.result();
-        if (stand.failure() != null) {
-            return stand.failure();
-        }
-        if (stand.running()) {
-            return "What is found is shown here after a full check. Work can go on meanwhile.";
-        }
-        if (result == null) {
-            return "Pinned units stay where they are. Nothing changes on the desk until a layout is taken over.";
-        }
-        if (result.options().isEmpty()) {
-            return "Nothing could be placed.";
-        }
-        var whyNot = result.whyNot();
-        return whyNot == null ? "" : String.join(" ", whyNot.reasons()) + " " + String.join(" ", whyNot.relaxations());
     }
 }

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.solver.fit.FitOption;
 import org.shelterwright.solver.fit.FitProgress;
 import org.shelterwright.solver.fit.FitResult;
 
@@ -33,6 +34,29 @@ record Stand(
     /** Whether there is nothing to show of a search. */
     boolean idle() {
         return !running && result == null && failure == null;
+    }
+
+    /** The layouts that were found; none before the search has ended. */
+    List<FitOption> options() {
+        return result == null ? List.of() : result.options();
+    }
+
+    /** What is said of it beside the orders; empty if what is shown says all. */
+    String sentence() {
+        if (failure != null) {
+            return failure;
+        }
+        if (running) {
+            return "What is found is shown here after a full check. Work can go on meanwhile.";
+        }
+        if (result == null) {
+            return "Pinned units stay where they are. Nothing changes on the desk until a layout is taken over.";
+        }
+        if (result.options().isEmpty()) {
+            return "Nothing could be placed.";
+        }
+        var whyNot = result.whyNot();
+        return whyNot == null ? "" : String.join(" ", whyNot.reasons()) + " " + String.join(" ", whyNot.relaxations());
     }
 
     static Stand started(long seed) {

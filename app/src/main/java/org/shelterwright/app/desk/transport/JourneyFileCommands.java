@@ -2,8 +2,6 @@ package org.shelterwright.app.desk.transport;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -18,13 +16,13 @@ import org.shelterwright.app.desk.ask.Person;
 import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.file.DocumentTalk;
 import org.shelterwright.app.desk.file.Filing;
 import org.shelterwright.app.desk.file.FilingTalk;
 import org.shelterwright.app.desk.file.OnFile;
 import org.shelterwright.app.desk.file.OpenedFile;
 import org.shelterwright.app.desk.work.Work;
 import org.shelterwright.app.journey.JourneyReport;
-import org.shelterwright.app.sheet.Particulars;
 import org.shelterwright.layouts.file.Fingerprint;
 import org.shelterwright.layouts.file.OpenedJourney;
 
@@ -185,21 +183,12 @@ final class JourneyFileCommands {
 
     private void documents() {
         JourneyStanding now = session.now().orElseThrow();
-        questions.folder("Folder for the documents of the journey").ifPresent(folder -> {
-            Particulars draft = Particulars.draft(LocalDate.now(ZoneId.systemDefault()));
-            Particulars particulars = new Particulars(
-                    draft.owner(),
-                    person.name().orElse(draft.createdBy()),
-                    draft.approvedBy(),
-                    draft.revision(),
-                    draft.date());
-            work.start(
-                    "Writing documents",
-                    () -> new JourneyReport(workshop.version().line())
-                            .write(now.scene(), now.ledger(), List.of(), particulars, folder),
-                    written -> told.accept(written.size() + " documents were written to " + folder + "."),
-                    failure -> questions.tell("The documents were not written", FailureWords.of(failure)));
-        });
+        new DocumentTalk(questions, work, person, told)
+                .write(
+                        "Folder for the documents of the journey",
+                        (particulars, folder) -> new JourneyReport(
+                                        workshop.version().line())
+                                .write(now.scene(), now.ledger(), List.of(), particulars, folder));
     }
 
     private Optional<String> none() {

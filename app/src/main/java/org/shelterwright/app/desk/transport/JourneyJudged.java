@@ -3,15 +3,22 @@ package org.shelterwright.app.desk.transport;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.ledger.Judged;
 import org.shelterwright.app.desk.session.Finding;
+import org.shelterwright.layouts.layout.Acceptance;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.rules.Figure;
+import org.shelterwright.layouts.transport.Journey;
+import org.shelterwright.layouts.transport.edit.AcceptLegRow;
+import org.shelterwright.layouts.transport.edit.JourneyEdit;
+import org.shelterwright.layouts.transport.edit.WithdrawLegAcceptance;
 import org.shelterwright.layouts.transport.scene.JourneyScene;
 
 /** The rows of the leg that is looked at. Going from finding to finding leads through all legs. Needs no window. */
@@ -25,6 +32,11 @@ final class JourneyJudged implements Judged {
     JourneyJudged(JourneySession session, Supplier<@Nullable Ledger> saved) {
         this.session = session;
         this.saved = saved;
+    }
+
+    @Override
+    public String title() {
+        return session.leg().map(leg -> "Ledger of leg " + leg.number()).orElse("Ledger");
     }
 
     @Override
@@ -78,6 +90,31 @@ final class JourneyJudged implements Judged {
     }
 
     @Override
+    public Optional<String> obstacle() {
+        boolean any = session.now().stream()
+                .flatMap(now -> now.ledger().legs().stream())
+                .anyMatch(leg -> !open(leg.ledger()).isEmpty());
+        return any
+                ? Optional.empty()
+                : Optional.of(
+                        session.now().isPresent()
+                                ? "Every limit of the journey is met with room to spare."
+                                : "No journey is open.");
+    }
+
+    @Override
+    public void worst() {
+        session.now()
+                .map(JourneyStanding::ledger)
+                .ifPresent(ledger -> open(ledger.all()).stream()
+                        .findFirst()
+                        .ifPresent(row -> ledger.legs().stream()
+                                .filter(leg -> leg.ledger().rows().contains(row))
+                                .findFirst()
+                                .ifPresent(leg -> lookAt(leg.number(), row))));
+    }
+
+    @Override
     public void step(int by) {
         session.now().ifPresent(now -> {
             Focus focus = session.focus().get();
@@ -95,11 +132,15 @@ final class JourneyJudged implements Judged {
                 next = by > 0 ? 0 : here.size() - 1;
             }
             if (next >= 0 && next < here.size()) {
-                int number = leg;
-                Row row = here.get(next);
-                session.look(before -> focused(before.onLeg(number, now.scene()), row, now.scene()));
+                lookAt(leg, here.get(next));
             }
         });
+    }
+
+    private void lookAt(int leg, Row row) {
+        session.now()
+                .map(JourneyStanding::scene)
+                .ifPresent(scene -> session.look(before -> focused(before.onLeg(leg, scene), row, scene)));
     }
 
     private static List<Row> open(Ledger ledger) {
@@ -109,8 +150,37 @@ final class JourneyJudged implements Judged {
     }
 
     @Override
-    public void onChange(Runnable action) {
+    public Optional<Acceptance> accepted(Row row) {
+        return session.leg().flatMap(leg -> leg.leg().acceptance(row.limit(), row.units()));
+    }
+
+    @Override
+    public void accept(String name, List<Acceptance> given) {
+        apply(name, leg -> given.stream().map(one -> new AcceptLegRow(leg, one)));
+    }
+
+    @Override
+    public void withdraw(String name, List<Row> rows) {
+        apply(name, leg -> rows.stream().map(row -> new WithdrawLegAcceptance(leg, row.limit(), row.units())));
+    }
+
+    private void apply(String name, Function<String, Stream<? extends JourneyEdit>> edits) {
+        String leg = session.leg().orElseThrow().leg().id();
+        Journey journey = session.now().orElseThrow().history().current().journey();
+        for (JourneyEdit edit : edits.apply(leg).toList()) {
+            journey = edit.apply(journey);
+        }
+        session.apply(name, journey);
+    }
+
+    /** Another leg has other rows. */
+    @Override
+    public void onRows(Runnable action) {
         session.standing().addListener((observable, before, now) -> action.run());
         session.focus().addListener((observable, before, now) -> action.run());
     }
+
+    /** What is looked at is told with the rows. */
+    @Override
+    public void onLook(Runnable action) {}
 }

@@ -25,6 +25,8 @@ import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.file.OnFile;
 import org.shelterwright.app.desk.ledger.LedgerColumn;
+import org.shelterwright.app.desk.ledger.LedgerCommands;
+import org.shelterwright.app.desk.ledger.Naming;
 import org.shelterwright.app.desk.space.SpacePart;
 import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.app.desk.work.Work;
@@ -39,6 +41,8 @@ public final class JourneyPart {
     /** What the orders of the frame mean on this page. */
     public static final Map<String, String> INSTEAD = instead();
 
+    private static final Naming LEDGER =
+            new Naming("journey.", " of the journey", "leg-ledger-list", "the whole leg", false);
     private static final double PIECE_SHARE = 0.5;
 
     private final JourneySession session;
@@ -91,13 +95,7 @@ public final class JourneyPart {
         stand.node().maxHeightProperty().bind(left.heightProperty().multiply(PIECE_SHARE));
         strip = new LoadSearchPart(session, search, commands, theme).node();
         ledger = new LedgerColumn(
-                        new JourneyJudged(session, this::savedRows),
-                        commands,
-                        theme,
-                        "journey.",
-                        () -> session.leg()
-                                .map(leg -> "Ledger of leg " + leg.number())
-                                .orElse("Ledger"))
+                        new JourneyJudged(session, this::savedRows), LEDGER, commands, questions, person, theme)
                 .node();
         middle = new StackPane();
         session.standing().addListener((observable, before, now) -> {
@@ -228,10 +226,7 @@ public final class JourneyPart {
         ids.put("desk.history", "journey.history");
         ids.put("search.start", "journey.search");
         ids.put("search.stop", "journey.search-stop");
-        ids.put("ledger.next-finding", "journey.next-finding");
-        ids.put("ledger.previous-finding", "journey.previous-finding");
-        ids.put("ledger.show-place", "journey.show-place");
-        ids.put("ledger.go", "journey.go");
+        LedgerCommands.ids().forEach(one -> ids.put("ledger." + one, "journey." + one));
         Map<String, String> ways = Map.of("front", "forward", "rear", "rearward", "left", "left", "right", "right");
         ways.forEach((face, way) -> {
             ids.put("edit.move-" + face, "journey.nudge-" + way);

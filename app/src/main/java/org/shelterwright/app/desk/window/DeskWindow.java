@@ -29,7 +29,9 @@ import org.shelterwright.app.desk.file.OnFile;
 import org.shelterwright.app.desk.file.OpenedFile;
 import org.shelterwright.app.desk.inside.InsideDesk;
 import org.shelterwright.app.desk.inside.InsidePart;
-import org.shelterwright.app.desk.ledger.LedgerPart;
+import org.shelterwright.app.desk.ledger.JudgedLayout;
+import org.shelterwright.app.desk.ledger.LedgerColumn;
+import org.shelterwright.app.desk.ledger.Naming;
 import org.shelterwright.app.desk.list.ListPart;
 import org.shelterwright.app.desk.menu.Reach;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
@@ -233,8 +235,8 @@ public final class DeskWindow {
     }
 
     private FitOutPage fitOut() {
-        LedgerPart ledger = new LedgerPart(
-                session, commands, questions, person, theme, filing.state().map(OnFile::ledger));
+        JudgedLayout judged = new JudgedLayout(session, filing.state().map(OnFile::ledger));
+        LedgerColumn ledger = new LedgerColumn(judged, Naming.OF_LAYOUT, commands, questions, person, theme);
         UnitPart unit = new UnitPart(session, commands);
         return new FitOutPage(
                 new ListPart(session, commands, this::items).node(),

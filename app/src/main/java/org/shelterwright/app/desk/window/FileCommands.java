@@ -1,8 +1,6 @@
 package org.shelterwright.app.desk.window;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -18,6 +16,7 @@ import org.shelterwright.app.desk.ask.Person;
 import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.file.DocumentTalk;
 import org.shelterwright.app.desk.file.Filing;
 import org.shelterwright.app.desk.file.FilingTalk;
 import org.shelterwright.app.desk.file.OnFile;
@@ -26,7 +25,6 @@ import org.shelterwright.app.desk.preferences.PreferencesFile;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.session.Standing;
 import org.shelterwright.app.desk.work.Work;
-import org.shelterwright.app.sheet.Particulars;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
@@ -182,21 +180,12 @@ final class FileCommands {
     }
 
     private void documents() {
-        questions.folder("Folder for the documents").ifPresent(folder -> {
-            Standing now = session.now();
-            Particulars draft = Particulars.draft(LocalDate.now(ZoneId.systemDefault()));
-            Particulars particulars = new Particulars(
-                    draft.owner(),
-                    person.name().orElse(draft.createdBy()),
-                    draft.approvedBy(),
-                    draft.revision(),
-                    draft.date());
-            work.start(
-                    "Writing documents",
-                    () -> workshop.documents().write(now.scene(), settled(now), particulars, folder),
-                    written -> told.accept(written.size() + " documents were written to " + folder + "."),
-                    failure -> questions.tell("The documents were not written", FailureWords.of(failure)));
-        });
+        Standing now = session.now();
+        new DocumentTalk(questions, work, person, told)
+                .write(
+                        "Folder for the documents",
+                        (particulars, folder) ->
+                                workshop.documents().write(now.scene(), settled(now), particulars, folder));
     }
 
     /** The full ledger, also where part of it is still being worked out. */

@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.app.TestLayout;
@@ -144,7 +145,7 @@ class LedgerLinesTest {
 
         acceptances.accept(List.of(row));
 
-        assertThat(acceptances.accepted(row))
+        assertThat(judged().accepted(row))
                 .contains(new Acceptance(
                         row.limit(), row.units(), "Maker asked, answer due in May.", "M. Varn", "2026-03-01"));
         assertThat(person.name()).contains("M. Varn");
@@ -155,7 +156,7 @@ class LedgerLinesTest {
         assertThat(first(Verdict.NOT_ASSESSED)).as("it is still shown as it is").isNotNull();
 
         acceptances.withdraw(List.of(row));
-        assertThat(acceptances.accepted(row)).isEmpty();
+        assertThat(judged().accepted(row)).isEmpty();
     }
 
     @Test
@@ -177,7 +178,7 @@ class LedgerLinesTest {
 
         acceptances.accept(List.of(row));
 
-        assertThat(acceptances.accepted(row)).isEmpty();
+        assertThat(judged().accepted(row)).isEmpty();
         assertThat(session.now().history().canUndo()).isFalse();
     }
 
@@ -192,7 +193,11 @@ class LedgerLinesTest {
 
     private Acceptances acceptances(ScriptedQuestions questions, Person person) {
         return new Acceptances(
-                session, questions, person, Clock.fixed(Instant.parse("2026-03-01T12:00:00Z"), ZoneOffset.UTC));
+                judged(), questions, person, Clock.fixed(Instant.parse("2026-03-01T12:00:00Z"), ZoneOffset.UTC));
+    }
+
+    private Judged judged() {
+        return new JudgedLayout(session, new SimpleObjectProperty<>(LEDGER));
     }
 
     private static List<Line> lines(Shown shown) {

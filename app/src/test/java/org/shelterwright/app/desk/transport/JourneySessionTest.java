@@ -11,6 +11,7 @@ import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.catalog.space.QuarterTurn;
+import org.shelterwright.layouts.layout.Acceptance;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.transport.edit.PutStand;
@@ -116,6 +117,46 @@ class JourneySessionTest {
         assertThat(sheet.takeOff()).isEmpty();
         assertThat(sheet.placed()).isEmpty();
         assertThat(sheet.takeOff()).contains("It stands on no car of this leg.");
+    }
+
+    @Test
+    void aRowOfALegIsAcceptedAndThatIsTakenBackEachAsOneStep() {
+        JourneyJudged judged = new JourneyJudged(session, () -> null);
+        session.apply(new PutStand("wagon-1", "river-post", Pose.at(Point.ofMm(-2_000, 160, 0))));
+        Row row = judged.ledger().rows().get(0);
+        assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
+        Acceptance given = new Acceptance(row.limit(), row.units(), "Asked.", "P. Planner", "2026-03-01");
+
+        judged.accept("Accept it", List.of(given));
+        assertThat(judged.accepted(row)).contains(given);
+        assertThat(now().journey().leg("rail").orElseThrow().acceptances()).containsExactly(given);
+        assertThat(judged.ledger().rows()).as("it is shown as it is").contains(row);
+        session.look(focus -> focus.onLeg(1, now().scene()));
+        assertThat(judged.accepted(row)).as("on another leg").isEmpty();
+        session.look(focus -> focus.onLeg(2, now().scene()));
+
+        judged.withdraw("Accept it no more", List.of(row));
+        assertThat(judged.accepted(row)).isEmpty();
+        assertThat(now().history().undoNames()).startsWith("Accept it no more", "Accept it");
+        session.undo();
+        assertThat(judged.accepted(row)).contains(given);
+    }
+
+    @Test
+    void theWorstFindingIsThatOfAllLegsWhicheverLegIsLookedAt() {
+        JourneyJudged judged = new JourneyJudged(session, () -> null);
+        session.apply(new PutStand("wagon-1", "river-post", Pose.at(Point.ofMm(-2_000, 160, 0))));
+        Row worst = now().ledger().all().rows().get(0);
+        for (int leg = 1; leg <= now().ledger().legs().size(); leg++) {
+            int number = leg;
+            session.look(focus -> focus.onLeg(number, now().scene()));
+
+            assertThat(judged.obstacle()).isEmpty();
+            judged.worst();
+
+            assertThat(judged.ledger().rows()).contains(worst);
+            assertThat(judged.finding()).contains(Finding.of(worst));
+        }
     }
 
     @Test

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.TimeUnit;
 import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shelterwright.app.desk.ScriptedQuestions;
 import org.shelterwright.app.desk.WindowTest;
+import org.shelterwright.app.desk.session.Finding;
 import org.shelterwright.app.desk.transport.JourneyPart;
 import org.shelterwright.app.desk.transport.JourneySession;
 import org.shelterwright.app.desk.transport.JourneyStanding;
@@ -23,6 +24,7 @@ import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.layouts.check.JourneyChecker;
+import org.shelterwright.layouts.layout.Acceptance;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.ledger.transport.JourneyLedger;
@@ -122,6 +124,36 @@ class DeskJourneyTest extends WindowTest {
     }
 
     @Test
+    void aFindingOfALegIsAcceptedWithAReasonAndThatIsSavedWithTheJourney() {
+        onDesk(() -> {
+            session().apply(new PutStand("wagon-1", "river-post", Pose.at(Point.ofMm(-2_000, 160, 0))));
+            return null;
+        });
+        run("ledger.worst-finding");
+        Finding finding = onDesk(() -> session().focus().get().finding());
+        questions.answering("P. Planner", "The keeper was asked.");
+
+        robot.clickOn("Accept with a reason");
+
+        await("it is accepted", () -> accepted(finding).isPresent());
+        picture(stage().getScene(), "journey-accepted");
+        assertThat(accepted(finding).orElseThrow().reason()).isEqualTo("The keeper was asked.");
+        assertThat(questions.asked()).anyMatch(asked -> asked.contains("The ledger will go on showing it as broken"));
+        robot.clickOn("Accept no more");
+        await("it is taken back", () -> accepted(finding).isEmpty());
+        run("edit.undo");
+        Path file = folder.resolve("move.journey.json");
+        questions.answering(file);
+        run("file.save");
+        await("it is saved", () -> Files.exists(file) && desk.window().journey().changesSinceSave() == 0);
+        assertThat(file).content().contains("The keeper was asked.");
+    }
+
+    private Optional<Acceptance> accepted(Finding finding) {
+        return session().leg().orElseThrow().leg().acceptance(finding.limit(), finding.units());
+    }
+
+    @Test
     void ordersOfTheFrameMeanTheJourneyOnItsPageOnly() {
         JourneyPart.INSTEAD.forEach((asked, done) -> {
             assertThat(desk.window().commands().byId(asked)).as(asked).isPresent();
@@ -146,7 +178,7 @@ class DeskJourneyTest extends WindowTest {
         var placed = now().scene().load(load).orElseThrow().piece(piece).orElseThrow();
         Point from =
                 placed.solids().get(placed.solids().size() - 1).face(Face.TOP).centre();
-        WaitForAsyncUtils.sleep(300, TimeUnit.MILLISECONDS);
+        awaitRest("the view is at rest", () -> seen(from));
         robot.moveTo(seen(from)).press(MouseButton.PRIMARY);
         for (int i = 1; i <= 6; i++) {
             robot.moveTo(seen(new Point(from.x() + (int) (mm * 1000 * i / 6), from.y(), from.z())));

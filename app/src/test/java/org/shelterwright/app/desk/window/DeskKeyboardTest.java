@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
+import javafx.stage.Window;
+import javafx.scene.control.ContextMenu;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -298,7 +301,9 @@ class DeskKeyboardTest extends WindowTest {
     void filesAreToBeHadByThePointerBelowTheName() {
         questions.answering("water-lab");
 
-        robot.clickOn("#files").clickOn("New from a sample");
+        robot.clickOn("#files");
+        await("the keys of the list stand below each other", () -> rightEdgesOfKeys().size() == 1);
+        robot.clickOn("New from a sample");
 
         await(
                 "it is open",
@@ -329,6 +334,16 @@ class DeskKeyboardTest extends WindowTest {
 
         await("its page is shown", () -> stage().getScene().lookup("#car-space") != null);
         assertThat(questions.asked()).contains("Recent files: Which one is to be opened?");
+    }
+
+    /** Where the keys in the list that is open end (whole px). */
+    private Set<Long> rightEdgesOfKeys() {
+        return Window.getWindows().stream()
+                .filter(ContextMenu.class::isInstance)
+                .flatMap(window -> window.getScene().getRoot().lookupAll(".key").stream())
+                .map(key -> Math.round(
+                        key.localToScene(key.getBoundsInLocal()).getMaxX()))
+                .collect(Collectors.toSet());
     }
 
     private void run(String command) {

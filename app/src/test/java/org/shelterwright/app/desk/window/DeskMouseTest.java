@@ -6,7 +6,6 @@ import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
@@ -210,7 +209,7 @@ class DeskMouseTest extends WindowTest {
             return null;
         });
         WaitForAsyncUtils.waitForFxEvents();
-        WaitForAsyncUtils.sleep(200, TimeUnit.MILLISECONDS);
+        awaitRest("the view shows it", () -> session().now().scene().units().size());
     }
 
     /** Presses on the top of a unit and drags it by a way. */

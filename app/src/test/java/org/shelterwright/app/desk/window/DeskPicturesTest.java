@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.TimeUnit;
 import javafx.geometry.Point2D;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
@@ -127,7 +126,7 @@ class DeskPicturesTest extends WindowTest {
     }
 
     private void held() {
-        WaitForAsyncUtils.sleep(400, TimeUnit.MILLISECONDS);
+        awaitRest("the view is at rest", () -> seen("rack-2", 0, 0));
         robot.moveTo(seen("rack-2", 0, 0)).press(MouseButton.PRIMARY);
         robot.moveTo(seen("rack-2", -30, -30)).moveTo(seen("rack-2", -200, -250));
         await("it is held", () -> desk.window().session().now().tryingOut());
