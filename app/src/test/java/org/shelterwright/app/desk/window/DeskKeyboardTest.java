@@ -4,19 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Collectors;
-import javafx.stage.Window;
-import javafx.scene.control.ContextMenu;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import javafx.application.Platform;
+import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -302,7 +302,9 @@ class DeskKeyboardTest extends WindowTest {
         questions.answering("water-lab");
 
         robot.clickOn("#files");
-        await("the keys of the list stand below each other", () -> rightEdgesOfKeys().size() == 1);
+        await(
+                "the keys of the list stand below each other",
+                () -> rightEdgesOfKeys().size() == 1);
         robot.clickOn("New from a sample");
 
         await(
@@ -341,8 +343,7 @@ class DeskKeyboardTest extends WindowTest {
         return Window.getWindows().stream()
                 .filter(ContextMenu.class::isInstance)
                 .flatMap(window -> window.getScene().getRoot().lookupAll(".key").stream())
-                .map(key -> Math.round(
-                        key.localToScene(key.getBoundsInLocal()).getMaxX()))
+                .map(key -> Math.round(key.localToScene(key.getBoundsInLocal()).getMaxX()))
                 .collect(Collectors.toSet());
     }
 
