@@ -8,6 +8,7 @@ import org.shelterwright.catalog.transit.WheelGroup;
  * How far a section of a car lies off the middle of a curved track. Both pins stand on the chord of the curve, shifted by the
  * versine of their bogies. At n from the nearer pin, with pin distance a, axle distance p and radius R, between the pins
  * {@code (n(a − n) + p²/4) / 2R} inward, beyond them {@code (n(a + n) − p²/4) / 2R} outward.
+ * Of two different bogies the one counts that throws the section farther.
  *
  * <p>Source: the geometry of chords; the same terms stand in EN 15273 and UIC 505 (from memory).
  */
@@ -29,9 +30,10 @@ public final class CurveThrow {
         WheelGroup rear = wheels.get(0);
         WheelGroup front = wheels.get(1);
         double a = Lengths.metres(front.x() - rear.x());
-        double p = Lengths.metres(Math.max(rear.spacing(), front.spacing()));
         double fromRear = Lengths.metres(x - rear.x());
         boolean between = fromRear >= 0 && fromRear <= a;
+        double p = Lengths.metres(
+                between ? Math.max(rear.spacing(), front.spacing()) : Math.min(rear.spacing(), front.spacing()));
         double n = between ? Math.min(fromRear, a - fromRear) : Math.max(-fromRear, fromRear - a);
         double way = between ? n * (a - n) + p * p / 4 : n * (a + n) - p * p / 4;
         return Math.max(0, way / (2 * radiusM));

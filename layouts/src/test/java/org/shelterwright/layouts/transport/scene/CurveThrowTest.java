@@ -51,4 +51,16 @@ class CurveThrowTest {
     void isGreatestHalfWayBetweenThePins() {
         assertThat(CurveThrow.metres(wheels(14.86, 1.8), 7_430_000, 250)).isCloseTo(0.1120, within(0.0001));
     }
+
+    /** 2 m beyond the pins of 10 m on 200 m: 2 · 12 / 400 = 60 mm, less the 4 m² / 1600 = 2.5 mm of a bogie of 2 m. */
+    @Test
+    void ofTwoDifferentBogiesTheWorseCounts() {
+        List<WheelGroup> unlike = List.of(
+                new WheelGroup("1", 0, 2, 3_000_000, 1_500_000, null),
+                new WheelGroup("2", 10_000_000, 2, 2_000_000, 1_500_000, null));
+
+        assertThat(CurveThrow.metres(unlike, 12_000_000, 200)).isCloseTo(0.0575, within(1e-9));
+        assertThat(CurveThrow.metres(unlike, -2_000_000, 200)).isCloseTo(0.0575, within(1e-9));
+        assertThat(CurveThrow.metres(unlike, 5_000_000, 200)).isCloseTo((25 + 2.25) / 400, within(1e-9));
+    }
 }

@@ -35,16 +35,16 @@ final class DeckSpace extends LegLimit {
             boolean wheeled =
                     load.pieces().stream().anyMatch(piece -> piece.shape().wheeled());
             double tolerance = wheeled ? leg.rules().valueOr(Figure.LENGTH_TOLERANCE, 0) : 0;
-            double long1 = Lengths.metres(hull.x1() - hull.x0()) + tolerance / 1000;
-            double deck = Lengths.metres(load.car().deck().length());
+            double lengthM = Lengths.metres(hull.x1() - hull.x0()) + tolerance / 1000;
+            double deckM = Lengths.metres(load.car().deck().length());
             rows.add(draft(leg, rows, "Length on " + load.name())
                     .units(load.ids())
                     .place(hull)
-                    .mend(long1 > deck ? CarChoice.mend(leg, load).orElse("Take something off this car.") : null)
+                    .mend(lengthM > deckM ? CarChoice.mend(leg, load).orElse("Take something off this car.") : null)
                     .source(load.car().source())
                     .atMost(
-                            long1,
-                            deck,
+                            lengthM,
+                            deckM,
                             "m",
                             "The load of " + load.name() + " is " + Lengths.format(hull.x1() - hull.x0())
                                     + " mm long"

@@ -74,11 +74,18 @@ final class OutlineClear extends LegLimit {
                     + " are not known. Give \"lowest\" and \"highest\" in the" + " deck of car "
                     + load.car().id() + ".";
         }
-        if (leg.leg().mode() == Mode.RAIL
-                && leg.outline().orElseThrow().curveM() != null
-                && leg.leg().curveM() == null) {
+        if (leg.leg().mode() != Mode.RAIL || leg.outline().orElseThrow().curveM() == null) {
+            return null;
+        }
+        if (leg.leg().curveM() == null) {
             return "The least curve of " + leg.state() + " is not known. Give \"curveM\" of leg "
                     + leg.leg().id() + ".";
+        }
+        int wheels = load.car().wheels().size();
+        if (wheels != 2) {
+            return "The throw of the " + load.car().name() + " in curves is told of two wheel groups; it states "
+                    + wheels + ". Give its two bogies or axles in \"wheels\" of car "
+                    + load.car().id() + ".";
         }
         return null;
     }

@@ -1,11 +1,11 @@
 package org.shelterwright.layouts.ledger.transport.place;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.shelterwright.catalog.source.Source;
-import org.shelterwright.catalog.space.Box;
 import org.shelterwright.layouts.ledger.Rows;
 import org.shelterwright.layouts.ledger.mend.Amounts;
 import org.shelterwright.layouts.ledger.transport.LegLimit;
@@ -14,8 +14,8 @@ import org.shelterwright.layouts.transport.scene.PlacedLoad;
 import org.shelterwright.layouts.transport.scene.PlacedPiece;
 
 /**
- * What stands on a piece is within its stacking strength; the mass above is shared by the area that each rests on, from the top
- * down. Nothing stands on a fragile one. Source: the data of the crate.
+ * What stands on a piece is within its stacking strength; the mass above is shared among those below by the area with which it rests
+ * on each, from the top down. Nothing stands on a fragile one. Source: the data of the crate.
  */
 final class Stacking extends LegLimit {
     Stacking() {
@@ -63,23 +63,15 @@ final class Stacking extends LegLimit {
     private static Map<String, Double> above(PlacedLoad load) {
         Map<String, Double> above = new HashMap<>();
         List<PlacedPiece> topDown = load.pieces().stream()
-                .sorted((a, b) -> Integer.compare(b.box().z0(), a.box().z0()))
+                .sorted(Comparator.comparingInt(
+                                (PlacedPiece piece) -> piece.box().z0())
+                        .reversed())
                 .toList();
         for (PlacedPiece top : topDown) {
-            Box box = top.box();
             double kg = top.shape().mostKg() + above.getOrDefault(top.id(), 0.0);
-            double area = (double) (box.x1() - box.x0()) * (box.y1() - box.y0());
-            for (PlacedPiece other : load.pieces()) {
-                Box under = other.box();
-                if (other != top && box.z0() > 0 && under.z1() == box.z0()) {
-                    double along = Math.min(box.x1(), under.x1()) - (double) Math.max(box.x0(), under.x0());
-                    double across = Math.min(box.y1(), under.y1()) - (double) Math.max(box.y0(), under.y0());
-                    double share = Math.max(0, along) * Math.max(0, across) / area;
-                    if (share > 0) {
-                        above.merge(other.id(), share * kg, Double::sum);
-                    }
-                }
-            }
+            Map<PlacedPiece, Double> rests = Resting.on(top, load);
+            double area = rests.values().stream().mapToDouble(one -> one).sum();
+            rests.forEach((below, part) -> above.merge(below.id(), kg * part / area, Double::sum));
         }
         return above;
     }

@@ -49,16 +49,9 @@ final class StandsOn extends LegLimit {
         if (box.z0() == 0) {
             return 1;
         }
-        double area = (double) (box.x1() - box.x0()) * (box.y1() - box.y0());
-        double held = 0;
-        for (PlacedPiece other : load.pieces()) {
-            Box under = other.box();
-            if (other != piece && under.z1() == box.z0()) {
-                double along = Math.min(box.x1(), under.x1()) - (double) Math.max(box.x0(), under.x0());
-                double across = Math.min(box.y1(), under.y1()) - (double) Math.max(box.y0(), under.y0());
-                held += Math.max(0, along) * Math.max(0, across);
-            }
-        }
-        return held / area;
+        double held = Resting.on(piece, load).values().stream()
+                .mapToDouble(one -> one)
+                .sum();
+        return held / ((double) (box.x1() - box.x0()) * (box.y1() - box.y0()));
     }
 }

@@ -4,6 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.catalog.space.Axis;
+import org.shelterwright.catalog.space.Lengths;
+import org.shelterwright.layouts.ledger.Row;
+import org.shelterwright.layouts.ledger.RowDraft;
 import org.shelterwright.layouts.ledger.Rows;
 import org.shelterwright.layouts.ledger.mend.Wording;
 import org.shelterwright.layouts.ledger.transport.LegLimit;
@@ -28,34 +31,36 @@ final class VehicleGaps extends LegLimit {
 
     @Override
     public void assess(LegScene leg, Rows rows) {
-        Rule rule = leg.rules().rule(Figure.VEHICLE_GAP).orElse(null);
-        if (rule == null) {
-            return;
-        }
         for (PlacedLoad load : leg.loads()) {
             List<PlacedPiece> vehicles = load.pieces().stream()
                     .filter(piece -> piece.shape().wheeled())
                     .sorted(Comparator.comparingInt(piece -> piece.box().x0()))
                     .toList();
-            for (int i = 1; i < vehicles.size(); i++) {
-                PlacedPiece rear = vehicles.get(i - 1);
-                PlacedPiece front = vehicles.get(i);
-                int gap = rear.box().gap(front.box(), Axis.X);
-                rows.add(draft(leg, rows)
-                        .units(List.of(rear.id(), front.id(), load.id()))
-                        .source(rule.source())
-                        .mend(
-                                gap < rule.value() * 1000
-                                        ? "Move one of them by "
-                                                + Wording.mm((int) Math.round(rule.value() * 1000) - gap) + " or more."
-                                        : null)
-                        .atLeast(
-                                rule.value(),
-                                gap / 1000.0,
-                                "mm",
-                                "Between " + rear.name() + " and " + front.name() + " are " + Wording.mm(gap) + " on "
-                                        + load.name() + "."));
+            for (int i = 0; i < vehicles.size(); i++) {
+                for (PlacedPiece front : vehicles.subList(i + 1, vehicles.size())) {
+                    rows.add(row(leg, load, vehicles.get(i), front, rows));
+                }
             }
         }
+    }
+
+    private Row row(LegScene leg, PlacedLoad load, PlacedPiece rear, PlacedPiece front, Rows rows) {
+        RowDraft draft = draft(leg, rows).units(List.of(rear.id(), front.id(), load.id()));
+        Rule rule = leg.rules().rule(Figure.VEHICLE_GAP).orElse(null);
+        if (rule == null) {
+            return unset(draft, Figure.VEHICLE_GAP);
+        }
+        int needed = (int) Math.round(rule.value() * Lengths.MM);
+        int gap = Math.max(rear.box().gap(front.box(), Axis.X), rear.box().gap(front.box(), Axis.Y));
+        String names = rear.name() + " and " + front.name();
+        return draft.source(rule.source())
+                .mend(gap < needed ? "Move one of them by " + Wording.mm(needed - gap) + " or more." : null)
+                .atLeast(
+                        rule.value(),
+                        gap / (double) Lengths.MM,
+                        "mm",
+                        gap < 0
+                                ? names + " overlap by " + Wording.mm(-gap) + " on " + load.name() + "."
+                                : "Between " + names + " are " + Wording.mm(gap) + " on " + load.name() + ".");
     }
 }
