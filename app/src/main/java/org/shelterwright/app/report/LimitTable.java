@@ -46,14 +46,17 @@ final class LimitTable {
     /** The limits of a bay in few words, the tightest first. */
     static List<BayLimits.Line> of(Issue issue, FilledBay bay) {
         return rows(issue, Subject.RACKS).stream()
-                .filter(row -> row.units().equals(List.of(bay.unit().id()))
-                        && row.title().contains(bay.name()))
-                .map(row -> new BayLimits.Line(
-                        row.title().replace(", " + bay.name(), "").replace(" of " + bay.name(), ""),
-                        RowText.plain(row) ? "" : RowText.amount(row, row.demand()),
-                        RowText.plain(row) ? "" : RowText.amount(row, row.capacity()),
-                        row.verdict().word()))
+                .flatMap(row -> bay.subject(row).map(what -> line(what, row)).stream())
                 .toList();
+    }
+
+    private static BayLimits.Line line(String what, Row row) {
+        boolean plain = RowText.plain(row);
+        return new BayLimits.Line(
+                what,
+                plain ? "" : RowText.amount(row, row.demand()),
+                plain ? "" : RowText.amount(row, row.capacity()),
+                row.verdict().word());
     }
 
     /** The findings of the rows that are not met in full, with what would mend them. */

@@ -30,14 +30,14 @@ abstract class BayLimit extends NamedLimit implements Limit.OfWhole {
 
     /** Begins the row of a bay. */
     final RowDraft draft(Rows rows, FilledBay bay) {
-        return rows.draft(this, title() + ", " + bay.name())
+        return rows.draft(this, bay.titled(title()))
                 .units(bay.unit())
                 .place(bay.placed(bay.bay().room()));
     }
 
     /** Begins the row of a bay that shows one of its pieces. */
     final RowDraft draft(Rows rows, FilledBay bay, InRack piece) {
-        return rows.draft(this, title() + ", " + bay.name()).units(bay.unit()).place(bay.placed(piece.box()));
+        return rows.draft(this, bay.titled(title())).units(bay.unit()).place(bay.placed(piece.box()));
     }
 
     /** A row that names what is not stated of some pieces. */

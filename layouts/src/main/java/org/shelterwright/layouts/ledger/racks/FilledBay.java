@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.rack.RackBay;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.layouts.inside.InRack;
+import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.layouts.state.MassModel;
@@ -50,6 +52,19 @@ public record FilledBay(PlacedUnit unit, RackBay bay, List<InRack> pieces) {
     /** Name for people, such as "Telemetry rack 1, front bay"; without the bay if the unit has one alone. */
     public String name() {
         return unit.item().bays().size() == 1 ? unit.name() : unit.name() + ", " + bay.name();
+    }
+
+    /** Title of a row of this bay, such as "Load of the bay, Telemetry rack 1". */
+    String titled(String what) {
+        return what + ", " + name();
+    }
+
+    /** What a row of this bay is about, as it was titled; empty if the row is not of this bay. */
+    public Optional<String> subject(Row row) {
+        String end = titled("");
+        return row.units().equals(List.of(unit.id())) && row.title().endsWith(end)
+                ? Optional.of(row.title().substring(0, row.title().length() - end.length()))
+                : Optional.empty();
     }
 
     /** The pieces that are more than blanking panels. */

@@ -70,7 +70,7 @@ final class SlideTipping extends NamedLimit implements Limit.OfWhole {
     }
 
     private Row row(Scene scene, FilledBay bay, InRack piece, MassModel model, double factor, Rows rows) {
-        RowDraft draft = rows.draft(this, title() + ", " + bay.name())
+        RowDraft draft = rows.draft(this, bay.titled(title()))
                 .units(bay.unit())
                 .place(bay.placed(piece.box()))
                 .state(Wording.situation(Situation.ON_STATION));

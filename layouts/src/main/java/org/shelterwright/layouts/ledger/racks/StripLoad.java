@@ -47,7 +47,8 @@ final class StripLoad extends BayLimit {
 
     private void strip(FilledBay bay, PowerStrip strip, List<InRack> pieces, double otherFactor, Rows rows) {
         String name = strip.name() + " of " + bay.name();
-        RowDraft draft = rows.draft(this, title() + ", " + name).units(bay.unit());
+        RowDraft draft =
+                rows.draft(this, bay.titled(title() + ", " + strip.name())).units(bay.unit());
         List<String> unknown = new ArrayList<>();
         double sum = 0;
         for (InRack piece : pieces) {
