@@ -108,7 +108,7 @@ class BoltDownPlanTest {
     void aWireFromABatteryToTheBodyIsConnectedAtTheBatteryLast() {
         List<Wire> wires = new ArrayList<>(layout.brief().wires());
         wires.removeIf(wire -> wire.id().equals("w4"));
-        wires.add(new Wire("w4", "battery-box/battery", "body/supply entry", null, null));
+        wires.add(new Wire("w4", "battery-box/battery", "body/supply entry", "battery-2x35", null));
         Layout changed = layout.withAsked(layout.brief().withWires(wires), layout.parts());
 
         BoltDownPlan other = BoltDownPlan.of(Checker.standard().scene(changed)).orElseThrow();
