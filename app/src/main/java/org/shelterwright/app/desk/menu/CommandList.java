@@ -63,7 +63,7 @@ public final class CommandList {
     private void widen() {
         double widest =
                 lines.stream().mapToDouble(line -> line.prefWidth(-1)).max().orElse(0);
-        lines.forEach(line -> line.setMinWidth(widest));
+        lines.forEach(line -> line.setPrefWidth(widest));
     }
 
     private Optional<MenuItem> item(String id) {
