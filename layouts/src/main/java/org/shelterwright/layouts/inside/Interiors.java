@@ -115,6 +115,16 @@ public final class Interiors {
         return stowages;
     }
 
+    /** The rack-mounted pieces that are not where the brief asks them to be. */
+    public Unplaced rackedUnplaced() {
+        return Unplaced.of(rackedToPlace, racks);
+    }
+
+    /** The loose pieces that are not where the brief asks them to be. */
+    public Unplaced looseUnplaced() {
+        return Unplaced.of(looseToPlace, stowages);
+    }
+
     public List<PieceSpec> rackedToPlace() {
         return rackedToPlace;
     }

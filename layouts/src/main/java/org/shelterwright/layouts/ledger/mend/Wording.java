@@ -65,4 +65,11 @@ public final class Wording {
         }
         return String.join(", ", names.subList(0, names.size() - 1)) + " and " + names.get(names.size() - 1);
     }
+
+    /** Names in a row, of many only the first, such as "F1, F2 and 7 more". */
+    public static String few(List<String> names, int most) {
+        return names.size() <= most
+                ? list(names)
+                : String.join(", ", names.subList(0, most)) + " and " + (names.size() - most) + " more";
+    }
 }

@@ -54,12 +54,15 @@ final class PhaseBalance extends PowerLimit {
                 measures.add(measure(state, flow, rule.value()));
             }
         }
-        var draft = rows.draft(this, "Phases of " + supply.name())
-                .units(units(supply.source()))
-                .source(rule.source());
-        return Measure.governing(measures)
-                .map(measure -> measure.atMost(draft, "share", 1, "Put a unit of the fullest phase on the emptiest."))
-                .orElseGet(() -> draft.held(supply.name() + " bears nothing in any state."));
+        return governed(
+                rows.draft(this, "Phases of " + supply.name())
+                        .units(units(supply.source()))
+                        .source(rule.source()),
+                measures,
+                "share",
+                1,
+                "Put a unit of the fullest phase on the emptiest.",
+                supply.name() + " bears nothing in any state.");
     }
 
     private static Measure measure(StateFlow state, SupplyFlow flow, double most) {

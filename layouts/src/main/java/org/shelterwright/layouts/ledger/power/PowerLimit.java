@@ -40,6 +40,13 @@ abstract class PowerLimit extends NamedLimit implements Limit.OfBrief {
 
     abstract void assess(Scene scene, PowerNet net, Rows rows);
 
+    /** The row of the state that governs; held if none asks for anything. */
+    static Row governed(RowDraft draft, List<Measure> states, String unit, int decimals, String mend, String held) {
+        return Measure.governing(states)
+                .map(worst -> worst.atMost(draft, unit, decimals, mend))
+                .orElseGet(() -> draft.held(held));
+    }
+
     /** A row for what cannot be told: the first gap in full, and how many more there are. */
     static Row gap(RowDraft draft, List<PowerGap> gaps) {
         List<PowerGap> each = gaps.stream().distinct().toList();

@@ -47,19 +47,13 @@ final class StartCurrent extends PowerLimit {
                     worst(scene, net, state, flow).ifPresent(measures::add);
                 }
             }
-            var draft = rows.draft(this, "Start on " + supply.name()).units(units(supply.source()));
-            Optional<Measure> governing = Measure.governing(measures);
-            rows.add(
-                    governing.isPresent()
-                            ? governing
-                                    .get()
-                                    .atMost(
-                                            draft,
-                                            "A",
-                                            1,
-                                            "Switch it on before the others, limit its inrush, or choose a source with a"
-                                                    + " higher peak.")
-                            : draft.held("Nothing starts on " + supply.name() + "."));
+            rows.add(governed(
+                    rows.draft(this, "Start on " + supply.name()).units(units(supply.source())),
+                    measures,
+                    "A",
+                    1,
+                    "Switch it on before the others, limit its inrush, or choose a source with a higher peak.",
+                    "Nothing starts on " + supply.name() + "."));
         }
     }
 

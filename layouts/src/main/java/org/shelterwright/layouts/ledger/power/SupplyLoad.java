@@ -2,7 +2,6 @@ package org.shelterwright.layouts.ledger.power;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.layouts.brief.Supply;
 import org.shelterwright.layouts.ledger.Rows;
@@ -40,19 +39,14 @@ final class SupplyLoad extends PowerLimit {
                     measures.add(measure(net, state, flow));
                 }
             }
-            var draft = rows.draft(this, "Load of " + supply.name()).units(units(supply.source()));
-            Optional<Measure> governing = Measure.governing(measures);
-            rows.add(
-                    governing.isPresent()
-                            ? governing
-                                    .get()
-                                    .atMost(
-                                            draft,
-                                            "A",
-                                            1,
-                                            "Put a unit on another supply or phase, state in which states it is idle or"
-                                                    + " off, or choose a supply with a higher rating.")
-                            : draft.held(supply.name() + " is not live in any state."));
+            rows.add(governed(
+                    rows.draft(this, "Load of " + supply.name()).units(units(supply.source())),
+                    measures,
+                    "A",
+                    1,
+                    "Put a unit on another supply or phase, state in which states it is idle or off, or choose a supply with"
+                            + " a higher rating.",
+                    supply.name() + " is not live in any state."));
         }
     }
 

@@ -1,9 +1,7 @@
 package org.shelterwright.layouts.ledger.racks;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.shelterwright.catalog.source.Source;
-import org.shelterwright.layouts.inside.Interiors;
+import org.shelterwright.layouts.inside.Unplaced;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.NamedLimit;
 import org.shelterwright.layouts.ledger.Rows;
@@ -19,6 +17,8 @@ import org.shelterwright.layouts.scene.Scene;
  * <p>Source: the brief.
  */
 final class PiecesPlaced extends NamedLimit implements Limit.OfWhole {
+    private static final int MOST_NAMED = 8;
+
     PiecesPlaced() {
         super(
                 "racks.placed",
@@ -31,34 +31,22 @@ final class PiecesPlaced extends NamedLimit implements Limit.OfWhole {
 
     @Override
     public void assess(Scene scene, Rows rows) {
-        Interiors interiors = scene.interiors();
-        if (!interiors.anyRacked()) {
+        if (!scene.interiors().anyRacked()) {
             return;
         }
-        List<String> open = new ArrayList<>();
-        interiors.rackedToPlace().forEach(spec -> open.add(spec.name()));
-        List<String> units = new ArrayList<>();
-        interiors
-                .racks()
-                .forEach((unit, pieces) -> pieces.stream()
-                        .filter(piece -> piece.spec().within() != null
-                                && !unit.equals(piece.spec().within()))
-                        .forEach(piece -> {
-                            open.add(piece.name() + " (in " + unit + ", not in "
-                                    + piece.spec().within() + ")");
-                            units.add(unit);
-                        }));
-        if (open.isEmpty()) {
+        Unplaced open = scene.interiors().rackedUnplaced();
+        int count = open.names().size();
+        if (count == 0) {
             rows.add(rows.draft(this).held("Every rack-mounted piece has its place."));
             return;
         }
         rows.add(rows.draft(this)
-                .units(units.stream().distinct().toList())
+                .units(open.units())
                 .mend("Put them into a bay with free height units, or take them out of the inventory.")
                 .atMost(
-                        open.size(),
+                        count,
                         0,
                         "pieces",
-                        Wording.count(open.size(), "piece") + " to place: " + Wording.list(open) + "."));
+                        Wording.count(count, "piece") + " to place: " + Wording.few(open.names(), MOST_NAMED) + "."));
     }
 }

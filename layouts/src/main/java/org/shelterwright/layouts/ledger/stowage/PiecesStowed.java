@@ -1,9 +1,7 @@
 package org.shelterwright.layouts.ledger.stowage;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.shelterwright.catalog.source.Source;
-import org.shelterwright.layouts.inside.Interiors;
+import org.shelterwright.layouts.inside.Unplaced;
 import org.shelterwright.layouts.ledger.Limit;
 import org.shelterwright.layouts.ledger.NamedLimit;
 import org.shelterwright.layouts.ledger.Rows;
@@ -18,6 +16,8 @@ import org.shelterwright.layouts.scene.Scene;
  * <p>Source: KKK-A-1822E 3.11.1.1, everything in closed compartments or fastened.
  */
 final class PiecesStowed extends NamedLimit implements Limit.OfWhole {
+    private static final int MOST_NAMED = 8;
+
     PiecesStowed() {
         super(
                 "stowage.placed",
@@ -30,37 +30,22 @@ final class PiecesStowed extends NamedLimit implements Limit.OfWhole {
 
     @Override
     public void assess(Scene scene, Rows rows) {
-        Interiors interiors = scene.interiors();
-        if (!interiors.anyLoose()) {
+        if (!scene.interiors().anyLoose()) {
             return;
         }
-        List<String> open = new ArrayList<>();
-        interiors.looseToPlace().forEach(spec -> open.add(spec.name()));
-        List<String> units = new ArrayList<>();
-        interiors
-                .stowages()
-                .forEach((unit, pieces) -> pieces.stream()
-                        .filter(piece -> piece.spec().within() != null
-                                && !unit.equals(piece.spec().within()))
-                        .forEach(piece -> {
-                            open.add(piece.name() + " (in " + unit + ", not in "
-                                    + piece.spec().within() + ")");
-                            units.add(unit);
-                        }));
-        if (open.isEmpty()) {
+        Unplaced open = scene.interiors().looseUnplaced();
+        int count = open.names().size();
+        if (count == 0) {
             rows.add(rows.draft(this).held("Every loose piece has its place."));
             return;
         }
-        List<String> shown = open.size() > 8 ? new ArrayList<>(open.subList(0, 8)) : open;
-        String more = open.size() > 8 ? " and " + (open.size() - 8) + " more" : "";
         rows.add(rows.draft(this)
-                .units(units.stream().distinct().toList())
+                .units(open.units())
                 .mend("Put them into a place with room, or take them out of the inventory.")
                 .atMost(
-                        open.size(),
+                        count,
                         0,
                         "pieces",
-                        Wording.count(open.size(), "piece") + " to stow: "
-                                + (more.isEmpty() ? Wording.list(shown) : String.join(", ", shown) + more) + "."));
+                        Wording.count(count, "piece") + " to stow: " + Wording.few(open.names(), MOST_NAMED) + "."));
     }
 }
