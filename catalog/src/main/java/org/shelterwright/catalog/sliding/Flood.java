@@ -11,6 +11,9 @@ import org.shelterwright.catalog.space.Point;
 /**
  * Spreads from a start through the free intervals of the rows, nearest to the goal first. A node is one interval of a row
  * at two levels; an edge is an interval of the strip between two rows, which lies in one interval of each.
+ *
+ * <p>A thing that may turn has a layer of free space for each quarter turn, all on the same levels. Two layers are joined wherever
+ * there is room for the whole turn: that room lies in the free space of each layer, so its intervals lie in theirs.
  */
 final class Flood {
     /** Weight of the way that is left against the way that was gone: found by measuring; more brings nothing. */
@@ -19,39 +22,55 @@ final class Flood {
     /** Lifting is dearer than pushing, so that ways stay low where they can. */
     private static final long LIFTING = 3;
 
-    private record Node(int cell, int interval, int x, long gone, int parent) {}
+    /** A turn is as dear as this way (µm), so that there are few. */
+    private static final long TURN = 1_000_000;
 
-    private final Rows rows;
+    /**
+     * One layer.
+     *
+     * @param goal shifts at which the thing is in its target; {@code null} if it never is
+     */
+    record Layer(Rows rows, @Nullable Box goal) {}
+
+    private record Node(int layer, int cell, int interval, int x, long gone, int parent) {}
+
     private final Levels ys;
     private final Levels zs;
-    private final @Nullable Box goal;
+    private final List<@Nullable Layer> layers;
+    private final @Nullable Rows turning;
     private final List<Node> nodes = new ArrayList<>();
     private final OpenNodes open = new OpenNodes();
 
-    /** @param goal {@code null} to spread through all that can be reached */
-    Flood(Rows rows, Levels ys, Levels zs, @Nullable Box goal) {
-        this.rows = rows;
-        this.ys = ys;
-        this.zs = zs;
-        this.goal = goal;
+    /** Of a thing that does not turn. */
+    Flood(Levels ys, Levels zs, Layer only) {
+        this(ys, zs, List.of(only), null);
     }
 
     /**
-     * Spreads until the goal is reached or nothing is left.
+     * Of a thing that may turn.
      *
-     * @return the way to the goal, start first; empty if there is none
+     * @param layers by quarters; {@code null} where the turned thing has no room at all
+     * @param turning where there is room for a turn; {@code null} if nowhere
      */
-    List<Point> run(Point start) {
-        return run(List.of(start));
+    Flood(Levels ys, Levels zs, List<@Nullable Layer> layers, @Nullable Rows turning) {
+        this.ys = ys;
+        this.zs = zs;
+        this.layers = layers;
+        this.turning = turning;
     }
 
-    /** The same from several starts at once; the way begins at one of them. */
-    List<Point> run(List<Point> starts) {
+    /**
+     * Spreads from starts in the first layer until the goal is reached or nothing is left.
+     *
+     * @return the way to the goal, beginning at one of the starts; empty if there is none
+     */
+    List<Stage> run(List<Point> starts) {
         for (Point start : starts) {
-            int cell = rows.cell(Levels.cellOfLevel(ys.indexOf(start.y())), Levels.cellOfLevel(zs.indexOf(start.z())));
-            int interval = holding(rows.intervals(cell), start.x(), start.x());
+            int cell =
+                    rows(0).cell(Levels.cellOfLevel(ys.indexOf(start.y())), Levels.cellOfLevel(zs.indexOf(start.z())));
+            int interval = holding(rows(0).intervals(cell), start.x(), start.x());
             if (interval >= 0) {
-                enter(cell, interval, start.x(), 0, -1);
+                enter(0, cell, interval, start.x(), 0, -1);
             }
         }
         while (!open.isEmpty()) {
@@ -60,12 +79,26 @@ final class Flood {
             if (reaches(node)) {
                 return path(number);
             }
-            spread(number, node);
+            slide(number, node);
+            turn(number, node);
         }
         return List.of();
     }
 
-    private void spread(int number, Node node) {
+    private Layer layer(int layer) {
+        Layer one = layers.get(layer);
+        if (one == null) {
+            throw new IllegalStateException("A layer without room is never entered.");
+        }
+        return one;
+    }
+
+    private Rows rows(int layer) {
+        return layer(layer).rows();
+    }
+
+    private void slide(int number, Node node) {
+        Rows rows = rows(node.layer());
         int yCell = rows.yCell(node.cell());
         int zCell = rows.zCell(node.cell());
         step(number, node, yCell - 2, zCell);
@@ -75,6 +108,7 @@ final class Flood {
     }
 
     private void step(int number, Node node, int yCell, int zCell) {
+        Rows rows = rows(node.layer());
         if (!rows.holds(yCell, zCell)) {
             return;
         }
@@ -87,49 +121,71 @@ final class Flood {
         int high = own[2 * node.interval() + 1];
         int[] between = rows.intervals(strip);
         for (int i = 0; 2 * i < between.length && between[2 * i] <= high; i++) {
-            if (between[2 * i] < low || between[2 * i + 1] > high) {
-                continue;
+            if (between[2 * i] >= low && between[2 * i + 1] <= high) {
+                int x = Math.min(Math.max(node.x(), between[2 * i]), between[2 * i + 1]);
+                int target = holding(rows.intervals(to), between[2 * i], between[2 * i + 1]);
+                enter(node.layer(), to, target, x, node.gone() + Math.abs((long) x - node.x()) + across, number);
             }
-            int x = Math.min(Math.max(node.x(), between[2 * i]), between[2 * i + 1]);
-            int target = holding(rows.intervals(to), between[2 * i], between[2 * i + 1]);
-            enter(to, target, x, node.gone() + Math.abs((long) x - node.x()) + across, number);
         }
     }
 
-    private void enter(int cell, int interval, int x, long gone, int parent) {
-        if (!rows.enter(cell, interval)) {
+    private void turn(int number, Node node) {
+        Rows room = turning;
+        if (room == null) {
+            return;
+        }
+        int[] own = rows(node.layer()).intervals(node.cell());
+        int low = own[2 * node.interval()];
+        int high = own[2 * node.interval() + 1];
+        int[] free = room.intervals(node.cell());
+        for (int i = 0; 2 * i < free.length && free[2 * i] <= high; i++) {
+            if (free[2 * i] < low || free[2 * i + 1] > high) {
+                continue;
+            }
+            int x = Math.min(Math.max(node.x(), free[2 * i]), free[2 * i + 1]);
+            for (int layer = 0; layer < layers.size(); layer++) {
+                if (layer != node.layer() && layers.get(layer) != null) {
+                    int target = holding(rows(layer).intervals(node.cell()), free[2 * i], free[2 * i + 1]);
+                    enter(layer, node.cell(), target, x, node.gone() + Math.abs((long) x - node.x()) + TURN, number);
+                }
+            }
+        }
+    }
+
+    private void enter(int layer, int cell, int interval, int x, long gone, int parent) {
+        if (!rows(layer).enter(cell, interval)) {
             return;
         }
         int number = nodes.size();
-        nodes.add(new Node(cell, interval, x, gone, parent));
-        Box to = goal;
-        long left = to == null ? 0 : Math.max(0, Math.max((long) to.x0() - x, (long) x - to.x1()));
+        nodes.add(new Node(layer, cell, interval, x, gone, parent));
+        Box goal = layer(layer).goal();
+        long left = goal == null ? 0 : Math.max(0, Math.max((long) goal.x0() - x, (long) x - goal.x1()));
         open.add(gone + TOWARDS_GOAL * left, number);
     }
 
     private boolean reaches(Node node) {
-        Box to = goal;
+        Box goal = layer(node.layer()).goal();
         int y = y(node);
         int z = z(node);
-        int[] own = rows.intervals(node.cell());
-        return to != null
-                && y >= to.y0()
-                && y <= to.y1()
-                && z >= to.z0()
-                && z <= to.z1()
-                && own[2 * node.interval()] <= to.x1()
-                && own[2 * node.interval() + 1] >= to.x0();
+        int[] own = rows(node.layer()).intervals(node.cell());
+        return goal != null
+                && y >= goal.y0()
+                && y <= goal.y1()
+                && z >= goal.z0()
+                && z <= goal.z1()
+                && own[2 * node.interval()] <= goal.x1()
+                && own[2 * node.interval() + 1] >= goal.x0();
     }
 
-    private List<Point> path(int last) {
-        List<Point> back = new ArrayList<>();
+    private List<Stage> path(int last) {
+        List<Stage> back = new ArrayList<>();
         Node end = nodes.get(last);
-        int[] own = rows.intervals(end.cell());
-        Box to = goal;
-        if (to != null) {
+        Box goal = layer(end.layer()).goal();
+        int[] own = rows(end.layer()).intervals(end.cell());
+        if (goal != null) {
             int x = Math.min(
-                    Math.max(end.x(), Math.max(to.x0(), own[2 * end.interval()])),
-                    Math.min(to.x1(), own[2 * end.interval() + 1]));
+                    Math.max(end.x(), Math.max(goal.x0(), own[2 * end.interval()])),
+                    Math.min(goal.x1(), own[2 * end.interval() + 1]));
             add(back, at(end, x));
         }
         add(back, at(end, end.x()));
@@ -141,74 +197,50 @@ final class Flood {
             number = node.parent();
         }
         Collections.reverse(back);
-        return straightened(back);
+        return back;
     }
 
-    private Point at(Node node, int x) {
-        return new Point(x, y(node), z(node));
+    private Stage at(Node node, int x) {
+        return new Stage(node.layer(), new Point(x, y(node), z(node)));
     }
 
     private int y(Node node) {
-        return ys.level(rows.yCell(node.cell()) / 2);
+        return ys.level(rows(node.layer()).yCell(node.cell()) / 2);
     }
 
     private int z(Node node) {
-        return zs.level(rows.zCell(node.cell()) / 2);
+        return zs.level(rows(node.layer()).zCell(node.cell()) / 2);
     }
 
-    private static void add(List<Point> path, Point point) {
-        if (path.isEmpty() || !path.get(path.size() - 1).equals(point)) {
-            path.add(point);
+    private static void add(List<Stage> path, Stage stage) {
+        if (path.isEmpty() || !path.get(path.size() - 1).equals(stage)) {
+            path.add(stage);
         }
-    }
-
-    /** Leaves out points that lie on the line between their neighbours. */
-    private static List<Point> straightened(List<Point> path) {
-        List<Point> kept = new ArrayList<>();
-        for (Point point : path) {
-            int size = kept.size();
-            if (size >= 2 && sameLine(kept.get(size - 2), kept.get(size - 1), point)) {
-                kept.set(size - 1, point);
-            } else {
-                kept.add(point);
-            }
-        }
-        return kept;
-    }
-
-    static boolean sameLine(Point a, Point b, Point c) {
-        boolean x = a.y() == b.y() && b.y() == c.y() && a.z() == b.z() && b.z() == c.z();
-        boolean y = a.x() == b.x() && b.x() == c.x() && a.z() == b.z() && b.z() == c.z();
-        boolean z = a.x() == b.x() && b.x() == c.x() && a.y() == b.y() && b.y() == c.y();
-        boolean onward = (long) (b.x() - a.x()) * (c.x() - b.x())
-                        + (long) (b.y() - a.y()) * (c.y() - b.y())
-                        + (long) (b.z() - a.z()) * (c.z() - b.z())
-                >= 0;
-        return (x || y || z) && onward;
     }
 
     /** A point of each interval of other rows on the same levels that lies in what was reached, nearest to where that was entered. */
     List<Point> within(Rows others) {
         List<Point> points = new ArrayList<>();
         for (Node node : nodes) {
-            int[] own = rows.intervals(node.cell());
+            int[] own = rows(node.layer()).intervals(node.cell());
             int[] theirs = others.intervals(node.cell());
             for (int i = 0; i < theirs.length; i += 2) {
                 if (theirs[i] >= own[2 * node.interval()] && theirs[i + 1] <= own[2 * node.interval() + 1]) {
-                    points.add(at(node, Math.min(Math.max(node.x(), theirs[i]), theirs[i + 1])));
+                    points.add(at(node, Math.min(Math.max(node.x(), theirs[i]), theirs[i + 1]))
+                            .shift());
                 }
             }
         }
         return points;
     }
 
-    /** The least cuboid of shifts that holds all that was reached. */
+    /** The least cuboid of shifts that holds all that was reached, in any layer. */
     Box reached() {
         Box hull = null;
         for (Node node : nodes) {
-            int[] own = rows.intervals(node.cell());
-            Point low = at(node, own[2 * node.interval()]);
-            Box one = Box.between(low, at(node, own[2 * node.interval() + 1]));
+            int[] own = rows(node.layer()).intervals(node.cell());
+            Point low = at(node, own[2 * node.interval()]).shift();
+            Box one = Box.between(low, at(node, own[2 * node.interval() + 1]).shift());
             hull = hull == null ? one : hull.hull(one);
         }
         if (hull == null) {
@@ -218,19 +250,22 @@ final class Flood {
     }
 
     /**
-     * The obstacles that bound what was reached: those that end an interval of it, and those that lie in a strip beside
-     * one.
+     * The obstacles of a layer that bound what was reached in it: those that end an interval of it, and those that lie in a strip
+     * beside one.
      */
-    BitSet frontier() {
+    BitSet frontier(int layer) {
+        Rows rows = rows(layer);
         long[] bounding = rows.noObstacles();
         for (Node node : nodes) {
-            markAround(rows, node.cell(), node.interval(), bounding);
+            if (node.layer() == layer) {
+                markAround(rows, node.cell(), node.interval(), bounding);
+            }
         }
         return BitSet.valueOf(bounding);
     }
 
     /** Marks what ends an interval of a row, and what lies in a strip beside it. */
-    static void markAround(Rows rows, int cell, int interval, long[] bounding) {
+    private static void markAround(Rows rows, int cell, int interval, long[] bounding) {
         int[] own = rows.intervals(cell);
         int low = own[2 * interval];
         int high = own[2 * interval + 1];
@@ -244,7 +279,7 @@ final class Flood {
     }
 
     /** Which of the intervals holds the given one whole; -1 if none does. */
-    static int holding(int[] intervals, int low, int high) {
+    private static int holding(int[] intervals, int low, int high) {
         int first = 0;
         int last = intervals.length / 2 - 1;
         while (first <= last) {

@@ -79,12 +79,17 @@ public final class SlideSpace {
         if (!exact.path().isEmpty()) {
             return new Slide(true, exact.path(), new BitSet());
         }
+        return new Slide(false, List.of(), owners(exact.flood().frontier(0)));
+    }
+
+    /** The owners of obstacles, given by their numbers among what is forbidden; what is always there has none. */
+    BitSet owners(BitSet obstacles) {
         BitSet owners = new BitSet();
-        exact.flood().frontier().stream()
+        obstacles.stream()
                 .map(obstacle -> forbidden.get(obstacle).owner())
                 .filter(owner -> owner >= 0)
                 .forEach(owners::set);
-        return new Slide(false, List.of(), owners);
+        return owners;
     }
 
     private record Search(Flood flood, List<Point> path) {}
@@ -95,8 +100,9 @@ public final class SlideSpace {
         Levels zs = new Levels(
                 ends(Box::z0), ends(Box::z1), domain.z0(), domain.z1(), new int[] {start.z(), goal.z0()}, mostZs);
         Rows rows = new Rows(ys, zs, ends(Box::x0), ends(Box::x1), alive(gone), domain.x0(), domain.x1());
-        Flood flood = new Flood(rows, ys, zs, goal);
-        return new Search(flood, flood.run(start));
+        Flood flood = new Flood(ys, zs, new Flood.Layer(rows, goal));
+        List<Stage> way = Straightening.merged(flood.run(List.of(start)));
+        return new Search(flood, way.stream().map(Stage::shift).toList());
     }
 
     Box domain() {

@@ -87,7 +87,8 @@ final class Straightening {
                 && line.z0() < open.z1();
     }
 
-    private static List<Stage> merged(List<Stage> stages) {
+    /** Leaves out stages that lie on the line between their neighbours. */
+    static List<Stage> merged(List<Stage> stages) {
         List<Stage> kept = new ArrayList<>();
         for (Stage stage : stages) {
             int size = kept.size();
@@ -103,6 +104,17 @@ final class Straightening {
     private static boolean sameLine(Stage a, Stage b, Stage c) {
         return a.quarters() == b.quarters()
                 && b.quarters() == c.quarters()
-                && Flood.sameLine(a.shift(), b.shift(), c.shift());
+                && sameLine(a.shift(), b.shift(), c.shift());
+    }
+
+    private static boolean sameLine(Point a, Point b, Point c) {
+        boolean x = a.y() == b.y() && b.y() == c.y() && a.z() == b.z() && b.z() == c.z();
+        boolean y = a.x() == b.x() && b.x() == c.x() && a.z() == b.z() && b.z() == c.z();
+        boolean z = a.x() == b.x() && b.x() == c.x() && a.y() == b.y() && b.y() == c.y();
+        boolean onward = (long) (b.x() - a.x()) * (c.x() - b.x())
+                        + (long) (b.y() - a.y()) * (c.y() - b.y())
+                        + (long) (b.z() - a.z()) * (c.z() - b.z())
+                >= 0;
+        return (x || y || z) && onward;
     }
 }

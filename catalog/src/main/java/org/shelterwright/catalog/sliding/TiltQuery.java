@@ -92,12 +92,13 @@ public final class TiltQuery implements Moving {
         Rows rooms = WayQuery.rows(between, ys, zs, gone);
         List<Point> tilts = reached.within(rooms);
         Flood out = flood(second, ys, zs, gone, goal.get());
-        List<Point> path = out.run(tilts);
+        List<Point> path =
+                Straightening.merged(out.run(tilts)).stream().map(Stage::shift).toList();
         if (!path.isEmpty()) {
             return new Way(true, stages(first, second, path, gone), new BitSet());
         }
-        BitSet frontier = owners(first, reached.frontier());
-        frontier.or(owners(second, out.frontier()));
+        BitSet frontier = first.owners(reached.frontier(0));
+        frontier.or(second.owners(out.frontier(0)));
         WayQuery.hinderingNear(between, reached.reached(), gone, frontier);
         return Way.stuck(frontier);
     }
@@ -118,10 +119,9 @@ public final class TiltQuery implements Moving {
 
     private static Flood flood(SlideSpace space, int[] ys, int[] zs, BitSet gone, @Nullable Box goal) {
         return new Flood(
-                WayQuery.rows(space, ys, zs, gone),
                 WayQuery.levels(space, true, ys),
                 WayQuery.levels(space, false, zs),
-                goal);
+                new Flood.Layer(WayQuery.rows(space, ys, zs, gone), goal));
     }
 
     /** All levels of the three spaces, the place where the thing is, and the goal. */
@@ -136,14 +136,5 @@ public final class TiltQuery implements Moving {
             all = IntStream.concat(all, Arrays.stream(ends).filter(end -> end >= low && end <= high));
         }
         return all.sorted().distinct().toArray();
-    }
-
-    private static BitSet owners(SlideSpace space, BitSet obstacles) {
-        BitSet owners = new BitSet();
-        obstacles.stream()
-                .map(obstacle -> space.forbidden().get(obstacle).owner())
-                .filter(owner -> owner >= 0)
-                .forEach(owners::set);
-        return owners;
     }
 }

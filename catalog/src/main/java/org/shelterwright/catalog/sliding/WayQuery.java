@@ -140,8 +140,8 @@ public final class WayQuery implements Moving {
             return slide == null ? Way.stuck(new BitSet()) : Way.stuck(slide.frontier());
         }
         List<@Nullable SlideSpace> layers = turning(first).layers();
-        TurnFlood flood = flood(layers, room, gone);
-        List<Stage> stages = flood.run(Point.ORIGIN);
+        Flood flood = flood(layers, room, gone);
+        List<Stage> stages = flood.run(List.of(Point.ORIGIN));
         if (!stages.isEmpty()) {
             return way(stages, layers, gone);
         }
@@ -156,16 +156,16 @@ public final class WayQuery implements Moving {
         return new Way(true, new Straightening(layers).of(stages, gone), new BitSet());
     }
 
-    private TurnFlood flood(List<@Nullable SlideSpace> layers, SlideSpace room, BitSet gone) {
+    private Flood flood(List<@Nullable SlideSpace> layers, SlideSpace room, BitSet gone) {
         int[] ys = shared(layers, room, true, TURN_YS);
         int[] zs = shared(layers, room, false, TURN_ZS);
-        List<TurnFlood.@Nullable Layer> flooded = new ArrayList<>();
+        List<Flood.@Nullable Layer> flooded = new ArrayList<>();
         for (int quarters = 0; quarters < layers.size(); quarters++) {
             SlideSpace space = layers.get(quarters);
             Box goal = shifts(parts.get(quarters), target).orElse(null);
-            flooded.add(space == null ? null : new TurnFlood.Layer(rows(space, ys, zs, gone), goal));
+            flooded.add(space == null ? null : new Flood.Layer(rows(space, ys, zs, gone), goal));
         }
-        return new TurnFlood(levels(room, true, ys), levels(room, false, zs), flooded, rows(room, ys, zs, gone));
+        return new Flood(levels(room, true, ys), levels(room, false, zs), flooded, rows(room, ys, zs, gone));
     }
 
     /** The levels of all spaces on an axis, and the places where the thing is and must come to. */
@@ -216,15 +216,12 @@ public final class WayQuery implements Moving {
                 space.domain());
     }
 
-    private static BitSet frontier(TurnFlood flood, List<@Nullable SlideSpace> layers, SlideSpace room, BitSet gone) {
+    private static BitSet frontier(Flood flood, List<@Nullable SlideSpace> layers, SlideSpace room, BitSet gone) {
         BitSet owners = new BitSet();
         for (int quarters = 0; quarters < layers.size(); quarters++) {
             SlideSpace space = layers.get(quarters);
             if (space != null) {
-                flood.frontier(quarters).stream()
-                        .map(obstacle -> space.forbidden().get(obstacle).owner())
-                        .filter(owner -> owner >= 0)
-                        .forEach(owners::set);
+                owners.or(space.owners(flood.frontier(quarters)));
             }
         }
         hinderingNear(room, flood.reached(), gone, owners);
