@@ -15,7 +15,8 @@ import org.shelterwright.app.drawing.Spot;
 
 /**
  * IBM Plex Sans in three weights (SIL Open Font License 1.1, kept beside the font files). Its figures are of equal
- * width, so columns align. Not for several threads at once: the font files are read as glyphs are asked for.
+ * width, so columns align. Not for several threads at once: a font file is opened when its weight is first asked for,
+ * and read as glyphs are.
  */
 public final class Typeface {
 
@@ -29,12 +30,6 @@ public final class Typeface {
     private static final double DESCENT = 0.22;
 
     private final Map<Weight, TrueTypeFont> fonts = new EnumMap<>(Weight.class);
-
-    public Typeface() {
-        for (Weight weight : Weight.values()) {
-            fonts.put(weight, read(weight));
-        }
-    }
 
     /** Opens the font file of a weight. */
     public static InputStream file(Weight weight) {
@@ -56,11 +51,7 @@ public final class Typeface {
     }
 
     public TrueTypeFont font(Weight weight) {
-        TrueTypeFont font = fonts.get(weight);
-        if (font == null) {
-            throw new IllegalStateException("Every weight has a font.");
-        }
-        return font;
+        return fonts.computeIfAbsent(weight, Typeface::read);
     }
 
     /** Width of a line of text (mm) at an em of the given size (mm). */

@@ -1,7 +1,8 @@
 package org.shelterwright.catalog.json;
 
-import java.lang.invoke.MethodHandle;
-import java.lang.invoke.MethodHandles;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -15,37 +16,42 @@ import org.jspecify.annotations.Nullable;
 final class RecordCodec<T> implements Codec<T> {
     private final List<Part> parts;
     private final List<String> keys;
-    private final MethodHandle constructor;
+    private final Constructor<T> constructor;
     private final @Nullable T absent;
 
-    private record Part(String key, boolean nullable, Codec<Object> codec, MethodHandle accessor) {
+    private record Part(String key, boolean nullable, Codec<Object> codec, Method accessor) {
         boolean optional() {
             return nullable || codec.whenAbsent() != null;
         }
     }
 
     RecordCodec(Class<T> type, Codecs codecs) {
+        List<Part> found = new ArrayList<>();
+        for (RecordComponent component : type.getRecordComponents()) {
+            found.add(new Part(
+                    component.getName(),
+                    component.getAnnotatedType().isAnnotationPresent(Nullable.class),
+                    codecs.of(component),
+                    component.getAccessor()));
+        }
+        this.parts = List.copyOf(found);
+        this.keys = parts.stream().map(Part::key).toList();
+        this.constructor = canonical(type);
+        this.absent = empty();
+    }
+
+    private static <T> Constructor<T> canonical(Class<T> type) {
         try {
-            MethodHandles.Lookup lookup = MethodHandles.publicLookup();
-            List<Part> found = new ArrayList<>();
-            for (RecordComponent component : type.getRecordComponents()) {
-                found.add(new Part(
-                        component.getName(),
-                        component.getAnnotatedType().isAnnotationPresent(Nullable.class),
-                        codecs.of(component),
-                        lookup.unreflect(component.getAccessor())));
+            Constructor<T> constructor = type.getDeclaredConstructor(Arrays.stream(type.getRecordComponents())
+                    .map(RecordComponent::getType)
+                    .toArray(Class<?>[]::new));
+            if (!constructor.canAccess(null)) {
+                throw new IllegalArgumentException(
+                        "The record " + type.getName() + " must be public to stand in files.");
             }
-            this.parts = List.copyOf(found);
-            this.keys = parts.stream().map(Part::key).toList();
-            this.constructor = lookup.unreflectConstructor(
-                            type.getDeclaredConstructor(Arrays.stream(type.getRecordComponents())
-                                    .map(RecordComponent::getType)
-                                    .toArray(Class<?>[]::new)))
-                    .asSpreader(Object[].class, parts.size());
-            this.absent = empty();
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalArgumentException(
-                    "The record " + type.getName() + " must be public to stand in files.", e);
+            return constructor;
+        } catch (NoSuchMethodException e) {
+            throw new IllegalStateException("Every record has a canonical constructor.", e);
         }
     }
 
@@ -85,15 +91,24 @@ final class RecordCodec<T> implements Codec<T> {
         }
     }
 
-    @SuppressWarnings("unchecked")
     private T construct(@Nullable Object[] values) {
         try {
-            return (T) constructor.invoke(values);
-        } catch (RuntimeException | Error e) {
-            throw e;
-        } catch (Throwable e) {
-            throw new IllegalStateException("A record threw a checked exception.", e);
+            return constructor.newInstance(values);
+        } catch (ReflectiveOperationException e) {
+            throw unchecked(e);
         }
+    }
+
+    /** What a record itself has thrown. */
+    private static RuntimeException unchecked(ReflectiveOperationException e) {
+        Throwable thrown = e instanceof InvocationTargetException ? e.getCause() : e;
+        if (thrown instanceof RuntimeException own) {
+            return own;
+        }
+        if (thrown instanceof Error error) {
+            throw error;
+        }
+        return new IllegalStateException("A record could not be made or read.", thrown);
     }
 
     @Override
@@ -113,10 +128,8 @@ final class RecordCodec<T> implements Codec<T> {
     private static @Nullable Object content(Part part, Object value) {
         try {
             return part.accessor().invoke(value);
-        } catch (RuntimeException | Error e) {
-            throw e;
-        } catch (Throwable e) {
-            throw new IllegalStateException("A record threw a checked exception.", e);
+        } catch (ReflectiveOperationException e) {
+            throw unchecked(e);
         }
     }
 
