@@ -16,6 +16,7 @@ public final class BurdenLimits {
                 new MetreLoad(),
                 new FloorAxle(),
                 new FloorSpread(),
+                new FloorPressure(),
                 new HalfLength(),
                 new LoadCentre());
     }

@@ -1,6 +1,7 @@
 package org.shelterwright.layouts.ledger.transport.burden;
 
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.catalog.space.Lengths;
@@ -13,10 +14,12 @@ import org.shelterwright.layouts.ledger.transport.LegLimit;
 import org.shelterwright.layouts.transport.scene.LegScene;
 import org.shelterwright.layouts.transport.scene.PlacedLoad;
 import org.shelterwright.layouts.transport.scene.PlacedPiece;
+import org.shelterwright.layouts.transport.scene.Resting;
 
 /**
- * What stands on a length of a car is within what that length bears: the concentrated load of the sheet for the length of its foot, or,
- * where the sheet has none for so short a length, the load per metre times the length. What is stacked counts with what it stands on.
+ * What stands on a length of a car is within what that length bears: the concentrated load of the sheet for the length of its foot, or
+ * the load per metre times the length where that is more or the sheet has none for so short a length. What is stacked counts with what
+ * it stands on.
  * Source: the sheet of the car; UIC Loading Guidelines, volume 1, 3.3 (concentrated loads; from memory).
  */
 final class FloorSpread extends LegLimit {
@@ -31,15 +34,16 @@ final class FloorSpread extends LegLimit {
     @Override
     public void assess(LegScene leg, Rows rows) {
         for (PlacedLoad load : leg.loads()) {
+            Map<String, Double> onTop = Resting.massesKg(load);
             for (PlacedPiece piece : load.pieces()) {
                 if (piece.box().z0() == 0) {
-                    assess(leg, load, piece, rows);
+                    assess(leg, load, piece, onTop.getOrDefault(piece.id(), 0.0), rows);
                 }
             }
         }
     }
 
-    private void assess(LegScene leg, PlacedLoad load, PlacedPiece piece, Rows rows) {
+    private void assess(LegScene leg, PlacedLoad load, PlacedPiece piece, double onTopKg, Rows rows) {
         RowDraft draft = draft(leg, rows, "Concentrated load, " + piece.name())
                 .units(List.of(piece.id(), load.id()))
                 .source(load.car().source());
@@ -56,7 +60,7 @@ final class FloorSpread extends LegLimit {
                     + load.car().id() + "."));
             return;
         }
-        double kg = piece.shape().mostKg() + above(load, piece);
+        double kg = piece.shape().mostKg() + onTopKg;
         rows.add(draft.mend(kg > bears ? "Set it on bedding beams that spread it, or take a stronger car." : null)
                 .atMost(
                         kg,
@@ -74,21 +78,5 @@ final class FloorSpread extends LegLimit {
             return concentrated == null ? spread : concentrated;
         }
         return Math.max(concentrated, spread);
-    }
-
-    /** Mass of what stands above it, by the share of each that lies over its length and width. */
-    private static double above(PlacedLoad load, PlacedPiece piece) {
-        double kg = 0;
-        for (PlacedPiece other : load.pieces()) {
-            if (other != piece && other.box().z0() > 0) {
-                var a = piece.box();
-                var b = other.box();
-                double along = Math.min(a.x1(), b.x1()) - (double) Math.max(a.x0(), b.x0());
-                double across = Math.min(a.y1(), b.y1()) - (double) Math.max(a.y0(), b.y0());
-                double area = (double) (b.x1() - b.x0()) * (b.y1() - b.y0());
-                kg += other.shape().mostKg() * Math.max(0, along) * Math.max(0, across) / area;
-            }
-        }
-        return kg;
     }
 }

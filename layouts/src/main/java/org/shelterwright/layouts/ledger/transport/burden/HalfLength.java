@@ -5,6 +5,7 @@ import java.util.List;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.catalog.space.Rect;
 import org.shelterwright.catalog.transit.TransitCar;
+import org.shelterwright.layouts.ledger.RowDraft;
 import org.shelterwright.layouts.ledger.Rows;
 import org.shelterwright.layouts.ledger.mend.Amounts;
 import org.shelterwright.layouts.ledger.transport.LegLimit;
@@ -35,12 +36,15 @@ final class HalfLength extends LegLimit {
     public void assess(LegScene leg, Rows rows) {
         Rule rule = leg.rules().rule(Figure.HALF_LENGTH_SHARE).orElse(null);
         for (PlacedLoad load : leg.loads()) {
-            if (rule == null || load.car().kind() != TransitCar.Kind.CONTAINER || light(load)) {
+            if (load.car().kind() != TransitCar.Kind.CONTAINER || light(load)) {
                 continue;
             }
-            var draft = draft(leg, rows, title() + ", " + load.name())
-                    .units(load.ids())
-                    .source(rule.source());
+            RowDraft draft = draft(leg, rows, title() + ", " + load.name()).units(load.ids());
+            if (rule == null) {
+                rows.add(unset(draft, Figure.HALF_LENGTH_SHARE));
+                continue;
+            }
+            draft.source(rule.source());
             String unknown = load.unknown().orElse(null);
             if (unknown != null) {
                 rows.add(draft.notAssessed(unknown));

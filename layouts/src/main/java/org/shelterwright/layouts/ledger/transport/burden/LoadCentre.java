@@ -40,12 +40,13 @@ final class LoadCentre extends LegLimit {
     private void assess(LegScene leg, PlacedLoad load, boolean along, Rows rows) {
         Figure figure = along ? Figure.LOAD_OFF_ALONG : Figure.LOAD_OFF_ACROSS;
         Rule rule = leg.rules().rule(figure).orElse(null);
+        RowDraft draft = draft(leg, rows, "Centre " + (along ? "along" : "across") + ", " + load.name())
+                .units(load.ids());
         if (rule == null) {
+            rows.add(unset(draft, figure));
             return;
         }
-        RowDraft draft = draft(leg, rows, "Centre " + (along ? "along" : "across") + ", " + load.name())
-                .units(load.ids())
-                .source(rule.source());
+        draft.source(rule.source());
         String unknown = load.unknown().orElse(null);
         if (unknown != null || load.massKg() <= 0) {
             rows.add(draft.notAssessed(unknown == null ? "The load of " + load.name() + " weighs nothing." : unknown));

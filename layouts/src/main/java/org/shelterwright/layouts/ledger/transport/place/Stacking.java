@@ -1,7 +1,5 @@
 package org.shelterwright.layouts.ledger.transport.place;
 
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +10,7 @@ import org.shelterwright.layouts.ledger.transport.LegLimit;
 import org.shelterwright.layouts.transport.scene.LegScene;
 import org.shelterwright.layouts.transport.scene.PlacedLoad;
 import org.shelterwright.layouts.transport.scene.PlacedPiece;
+import org.shelterwright.layouts.transport.scene.Resting;
 
 /**
  * What stands on a piece is within its stacking strength; the mass above is shared among those below by the area with which it rests
@@ -29,7 +28,7 @@ final class Stacking extends LegLimit {
     @Override
     public void assess(LegScene leg, Rows rows) {
         for (PlacedLoad load : leg.loads()) {
-            Map<String, Double> above = above(load);
+            Map<String, Double> above = Resting.massesKg(load);
             for (PlacedPiece piece : load.pieces()) {
                 double kg = above.getOrDefault(piece.id(), 0.0);
                 if (kg > 0) {
@@ -58,21 +57,5 @@ final class Stacking extends LegLimit {
                         "kg",
                         piece.name() + " on " + load.name() + " carries " + Amounts.kg(kg)
                                 + (bears.get() == 0 ? " and is fragile." : " of " + Amounts.kg(bears.get()) + ".")));
-    }
-
-    private static Map<String, Double> above(PlacedLoad load) {
-        Map<String, Double> above = new HashMap<>();
-        List<PlacedPiece> topDown = load.pieces().stream()
-                .sorted(Comparator.comparingInt(
-                                (PlacedPiece piece) -> piece.box().z0())
-                        .reversed())
-                .toList();
-        for (PlacedPiece top : topDown) {
-            double kg = top.shape().mostKg() + above.getOrDefault(top.id(), 0.0);
-            Map<PlacedPiece, Double> rests = Resting.on(top, load);
-            double area = rests.values().stream().mapToDouble(one -> one).sum();
-            rests.forEach((below, part) -> above.merge(below.id(), kg * part / area, Double::sum));
-        }
-        return above;
     }
 }

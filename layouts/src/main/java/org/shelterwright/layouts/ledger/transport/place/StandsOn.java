@@ -9,6 +9,7 @@ import org.shelterwright.layouts.ledger.transport.LegLimit;
 import org.shelterwright.layouts.transport.scene.LegScene;
 import org.shelterwright.layouts.transport.scene.PlacedLoad;
 import org.shelterwright.layouts.transport.scene.PlacedPiece;
+import org.shelterwright.layouts.transport.scene.Resting;
 
 /**
  * All of a piece's underside rests on the floor or on the tops of others. Source: full support, as the published sets of container

@@ -33,11 +33,15 @@ final class TensionerReach extends LegLimit {
     @Override
     public void assess(LegScene leg, Rows rows) {
         Rule space = leg.rules().rule(Figure.TENSIONER_SPACE).orElse(null);
-        if (space == null) {
-            return;
-        }
         for (PlacedLoad load : leg.loads()) {
-            for (Rope rope : Rope.of(leg, load)) {
+            List<Rope> ropes = Rope.of(leg, load);
+            if (space == null && !ropes.isEmpty()) {
+                rows.add(unset(draft(leg, rows).units(load.ids()), Figure.TENSIONER_SPACE));
+            }
+            if (space == null) {
+                continue;
+            }
+            for (Rope rope : ropes) {
                 double free = free(load, rope.foot(), space.value());
                 if (free < space.value()) {
                     rows.add(draft(leg, rows)

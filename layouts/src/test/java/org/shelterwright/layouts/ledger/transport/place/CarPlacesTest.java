@@ -5,14 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.shelterwright.catalog.builtin.BuiltInCatalog;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.space.Size;
-import org.shelterwright.catalog.transit.TransitCar;
 import org.shelterwright.catalog.transit.Underside;
 import org.shelterwright.catalog.transit.WheelGroup;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.layouts.transport.CarBuilder;
 import org.shelterwright.layouts.transport.Crate;
 import org.shelterwright.layouts.transport.Piece;
 import org.shelterwright.layouts.transport.TransportRig;
@@ -209,44 +208,18 @@ class CarPlacesTest {
     /** Throw in curves is the geometry of two bogies: of a car that states others it is not known. */
     @Test
     void theThrowOfACarWithoutTwoBogiesIsNotAssessed() {
-        TransitCar flat = BuiltInCatalog.entries().transit().cars().stream()
-                .filter(car -> car.id().equals("flat-wagon-4-axle"))
-                .findFirst()
-                .orElseThrow();
+        List<WheelGroup> wheels = CarBuilder.like("flat-wagon-4-axle").build().wheels();
         TransportRig rig = new TransportRig()
-                .on(withWheels(flat, flat.wheels().subList(0, 1)))
+                .on(CarBuilder.like("flat-wagon-4-axle")
+                        .wheels(wheels.subList(0, 1))
+                        .build())
                 .crate("a", 1_000, 500, 0, 1_000, 1_000, 1_000, 100.0);
 
         assertThat(rig.row("outline").verdict()).isEqualTo(Verdict.NOT_ASSESSED);
         assertThat(rig.row("outline").finding())
                 .isEqualTo(
                         "The throw of the Flat wagon, four axles, long in curves is told of two wheel groups; it states 1."
-                                + " Give its two bogies or axles in \"wheels\" of car one-bogie.");
-    }
-
-    private static TransitCar withWheels(TransitCar car, List<WheelGroup> wheels) {
-        return new TransitCar(
-                "one-bogie",
-                car.name(),
-                car.kind(),
-                null,
-                car.deck(),
-                car.lengthOver(),
-                car.outside(),
-                wheels,
-                car.tareKg(),
-                car.tareCentreHeight(),
-                car.grossRatingKg(),
-                car.payloadKg(),
-                car.loadLimits(),
-                car.floor(),
-                car.doorways(),
-                car.anchorRows(),
-                car.chockRails(),
-                car.stops(),
-                car.seats(),
-                car.source(),
-                null);
+                                + " Give its two bogies or axles in \"wheels\" of car like-flat-wagon-4-axle.");
     }
 
     private static Piece strong(String id, Double stackingKg, boolean fragile) {

@@ -10,6 +10,7 @@ import org.shelterwright.catalog.transit.Doorway;
 import org.shelterwright.catalog.transit.TransitCar;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
+import org.shelterwright.layouts.transport.CarBuilder;
 import org.shelterwright.layouts.transport.Mode;
 import org.shelterwright.layouts.transport.TransportRig;
 
@@ -132,30 +133,10 @@ class CarRoomTest {
     }
 
     private static TransitCar twoDoors() {
-        TransitCar plain = TransportRig.plainCar(8_000, 2_500, null);
-        return new TransitCar(
-                plain.id(),
-                plain.name(),
-                plain.kind(),
-                null,
-                plain.deck(),
-                plain.lengthOver(),
-                null,
-                plain.wheels(),
-                0,
-                null,
-                null,
-                plain.payloadKg(),
-                List.of(),
-                plain.floor(),
-                List.of(
+        return CarBuilder.like(TransportRig.plainCar(8_000, 2_500, null))
+                .doorways(List.of(
                         new Doorway("end door", Face.REAR, 1_800_000, 2_300_000),
-                        new Doorway("side door", Face.LEFT, 2_400_000, 2_300_000)),
-                plain.anchorRows(),
-                List.of(),
-                List.of(),
-                List.of(),
-                plain.source(),
-                null);
+                        new Doorway("side door", Face.LEFT, 2_400_000, 2_300_000)))
+                .build();
     }
 }
