@@ -60,19 +60,12 @@ public final class TestLayout {
     }
 
     private Layout layout() {
-        Brief brief = new Brief(
-                "river-post",
-                "River Post",
-                "box-4200",
-                null,
-                null,
-                units,
-                2,
-                List.of(),
-                List.of("shelter-common"),
-                Map.of(),
-                List.of(),
-                "Invented for the Varn Valley Flood Service.");
+        Brief brief = Brief.named("river-post", "River Post", "box-4200")
+                .units(units)
+                .crew(2)
+                .ruleSets(List.of("shelter-common"))
+                .note("Invented for the Varn Valley Flood Service.")
+                .build();
         return new Layout(
                 brief,
                 new Parts(body(), null, null, items),

@@ -54,44 +54,14 @@ public record Brief(
         }
     }
 
-    /** A brief with nobody inside the body that asks nothing of power and air. */
-    public Brief(
-            String id,
-            String name,
-            String body,
-            @Nullable String carrier,
-            @Nullable Trailer trailer,
-            List<UnitSpec> units,
-            int crew,
-            List<Wish> wishes,
-            List<String> ruleSets,
-            Map<String, Double> limits,
-            List<Wire> wires,
-            @Nullable String note) {
-        this(
-                id, name, body, carrier, trailer, units, crew, List.of(), wishes, ruleSets, limits, wires, null, null,
-                note);
+    /** Begins a brief that asks for nothing yet. */
+    public static BriefBuilder named(String id, String name, String body) {
+        return new BriefBuilder(id, name, body);
     }
 
-    /** A brief that lists no pieces. */
-    public Brief(
-            String id,
-            String name,
-            String body,
-            @Nullable String carrier,
-            @Nullable Trailer trailer,
-            List<UnitSpec> units,
-            int crew,
-            List<Occupant> occupants,
-            List<Wish> wishes,
-            List<String> ruleSets,
-            Map<String, Double> limits,
-            List<Wire> wires,
-            @Nullable Services services,
-            @Nullable String note) {
-        this(
-                id, name, body, carrier, trailer, units, crew, occupants, wishes, ruleSets, limits, wires, services,
-                null, note);
+    /** Begins a copy of which some parts differ. */
+    public BriefBuilder but() {
+        return new BriefBuilder(this);
     }
 
     /** The inventory, empty if the brief lists nothing. */
@@ -100,74 +70,50 @@ public record Brief(
     }
 
     public Brief withInventory(@Nullable Inventory other) {
-        return new Brief(
-                id, name, body, carrier, trailer, units, crew, occupants, wishes, ruleSets, limits, wires, services,
-                other, note);
+        return but().inventory(other).build();
     }
 
     public Brief withBody(String other) {
-        return new Brief(
-                id, name, other, carrier, trailer, units, crew, occupants, wishes, ruleSets, limits, wires, services,
-                note);
+        return but().body(other).build();
     }
 
     public Brief withCarrier(@Nullable String other) {
-        return new Brief(
-                id, name, body, other, trailer, units, crew, occupants, wishes, ruleSets, limits, wires, services,
-                note);
+        return but().carrier(other).build();
     }
 
     public Brief withTrailer(@Nullable Trailer other) {
-        return new Brief(
-                id, name, body, carrier, other, units, crew, occupants, wishes, ruleSets, limits, wires, services,
-                inventory, note);
+        return but().trailer(other).build();
     }
 
     public Brief withUnits(List<UnitSpec> others) {
-        return new Brief(
-                id, name, body, carrier, trailer, others, crew, occupants, wishes, ruleSets, limits, wires, services,
-                inventory, note);
+        return but().units(others).build();
     }
 
     public Brief withCrew(int people) {
-        return new Brief(
-                id, name, body, carrier, trailer, units, people, occupants, wishes, ruleSets, limits, wires, services,
-                inventory, note);
+        return but().crew(people).build();
     }
 
     public Brief withOccupants(List<Occupant> others) {
-        return new Brief(
-                id, name, body, carrier, trailer, units, crew, others, wishes, ruleSets, limits, wires, services,
-                inventory, note);
+        return but().occupants(others).build();
     }
 
     public Brief withWishes(List<Wish> others) {
-        return new Brief(
-                id, name, body, carrier, trailer, units, crew, occupants, others, ruleSets, limits, wires, services,
-                inventory, note);
+        return but().wishes(others).build();
     }
 
     public Brief withRuleSets(List<String> others) {
-        return new Brief(
-                id, name, body, carrier, trailer, units, crew, occupants, wishes, others, limits, wires, services,
-                inventory, note);
+        return but().ruleSets(others).build();
     }
 
     public Brief withLimits(Map<String, Double> others) {
-        return new Brief(
-                id, name, body, carrier, trailer, units, crew, occupants, wishes, ruleSets, others, wires, services,
-                inventory, note);
+        return but().limits(others).build();
     }
 
     public Brief withWires(List<Wire> others) {
-        return new Brief(
-                id, name, body, carrier, trailer, units, crew, occupants, wishes, ruleSets, limits, others, services,
-                inventory, note);
+        return but().wires(others).build();
     }
 
     public Brief withServices(@Nullable Services others) {
-        return new Brief(
-                id, name, body, carrier, trailer, units, crew, occupants, wishes, ruleSets, limits, wires, others,
-                inventory, note);
+        return but().services(others).build();
     }
 }

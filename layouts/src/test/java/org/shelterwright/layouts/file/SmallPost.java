@@ -90,30 +90,26 @@ public final class SmallPost {
     }
 
     public static Brief brief() {
-        return new Brief(
-                "small-post",
-                "Small Post",
-                "box",
-                "truck",
-                new Trailer(
+        return Brief.named("small-post", "Small Post", "box")
+                .carrier("truck")
+                .trailer(new Trailer(
                         "trailer",
                         List.of(new TrailerLoad(
                                 new UnitSpec("generator-1", "Generator", "generator", "power"),
-                                Pose.at(Point.ofMm(-450, -350, 700))))),
-                List.of(
+                                Pose.at(Point.ofMm(-450, -350, 700))))))
+                .units(List.of(
                         new UnitSpec("rack-1", "Rack 1", "rack", "telemetry"),
                         new UnitSpec("rack-2", "Rack 2", "rack", "telemetry"),
                         new UnitSpec("table-1", "Table", "table", "work"),
                         new UnitSpec("printer-1", "Printer", "printer", "work"),
-                        new UnitSpec("tray-1", "Tray", "tray", "work")),
-                2,
-                List.of(
+                        new UnitSpec("tray-1", "Tray", "tray", "work")))
+                .crew(2)
+                .wishes(List.of(
                         new Wish(Wish.Kind.NEAR, List.of("rack-1", "rack-2"), 300_000, null),
-                        new Wish(Wish.Kind.FACING, List.of("table-1"), null, Face.LEFT)),
-                List.of(),
-                Map.of("access.walkway-width", 600.0),
-                List.of(new Wire("w1", "rack-1/power", "body/panel 1", "3G2.5", 4_000_000)),
-                null);
+                        new Wish(Wish.Kind.FACING, List.of("table-1"), null, Face.LEFT)))
+                .limits(Map.of("access.walkway-width", 600.0))
+                .wires(List.of(new Wire("w1", "rack-1/power", "body/panel 1", "3G2.5", 4_000_000)))
+                .build();
     }
 
     /** All placed but the second rack; the printer stands on the table and the tray on the printer. */

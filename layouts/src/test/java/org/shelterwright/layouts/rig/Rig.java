@@ -206,19 +206,14 @@ public final class Rig {
                 tare,
                 bodyRatingKg,
                 null);
-        Brief brief = new Brief(
-                "test",
-                "Test",
-                body.id(),
-                carrier == null ? null : carrier.id(),
-                trailer == null ? null : new Trailer(trailer.id(), loads),
-                units,
-                crew,
-                List.of(),
-                ruleSets.stream().map(RuleSet::id).toList(),
-                limits,
-                List.of(),
-                null);
+        Brief brief = Brief.named("test", "Test", body.id())
+                .carrier(carrier == null ? null : carrier.id())
+                .trailer(trailer == null ? null : new Trailer(trailer.id(), loads))
+                .units(units)
+                .crew(crew)
+                .ruleSets(ruleSets.stream().map(RuleSet::id).toList())
+                .limits(limits)
+                .build();
         brief = brief.withOccupants(occupants);
         return new Layout(brief, new Parts(body, carrier, trailer, items), placements, List.of(), null);
     }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.catalog.source.Source.Trust;
@@ -103,8 +102,8 @@ class BuiltInRuleSetsTest {
     }
 
     private static Rules rules(String... sets) {
-        Brief brief = new Brief(
-                "test", "Test", "body", null, null, List.of(), 0, List.of(), List.of(sets), Map.of(), List.of(), null);
+        Brief brief =
+                Brief.named("test", "Test", "body").ruleSets(List.of(sets)).build();
         return Rules.of(brief, RuleSets.builtIn());
     }
 }

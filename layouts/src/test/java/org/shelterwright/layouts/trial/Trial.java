@@ -137,10 +137,13 @@ public final class Trial {
 
     public Layout layout() {
         List<String> sets = ruleSets.stream().map(RuleSet::id).toList();
-        Brief brief = new Brief(
-                        "trial", "Trial", body.id(), null, null, units, 0, List.of(), sets, limits, List.of(), null)
-                .withServices(services)
-                .withInventory(pieces.isEmpty() ? null : new Inventory(tasks, pieces));
+        Brief brief = Brief.named("trial", "Trial", body.id())
+                .units(units)
+                .ruleSets(sets)
+                .limits(limits)
+                .services(services)
+                .inventory(pieces.isEmpty() ? null : new Inventory(tasks, pieces))
+                .build();
         return new Layout(brief, new Parts(body, null, null, items), placements, List.of(), null)
                 .withContents(new Contents(kinds, stowed));
     }

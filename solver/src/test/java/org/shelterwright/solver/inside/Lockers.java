@@ -39,20 +39,11 @@ public final class Lockers {
         for (int i = 0; i < pieces; i++) {
             specs.add(PieceSpec.of("p" + i, "Piece " + i, SMALL.get(i % SMALL.size())));
         }
-        Brief brief = new Brief(
-                        "lockers",
-                        "Lockers",
-                        "container-20",
-                        null,
-                        null,
-                        units,
-                        0,
-                        List.of(),
-                        List.of("shelter-common"),
-                        Map.of(),
-                        List.of(),
-                        null)
-                .withInventory(pieces == 0 ? null : new Inventory(List.of(), specs));
+        Brief brief = Brief.named("lockers", "Lockers", "container-20")
+                .units(units)
+                .ruleSets(List.of("shelter-common"))
+                .inventory(pieces == 0 ? null : new Inventory(List.of(), specs))
+                .build();
         return Layout.empty(brief, Parts.of(brief, CATALOG))
                 .withPlacements(placements)
                 .withContents(Contents.of(brief, CATALOG));

@@ -64,19 +64,9 @@ final class ItemLook {
 
     private static PlacedUnit alone(Item item, Scene desk) {
         UnitSpec spec = new UnitSpec(UNIT, item.name(), item.id(), UNIT);
-        Brief brief = new Brief(
-                UNIT,
-                item.name(),
-                desk.body().id(),
-                null,
-                null,
-                List.of(spec),
-                0,
-                List.of(),
-                List.of(),
-                Map.of(),
-                List.of(),
-                null);
+        Brief brief = Brief.named(UNIT, item.name(), desk.body().id())
+                .units(List.of(spec))
+                .build();
         Place place = new Place(Surface.FLOOR, null, new Pose(Point.ORIGIN, QuarterTurn.R180));
         Layout layout = Layout.empty(brief, new Parts(desk.body(), null, null, Map.of(item.id(), item)))
                 .with(Placement.of(UNIT, place));

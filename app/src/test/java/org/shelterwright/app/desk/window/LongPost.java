@@ -49,19 +49,12 @@ final class LongPost {
             }
         }
         Brief old = post.brief();
-        Brief brief = new Brief(
-                "long-post",
-                "Long Post",
-                old.body(),
-                null,
-                null,
-                units,
-                old.crew(),
-                List.of(),
-                old.ruleSets(),
-                old.limits(),
-                List.of(),
-                null);
+        Brief brief = Brief.named("long-post", "Long Post", old.body())
+                .units(units)
+                .crew(old.crew())
+                .ruleSets(old.ruleSets())
+                .limits(old.limits())
+                .build();
         Map<String, Item> items = post.parts().items();
         int parts = (UNITS + old.units().size() - 1) / old.units().size();
         return new Layout(brief, new Parts(body(post.body(), parts), null, null, items), placements, List.of(), null);

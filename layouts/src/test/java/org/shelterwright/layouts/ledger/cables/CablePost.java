@@ -120,21 +120,14 @@ final class CablePost {
     }
 
     Layout layout() {
-        Brief brief = new Brief(
-                "post",
-                "Post",
-                "box",
-                null,
-                null,
-                List.of(
+        Brief brief = Brief.named("post", "Post", "box")
+                .units(List.of(
                         new UnitSpec("rack-1", "Rack 1", "rack", "racks"),
-                        new UnitSpec("rack-2", "Rack 2", "rack", "racks")),
-                0,
-                List.of(),
-                ruleSets,
-                limits,
-                wires,
-                null);
+                        new UnitSpec("rack-2", "Rack 2", "rack", "racks")))
+                .ruleSets(ruleSets)
+                .limits(limits)
+                .wires(wires)
+                .build();
         Catalog catalog = Catalog.of(
                 List.of(RACK), List.of(BODY), List.of(), BuiltInCatalog.read().cables(), List.of(), Transit.NONE);
         // Turned so that the backs look to the right wall: the port at (0, y) comes to (600 - y, 0).

@@ -74,8 +74,11 @@ public final class JumbledLayout {
             items.put(item.id(), item);
             specs.add(new UnitSpec("unit-" + i, "Unit " + i, item.id(), "jumble"));
         }
-        Brief brief = new Brief(
-                "jumble", "Jumble", "body", null, null, specs, 0, List.of(), List.of(), rules, wires(units), null);
+        Brief brief = Brief.named("jumble", "Jumble", "body")
+                .units(specs)
+                .limits(rules)
+                .wires(wires(units))
+                .build();
         Layout empty = Layout.empty(brief, new Parts(body(arches), null, null, items));
         Map<String, Placement> placements = new LinkedHashMap<>();
         for (UnitSpec spec : specs) {

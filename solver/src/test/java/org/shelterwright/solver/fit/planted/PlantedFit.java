@@ -102,6 +102,10 @@ public record PlantedFit(Layout question, Layout solution) {
     private static Brief brief(
             String id, Parts parts, List<UnitSpec> units, List<Wish> wishes, Map<String, Double> limits) {
         String body = parts.body().id();
-        return new Brief(id, "Planted", body, null, null, units, 0, wishes, List.of(), limits, List.of(), null);
+        return Brief.named(id, "Planted", body)
+                .units(units)
+                .wishes(wishes)
+                .limits(limits)
+                .build();
     }
 }

@@ -141,8 +141,10 @@ class WhyNotTest {
 
     private Brief brief(List<UnitSpec> units, Map<String, Double> limits) {
         Brief b = question.brief();
-        return new Brief(
-                b.id(), b.name(), b.body(), null, null, units, 0, List.of(), List.of(), limits, List.of(), null);
+        return Brief.named(b.id(), b.name(), b.body())
+                .units(units)
+                .limits(limits)
+                .build();
     }
 
     private static Item sized(Item i, Size size) {

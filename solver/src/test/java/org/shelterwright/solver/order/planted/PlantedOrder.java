@@ -215,9 +215,7 @@ public record PlantedOrder(Layout layout, List<String> order, List<String> rings
                 specs.add(new UnitSpec(id, id, id, "planted"));
                 placements.put(id, Placement.of(id, Place.onFloor(Pose.at(hull.low()))));
             }
-            Brief brief = new Brief(
-                    "planted", "Planted", "body", null, null, specs, 0, List.of(), List.of(), Map.of(), List.of(),
-                    null);
+            Brief brief = Brief.named("planted", "Planted", "body").units(specs).build();
             return new Layout(brief, new Parts(body(), null, null, items), placements, List.of(), null);
         }
 
