@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * What goes into the units: pieces, and the tasks that they are used in.
@@ -28,6 +29,15 @@ public record Inventory(List<Task> tasks, List<PieceSpec> pieces) {
 
     public boolean isEmpty() {
         return pieces.isEmpty();
+    }
+
+    /** The same with the tasks that a condition tells done at no place that is stated. */
+    public Inventory withoutPlaces(Predicate<Task> where) {
+        return new Inventory(
+                tasks.stream()
+                        .map(task -> where.test(task) ? task.atNoPlace() : task)
+                        .toList(),
+                pieces);
     }
 
     public Inventory withPieces(List<PieceSpec> others) {

@@ -27,4 +27,9 @@ public record Task(
             throw new IllegalArgumentException("The side of task \"" + id + "\" must be left or right.");
         }
     }
+
+    /** The same, done at no place that is stated. */
+    public Task atNoPlace() {
+        return new Task(id, name, null, null, side);
+    }
 }

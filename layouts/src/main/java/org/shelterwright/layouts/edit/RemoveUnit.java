@@ -4,7 +4,6 @@ import java.util.List;
 import org.shelterwright.layouts.brief.Brief;
 import org.shelterwright.layouts.brief.Inventory;
 import org.shelterwright.layouts.brief.Services;
-import org.shelterwright.layouts.brief.Task;
 import org.shelterwright.layouts.brief.Wish;
 import org.shelterwright.layouts.layout.Layout;
 
@@ -54,13 +53,8 @@ public record RemoveUnit(String unit) implements Edit {
 
     /** What was to be within it goes with it, and what was done at it is done at no place that is stated. */
     private Inventory without(Inventory listed) {
-        return new Inventory(
-                listed.tasks().stream()
-                        .map(task -> unit.equals(task.unit())
-                                ? new Task(task.id(), task.name(), null, null, task.side())
-                                : task)
-                        .toList(),
-                listed.pieces().stream()
+        return listed.withoutPlaces(task -> unit.equals(task.unit()))
+                .withPieces(listed.pieces().stream()
                         .filter(piece -> !unit.equals(piece.within()))
                         .toList());
     }

@@ -8,12 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.shelterwright.catalog.Catalog;
+import org.shelterwright.catalog.body.Body;
 import org.shelterwright.catalog.carrier.Carrier;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.json.Problem;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.catalog.transit.Transit;
 import org.shelterwright.layouts.brief.Brief;
+import org.shelterwright.layouts.brief.Inventory;
 import org.shelterwright.layouts.edit.DuplicateUnits;
 import org.shelterwright.layouts.edit.Edit;
 import org.shelterwright.layouts.edit.RemoveUnit;
@@ -42,7 +44,9 @@ final class Variant {
         for (Setting setting : settings) {
             brief = framed(brief, setting);
         }
-        Layout layout = Layout.empty(brief, Parts.of(brief, catalog)).withContents(Contents.of(brief, catalog));
+        Parts parts = Parts.of(brief, catalog);
+        brief = housed(brief, parts.body());
+        Layout layout = Layout.empty(brief, parts).withContents(Contents.of(brief, catalog));
         for (Setting setting : settings) {
             for (Setting.Swap swap : setting.swaps()) {
                 Item item = catalog.item(swap.item())
@@ -103,6 +107,15 @@ final class Variant {
             framed = framed.withLimits(limits);
         }
         return framed;
+    }
+
+    /** Tasks done outside by an opening that the body does not have are done at no place that is stated. */
+    private static Brief housed(Brief brief, Body body) {
+        Inventory listed = brief.inventory();
+        return listed == null
+                ? brief
+                : brief.withInventory(listed.withoutPlaces(task -> task.opening() != null
+                        && body.openings().stream().noneMatch(one -> one.name().equals(task.opening()))));
     }
 
     private static Layout counted(Layout layout, Setting.Quantity quantity) {

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.InputFile;
+import org.shelterwright.layouts.brief.Inventory;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.samples.Samples;
 
@@ -33,6 +34,25 @@ class StudyFilesTest {
                     .as("run %d", run)
                     .isEmpty();
         }
+    }
+
+    @Test
+    void aRunInAnotherBodyKeepsTheInventoryAndLetsGoOfOpeningsThatAreNotThere() {
+        SealedStudy study = PostStudy.sealed(PostStudy.text("""
+                {"id": "body", "settings": [{"id": "as-it-is"}, {"id": "other", "body": "container-20",
+                 "carrier": "truck-three-axle"}]}""", ""));
+        Inventory asked = study.start(study.plan().run(1)).brief().listed();
+        Inventory other = study.start(study.plan().run(2)).brief().listed();
+
+        assertThat(asked.pieces()).hasSizeGreaterThan(10);
+        assertThat(other.pieces()).isEqualTo(asked.pieces());
+        assertThat(asked.task("rescue").orElseThrow().opening()).isEqualTo("front emergency door");
+        assertThat(other.task("rescue").orElseThrow()).satisfies(task -> {
+            assertThat(task.opening()).isNull();
+            assertThat(task.name()).isEqualTo("Rescue from the water");
+        });
+        assertThat(other.task("gauging")).isEqualTo(asked.task("gauging"));
+        assertThat(other.task("watch")).isEqualTo(asked.task("watch"));
     }
 
     @Test
