@@ -9,6 +9,9 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shelterwright.catalog.json.CatalogFormats;
+import org.shelterwright.layouts.brief.Brief;
+import org.shelterwright.layouts.brief.UnitSpec;
+import org.shelterwright.layouts.file.LayoutFormats;
 import tools.jackson.databind.JsonNode;
 
 class CatalogVerbsTest {
@@ -193,5 +196,80 @@ class CatalogVerbsTest {
         assertThat(ran.err()).startsWith(mine + ": There is another file of this name already. Nothing was written.");
         assertThat(mine).hasContent("mine");
         assertThat(out.resolve("reel.json")).doesNotExist();
+    }
+
+    @Test
+    void importWritesABriefThatCanBeFitted() throws IOException {
+        Path list = Briefs.write(folder, "list.csv", """
+                Id,Name,Depth [mm],Width [mm],Height [mm],Mass [kg],Qty
+                pump-case,Pump case,400,600,350,31.5,2
+                hose-reel,Hose reel,300,500,500,18,1
+                """);
+        Path items = folder.resolve("items");
+        Path brief = folder.resolve("My post.json");
+
+        Ran ran = Ran.of(
+                "catalog",
+                "import",
+                list,
+                "--out",
+                items,
+                "--brief",
+                brief,
+                "--body",
+                "box-4200",
+                "--carrier",
+                "truck-two-axle");
+        Ran fit = Ran.of(
+                "fit",
+                brief,
+                "--catalog",
+                items,
+                "--moves",
+                "2000",
+                "--alternatives",
+                "1",
+                "--out",
+                folder.resolve("out"));
+
+        assertThat(ran.status()).as(ran.err()).isZero();
+        assertThat(ran.out()).contains("  shelterwright fit " + brief + " --catalog " + items);
+        Brief written = LayoutFormats.BRIEF.read(Files.readAllBytes(brief), "brief");
+        assertThat(written.id()).isEqualTo("my-post");
+        assertThat(written.carrier()).isEqualTo("truck-two-axle");
+        assertThat(written.units()).extracting(UnitSpec::id).containsExactly("pump-case-1", "pump-case-2", "hose-reel");
+        assertThat(written.units())
+                .extracting(UnitSpec::name)
+                .containsExactly("Pump case 1", "Pump case 2", "Hose reel");
+        assertThat(fit.status())
+                .as("no centre of mass is known: not assessed, never met")
+                .isEqualTo(1);
+        assertThat(fit.out()).contains("Pump case 1 has no centre of mass.");
+    }
+
+    @Test
+    void importRefusesABriefThatLacksSomething() {
+        Path list =
+                Briefs.write(folder, "list.csv", "Id,Name,Depth,Width,Height,Mass [kg]\npump,Pump,400,600,350,30\n");
+        Path items = folder.resolve("items");
+        Path brief = folder.resolve("brief.json");
+
+        assertThat(Ran.of("catalog", "import", list, "--brief", brief, "--body", "box-4200")
+                        .err())
+                .isEqualToIgnoringNewLines(
+                        "--out: The brief needs the entries that it asks for. Name a folder for them" + " with --out.");
+        assertThat(Ran.of("catalog", "import", list, "--out", items, "--brief", brief)
+                        .err())
+                .isEqualToIgnoringNewLines(
+                        "--body: A brief needs a body. Name one of: shelterwright catalog list --kind body.");
+        assertThat(Ran.of("catalog", "import", list, "--out", items, "--body", "box-4200")
+                        .err())
+                .isEqualToIgnoringNewLines(
+                        "--brief: A body or carrier is of use only for a brief. Name its file with --brief.");
+        Ran unknown = Ran.of("catalog", "import", list, "--out", items, "--brief", brief, "--body", "bx-4200");
+        assertThat(unknown.status()).isEqualTo(2);
+        assertThat(unknown.err()).contains("The body \"bx-4200\" is not known. Did you mean \"box-4200\"?");
+        assertThat(items).doesNotExist();
+        assertThat(brief).doesNotExist();
     }
 }

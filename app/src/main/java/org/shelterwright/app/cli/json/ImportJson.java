@@ -1,6 +1,6 @@
 package org.shelterwright.app.cli.json;
 
-import java.util.List;
+import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.table.ColumnMapping;
@@ -17,9 +17,10 @@ public final class ImportJson {
      * Gives the result.
      *
      * @param folder where the entries were written; {@code null} if they were not
+     * @param brief the brief that was written; {@code null} if none was
      */
     public static String of(
-            ResultHead head, int status, ImportResult result, @Nullable String folder, List<String> files) {
+            ResultHead head, int status, ImportResult result, @Nullable String folder, @Nullable Path brief) {
         ObjectNode root = head.begin()
                 .put("status", status)
                 .put("headerRow", result.mapping().headerRow());
@@ -50,7 +51,10 @@ public final class ImportJson {
         }
         root.put("folder", folder);
         ArrayNode list = root.putArray("files");
-        files.forEach(list::add);
+        if (folder != null) {
+            result.items().forEach(item -> list.add(item.id() + ".json"));
+        }
+        root.put("brief", brief == null ? null : brief.toString());
         return JsonText.write(root);
     }
 }

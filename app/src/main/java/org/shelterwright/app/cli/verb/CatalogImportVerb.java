@@ -16,7 +16,6 @@ import org.shelterwright.app.cli.workshop.ExitStatus;
 import org.shelterwright.app.cli.workshop.Inputs;
 import org.shelterwright.app.cli.workshop.OutFolder;
 import org.shelterwright.app.cli.workshop.Workshop;
-import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.json.CatalogFormats;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.json.InputFile;
@@ -24,7 +23,9 @@ import org.shelterwright.catalog.json.Problem;
 import org.shelterwright.catalog.table.EquipmentList;
 import org.shelterwright.catalog.table.ImportNote.Kind;
 import org.shelterwright.catalog.table.ImportResult;
+import org.shelterwright.layouts.rules.RuleSet;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -42,7 +43,8 @@ import picocli.CommandLine.Parameters;
             "",
             "Examples:",
             "  shelterwright catalog import equipment.xlsx",
-            "  shelterwright catalog import equipment.csv --out my-items"
+            "  shelterwright catalog import equipment.csv --out my-items",
+            "  shelterwright catalog import equipment.csv --out my-items --brief my-brief.json --body box-4200"
         })
 public final class CatalogImportVerb extends Verb {
     @Parameters(paramLabel = "FILE", description = "Equipment list: a CSV file, or the first sheet of an XLSX file.")
@@ -53,6 +55,9 @@ public final class CatalogImportVerb extends Verb {
             paramLabel = "FOLDER",
             description = "Folder to write the entries into, one file each. If not given, nothing is written.")
     private @Nullable String out;
+
+    @Mixin
+    private final FirstBrief first = new FirstBrief();
 
     public CatalogImportVerb(Workshop workshop, Terminal terminal) {
         super(workshop, terminal);
@@ -72,33 +77,57 @@ public final class CatalogImportVerb extends Verb {
                         || note.kind() == Kind.DOUBTFUL);
         ExitStatus status = whole && !result.items().isEmpty() ? ExitStatus.HELD : ExitStatus.OPEN;
         String named = out;
-        List<String> written = named == null ? List.of() : write(result.items(), Inputs.path(named));
+        Path brief = first.path().orElse(null);
+        writeNew(files(result, brief));
         result.items().stream()
                 .filter(item -> entries().catalog().item(item.id()).isPresent())
                 .forEach(item -> terminal()
                         .message("The item \"" + item.id() + "\" takes the place of the built-in one of the same id."));
         if (json()) {
-            terminal().result(ImportJson.of(head(), status.number(), result, named, written));
+            terminal().result(ImportJson.of(head(), status.number(), result, named, brief));
             return status;
         }
+        tell(result, brief);
+        return status;
+    }
+
+    private Map<Path, byte[]> files(ImportResult result, @Nullable Path brief) {
+        Map<Path, byte[]> files = new LinkedHashMap<>();
+        String named = out;
+        if (named != null) {
+            Path folder = Inputs.path(named);
+            result.items()
+                    .forEach(item -> files.put(folder.resolve(item.id() + ".json"), CatalogFormats.ITEM.write(item)));
+        }
+        if (brief != null) {
+            List<RuleSet> ruleSets = workshop().checker().get().ruleSets();
+            files.put(brief, first.bytes(named, result, entries().catalog(), ruleSets));
+        }
+        return files;
+    }
+
+    private void tell(ImportResult result, @Nullable Path brief) {
+        String named = out;
         print(ImportText.lines(file, result));
         terminal().result("");
         if (named == null) {
             terminal().result("Nothing was written. Name a folder with --out to write the entries.");
         } else {
-            Written files = new Written(Inputs.path(named));
-            written.forEach(file -> files.add(file, ""));
-            print(files.lines());
+            Written told = new Written(Inputs.path(named));
+            result.items().forEach(item -> told.add(item.id() + ".json", ""));
+            print(told.lines());
         }
-        return status;
+        if (brief != null) {
+            terminal().result("");
+            terminal().result("The brief is " + brief + ". Add wishes, rule sets and limits to it, then find places:");
+            terminal().result("  shelterwright fit " + brief + " --catalog " + named);
+        }
     }
 
-    private static List<String> write(List<Item> items, Path folder) {
-        Map<String, byte[]> files = new LinkedHashMap<>();
-        items.forEach(item -> files.put(item.id() + ".json", CatalogFormats.ITEM.write(item)));
+    /** Writes all files or none: what is there already and differs is not written over. */
+    private static void writeNew(Map<Path, byte[]> files) {
         List<Problem> taken = new ArrayList<>();
-        files.forEach((name, bytes) -> {
-            Path file = folder.resolve(name);
+        files.forEach((file, bytes) -> {
             if (Files.exists(file) && !Arrays.equals(InputFile.read(file).bytes(), bytes)) {
                 taken.add(
                         new Problem(
@@ -109,9 +138,15 @@ public final class CatalogImportVerb extends Verb {
         if (!taken.isEmpty()) {
             throw new InputException(taken);
         }
-        try (OutFolder opened = OutFolder.open(folder)) {
-            return opened.fill(aside -> writeAll(files, aside));
-        }
+        Map<Path, Map<String, byte[]>> folders = new LinkedHashMap<>();
+        files.forEach((file, bytes) -> folders.computeIfAbsent(
+                        file.toAbsolutePath().getParent(), folder -> new LinkedHashMap<>())
+                .put(file.getFileName().toString(), bytes));
+        folders.forEach((folder, own) -> {
+            try (OutFolder opened = OutFolder.open(folder)) {
+                opened.fill(aside -> writeAll(own, aside));
+            }
+        });
     }
 
     private static void writeAll(Map<String, byte[]> files, Path folder) throws IOException {
