@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Axis;
@@ -28,10 +29,12 @@ import org.shelterwright.layouts.ledger.mend.Amounts;
  *
  * @param deviations measured values that differ from what was expected
  * @param open what is not signed, not measured or not released, one sentence each
+ * @param wrenches the torque wrenches that were named, each once, with until when they are calibrated as they were written
  * @param voided torques that no longer count since place or fixings of the unit were changed after the record
  * @param layout the layout with the units where they were measured
  */
-public record AsBuilt(List<Deviation> deviations, List<String> open, List<String> voided, Layout layout) {
+public record AsBuilt(
+        List<Deviation> deviations, List<String> open, List<String> voided, List<String> wrenches, Layout layout) {
     /**
      * A measured value.
      *
@@ -44,6 +47,7 @@ public record AsBuilt(List<Deviation> deviations, List<String> open, List<String
         deviations = List.copyOf(deviations);
         open = List.copyOf(open);
         voided = List.copyOf(voided);
+        wrenches = List.copyOf(wrenches);
     }
 
     /** Whether everything is signed, within its tolerance and still counts. */
@@ -76,7 +80,13 @@ public record AsBuilt(List<Deviation> deviations, List<String> open, List<String
             deviations.addAll(own);
             built = built.with(moved(built, step, own));
         }
-        return new AsBuilt(deviations, open, voided, built);
+        List<String> wrenches = record.steps().stream()
+                .map(Step::wrench)
+                .filter(Objects::nonNull)
+                .distinct()
+                .sorted()
+                .toList();
+        return new AsBuilt(deviations, open, voided, wrenches, built);
     }
 
     private static String name(BoltDownStep step) {
@@ -87,8 +97,16 @@ public record AsBuilt(List<Deviation> deviations, List<String> open, List<String
         if (done.signedBy() == null || done.signedAt() == null) {
             open.add(name(step) + " is not signed.");
         }
-        if (step.hold() != null && done.releasedBy() == null) {
+        boolean tightened = step.checks().stream().anyMatch(check -> check.kind() == StepCheck.Kind.TORQUE);
+        if (tightened && done.wrench() == null) {
+            open.add(name(step) + ": the torque wrench is not named.");
+        }
+        String second = done.releasedBy();
+        if (step.hold() != null && second == null) {
             open.add(name(step) + ": its hold point is not released.");
+        } else if (step.hold() != null && second != null && second.equals(done.signedBy())) {
+            open.add(name(step) + ": its hold point was released by " + second
+                    + ", who signed it. A second person must release it.");
         }
     }
 

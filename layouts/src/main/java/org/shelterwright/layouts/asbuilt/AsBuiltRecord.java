@@ -41,18 +41,6 @@ public record AsBuiltRecord(String layout, String pack, String exported, List<St
         public Step {
             checks = List.copyOf(checks);
         }
-
-        /** A step of which the wrench is not stated. */
-        public Step(
-                String unit,
-                String joints,
-                @Nullable String signedBy,
-                @Nullable String signedAt,
-                @Nullable String releasedBy,
-                @Nullable String note,
-                List<Check> checks) {
-            this(unit, joints, signedBy, signedAt, null, releasedBy, note, checks);
-        }
     }
 
     /**

@@ -32,7 +32,14 @@ class AsBuiltTest {
                     .map(check -> new Check(check.id(), true, check.expected()))
                     .toList();
             Step done = new Step(
-                    step.unit().id(), PlanKey.joints(step), "R. Fitter", "2026-01-15T10:00", "S. Second", null, checks);
+                    step.unit().id(),
+                    PlanKey.joints(step),
+                    "R. Fitter",
+                    "2026-01-15T10:00",
+                    "No. 7, until 2026-06",
+                    "S. Second",
+                    null,
+                    checks);
             steps.add(step.unit().id().equals(unit) ? change.apply(done) : done);
         }
         return new AsBuiltRecord("river-post", PlanKey.plan(plan), "2026-01-15T17:00", steps);
@@ -43,7 +50,14 @@ class AsBuiltTest {
                 .map(one -> one.check().equals(check) ? new Check(check, true, value) : one)
                 .toList();
         return new Step(
-                step.unit(), step.joints(), step.signedBy(), step.signedAt(), step.releasedBy(), step.note(), checks);
+                step.unit(),
+                step.joints(),
+                step.signedBy(),
+                step.signedAt(),
+                step.wrench(),
+                step.releasedBy(),
+                step.note(),
+                checks);
     }
 
     @Test
@@ -53,6 +67,7 @@ class AsBuiltTest {
         assertThat(built.open()).isEmpty();
         assertThat(built.voided()).isEmpty();
         assertThat(built.complete()).isTrue();
+        assertThat(built.wrenches()).containsExactly("No. 7, until 2026-06");
         assertThat(built.layout()).isEqualTo(layout);
     }
 
@@ -77,7 +92,7 @@ class AsBuiltTest {
                 record(
                         "rack-1",
                         step -> measured(
-                                new Step(step.unit(), step.joints(), null, null, null, null, step.checks()),
+                                new Step(step.unit(), step.joints(), null, null, null, null, null, step.checks()),
                                 "rack-1/torque",
                                 null)),
                 layout);
@@ -85,6 +100,7 @@ class AsBuiltTest {
         assertThat(built.open())
                 .containsExactly(
                         "Step 2, Telemetry rack 1 is not signed.",
+                        "Step 2, Telemetry rack 1: the torque wrench is not named.",
                         "Step 2, Telemetry rack 1: no figure for: All 6 M10 at 13 N·m.");
     }
 
@@ -95,7 +111,14 @@ class AsBuiltTest {
                 record(
                         "rack-1",
                         step -> new Step(
-                                step.unit(), "other", step.signedBy(), step.signedAt(), null, null, step.checks())),
+                                step.unit(),
+                                "other",
+                                step.signedBy(),
+                                step.signedAt(),
+                                null,
+                                null,
+                                null,
+                                step.checks())),
                 layout);
 
         assertThat(built.voided())
@@ -121,12 +144,33 @@ class AsBuiltTest {
                                 step.joints(),
                                 step.signedBy(),
                                 step.signedAt(),
+                                step.wrench(),
                                 null,
                                 null,
                                 step.checks())),
                 layout);
 
         assertThat(built.open()).singleElement().asString().endsWith("its hold point is not released.");
+        AsBuilt alone = AsBuilt.of(
+                plan,
+                record(
+                        held,
+                        step -> new Step(
+                                step.unit(),
+                                step.joints(),
+                                step.signedBy(),
+                                step.signedAt(),
+                                step.wrench(),
+                                step.signedBy(),
+                                null,
+                                step.checks())),
+                layout);
+        assertThat(alone.open())
+                .singleElement()
+                .asString()
+                .endsWith(
+                        ": its hold point was released by R. Fitter, who signed it. A second person must release it.");
+        assertThat(alone.complete()).isFalse();
     }
 
     @Test

@@ -45,6 +45,8 @@ public final class WeighJson {
         built.open().forEach(open::add);
         ArrayNode voided = node.putArray("void");
         built.voided().forEach(voided::add);
+        ArrayNode wrenches = node.putArray("wrenches");
+        built.wrenches().forEach(wrenches::add);
         return node;
     }
 

@@ -43,6 +43,9 @@ public final class WeighText {
                 .forEach(one -> lines.add("  " + AsBuilt.sentence(one)));
         built.voided().forEach(one -> lines.add("  " + one));
         built.open().forEach(one -> lines.add("  " + one));
+        if (!built.wrenches().isEmpty()) {
+            lines.add("  Tightened with: " + String.join("; ", built.wrenches()) + ".");
+        }
         double most = built.deviations().stream()
                 .filter(one -> one.check().unit().equals("mm"))
                 .mapToDouble(one -> Math.abs(one.off()))
