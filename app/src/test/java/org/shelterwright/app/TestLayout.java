@@ -66,12 +66,9 @@ public final class TestLayout {
                 .ruleSets(List.of("shelter-common"))
                 .note("Invented for the Varn Valley Flood Service.")
                 .build();
-        return new Layout(
-                brief,
-                new Parts(body(), null, null, items),
-                placements,
-                List.of(),
-                new Provenance("Shelterwright 0.1.0", 4207L, 400_000L));
+        return Layout.empty(brief, new Parts(body(), null, null, items))
+                .withPlacements(placements)
+                .withProvenance(new Provenance("Shelterwright 0.1.0", 4207L, 400_000L));
     }
 
     /** Small boxes in two tiers, so many that references need leaders. */

@@ -168,8 +168,7 @@ class CheckVerbTest {
         Layout found = LayoutFiles.read(file).layout();
         Acceptance acceptance = new Acceptance(
                 "fit.placed", List.of("desk", "battery-1"), "They come later.", "A. Fitter", "2026-03-01");
-        Layout accepted =
-                new Layout(found.brief(), found.parts(), found.placements(), List.of(acceptance), found.provenance());
+        Layout accepted = found.withAcceptances(List.of(acceptance));
         LayoutFiles.write(accepted, file, Fingerprint.of(file));
 
         Ran ran = Ran.of("check", file);

@@ -43,19 +43,9 @@ public record Layout(
         }
     }
 
-    /** A layout in which units are placed, and nothing else is found yet. */
-    public Layout(
-            Brief brief,
-            Parts parts,
-            Map<String, Placement> placements,
-            List<Acceptance> acceptances,
-            @Nullable Provenance provenance) {
-        this(brief, parts, placements, Map.of(), acceptances, provenance, null, Contents.NONE);
-    }
-
     /** A layout in which everything is still to be placed. */
     public static Layout empty(Brief brief, Parts parts) {
-        return new Layout(brief, parts, Map.of(), List.of(), null);
+        return new Layout(brief, parts, Map.of(), Map.of(), List.of(), null, null, Contents.NONE);
     }
 
     private static <T> Map<String, T> ordered(Map<String, T> entries, List<String> asked, String what) {

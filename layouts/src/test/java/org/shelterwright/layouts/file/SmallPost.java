@@ -128,13 +128,11 @@ public final class SmallPost {
                 new Place(Surface.ON_UNIT, "printer-1", Pose.at(Point.ofMm(2550, 1550, 300))));
         placements.computeIfPresent(
                 "rack-1", (unit, placement) -> placement.withPin(new Pin(true, false, false, true)));
-        return new Layout(
-                brief,
-                Parts.of(brief, CATALOG),
-                placements,
-                List.of(new Acceptance(
-                        "access.exit-count", List.of(), "One person works inside.", "A. Planner", "2026-01-31")),
-                new Provenance("0.1.0", 7L, null));
+        return Layout.empty(brief, Parts.of(brief, CATALOG))
+                .withPlacements(placements)
+                .withAcceptances(List.of(new Acceptance(
+                        "access.exit-count", List.of(), "One person works inside.", "A. Planner", "2026-01-31")))
+                .withProvenance(new Provenance("0.1.0", 7L, null));
     }
 
     private static void put(Map<String, Placement> placements, String unit, Place station, Place road) {

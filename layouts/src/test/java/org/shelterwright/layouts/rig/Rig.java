@@ -215,7 +215,7 @@ public final class Rig {
                 .limits(limits)
                 .build();
         brief = brief.withOccupants(occupants);
-        return new Layout(brief, new Parts(body, carrier, trailer, items), placements, List.of(), null);
+        return Layout.empty(brief, new Parts(body, carrier, trailer, items)).withPlacements(placements);
     }
 
     public Scene scene() {

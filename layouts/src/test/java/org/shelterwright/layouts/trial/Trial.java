@@ -144,7 +144,8 @@ public final class Trial {
                 .services(services)
                 .inventory(pieces.isEmpty() ? null : new Inventory(tasks, pieces))
                 .build();
-        return new Layout(brief, new Parts(body, null, null, items), placements, List.of(), null)
+        return Layout.empty(brief, new Parts(body, null, null, items))
+                .withPlacements(placements)
                 .withContents(new Contents(kinds, stowed));
     }
 

@@ -37,7 +37,7 @@ class WireRouterTest {
 
     private static Layout asking(Wire... wires) {
         var brief = POST.brief().withWires(List.of(wires));
-        return new Layout(brief, Parts.of(brief, BuiltInCatalog.read()), POST.placements(), POST.acceptances(), null);
+        return Layout.empty(brief, Parts.of(brief, BuiltInCatalog.read())).withPlacements(POST.placements());
     }
 
     private static List<Row> open(Layout layout) {

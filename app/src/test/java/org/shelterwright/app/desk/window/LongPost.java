@@ -57,7 +57,8 @@ final class LongPost {
                 .build();
         Map<String, Item> items = post.parts().items();
         int parts = (UNITS + old.units().size() - 1) / old.units().size();
-        return new Layout(brief, new Parts(body(post.body(), parts), null, null, items), placements, List.of(), null);
+        return Layout.empty(brief, new Parts(body(post.body(), parts), null, null, items))
+                .withPlacements(placements);
     }
 
     private static Place moved(Place place, Point shift, String end) {

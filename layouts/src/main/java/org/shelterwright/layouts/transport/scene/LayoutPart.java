@@ -45,9 +45,7 @@ final class LayoutPart {
         Brief brief = layout.brief().withCrew(0).withOccupants(List.of());
         this.piece = piece;
         this.layout = layout;
-        Layout empty =
-                new Layout(brief, layout.parts(), layout.placements(), layout.acceptances(), layout.provenance());
-        this.scene = Scene.of(empty, Rules.of(brief, ruleSets));
+        this.scene = Scene.of(layout.withAsked(brief, layout.parts()), Rules.of(brief, ruleSets));
         this.states = LoadStates.of(scene);
     }
 

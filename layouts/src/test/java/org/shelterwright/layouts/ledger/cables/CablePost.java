@@ -134,7 +134,9 @@ final class CablePost {
         Map<String, Placement> placements = new LinkedHashMap<>();
         placements.put("rack-1", Placement.of("rack-1", Place.onFloor(first)));
         placements.put("rack-2", Placement.of("rack-2", Place.onFloor(pose(at(3000, 0, 0)))));
-        return new Layout(brief, Parts.of(brief, catalog), placements, List.of(), null).withRoutes(routes);
+        return Layout.empty(brief, Parts.of(brief, catalog))
+                .withPlacements(placements)
+                .withRoutes(routes);
     }
 
     private static Pose pose(Point at) {

@@ -216,7 +216,7 @@ public record PlantedOrder(Layout layout, List<String> order, List<String> rings
                 placements.put(id, Placement.of(id, Place.onFloor(Pose.at(hull.low()))));
             }
             Brief brief = Brief.named("planted", "Planted", "body").units(specs).build();
-            return new Layout(brief, new Parts(body(), null, null, items), placements, List.of(), null);
+            return Layout.empty(brief, new Parts(body(), null, null, items)).withPlacements(placements);
         }
 
         private Item item(String id, Box hull) {

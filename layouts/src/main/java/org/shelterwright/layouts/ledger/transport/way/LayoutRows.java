@@ -35,8 +35,7 @@ final class LayoutRows {
         List<LoadCase> cases = new ArrayList<>();
         leg.rules().loadCases().forEach(one -> cases.add(one.turned(yaw)));
         Rules rules = Rules.of(brief, leg.journey().ruleSets()).replacingLoadCases(cases);
-        Layout travelling =
-                new Layout(brief, layout.parts(), layout.placements(), layout.acceptances(), layout.provenance());
+        Layout travelling = layout.withAsked(brief, layout.parts());
         return LedgerBuilder.full(new LimitBook(limits), Scene.of(travelling, rules));
     }
 
