@@ -2,6 +2,8 @@ package org.shelterwright.layouts.ledger.lifting;
 
 import java.util.Comparator;
 import org.shelterwright.catalog.source.Source;
+import org.shelterwright.catalog.space.Lengths;
+import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.RowDraft;
 import org.shelterwright.layouts.ledger.lifting.LiftPlan.Leg;
@@ -9,8 +11,8 @@ import org.shelterwright.layouts.ledger.mend.Amounts;
 import org.shelterwright.layouts.scene.Scene;
 
 /**
- * Every lifting eye bears its leg: {@code φ W s / sin θ ≤ R}, after {@link Sling}, with the rating R of the eye. The largest offset of
- * the centre of mass that it would still bear stands in the row.
+ * Every lifting eye bears its leg: {@code φ W s / sin θ ≤ R}, after {@link Sling}, with the rating R of the eye, and the centre of
+ * mass stays between the eyes. The largest offset of the centre of mass that it would still bear stands in the row.
  */
 final class LegForce extends LiftLimit {
     LegForce() {
@@ -27,6 +29,15 @@ final class LegForce extends LiftLimit {
                 return draft.mend("State its rating in body " + scene.body().id() + ".")
                         .notAssessed("The rating of " + leg.eye().name() + " is not stated.");
             }
+        }
+        if (!between(plan)) {
+            return draft.mend("Bring the centre of mass between the eyes, or lift the body by a frame.")
+                    .atMost(
+                            1,
+                            0,
+                            "",
+                            "The centre of mass may lie outside the lifting eyes: no sling holds the body level by"
+                                    + " them.");
         }
         Leg worst = plan.legs().stream()
                 .max(Comparator.comparingDouble(LegForce::use))
@@ -56,6 +67,16 @@ final class LegForce extends LiftLimit {
                 "The leg at " + worst.eye().name() + " pulls with " + Amounts.number(worst.forceN(), 0) + " N at "
                         + Amounts.number(worst.angle(), 1) + "° above the level, and bears at most "
                         + Amounts.percent(worst.share()) + " of " + Amounts.kg(plan.massKg()) + ", " + room);
+    }
+
+    /** Whether the centre of mass stays between the eyes, wherever in its range it is. */
+    private static boolean between(LiftPlan plan) {
+        Point low = plan.legs().get(0).eye().at();
+        Point high = plan.legs().get(3).eye().at();
+        return plan.lowX() >= Lengths.metres(low.x())
+                && plan.highX() <= Lengths.metres(high.x())
+                && plan.lowY() >= Lengths.metres(low.y())
+                && plan.highY() <= Lengths.metres(high.y());
     }
 
     private static double use(Leg leg) {

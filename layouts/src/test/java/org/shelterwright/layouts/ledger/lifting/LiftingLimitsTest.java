@@ -276,6 +276,20 @@ class LiftingLimitsTest {
                 .isEqualTo("The body Test body states no four lifting eyes at the corners of a level rectangle.");
     }
 
+    /** Statics: four points bear nothing downward if the mass lies beside them. */
+    @Test
+    void aCentreOutsideTheEyesIsNotLiftedHoweverStrongTheyAre() {
+        Row row = rig(2000, 4100, 900_000.0).row(limit("lifting.eye"));
+
+        assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
+        assertThat(row.finding())
+                .isEqualTo(
+                        "The centre of mass may lie outside the lifting eyes: no sling holds the body level by them.");
+        assertThat(row.mend()).isEqualTo("Bring the centre of mass between the eyes, or lift the body by a frame.");
+        assertThat(rig(2000, 3900, 900_000.0).row(limit("lifting.eye")).verdict())
+                .isEqualTo(Verdict.MET);
+    }
+
     private static Limit limit(String id) {
         return LiftingLimits.all().stream()
                 .filter(one -> one.id().equals(id))
