@@ -2,7 +2,6 @@ package org.shelterwright.app.journey;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -127,10 +126,7 @@ final class JourneyTables {
         List<List<@Nullable Object>> rows = new ArrayList<>();
         for (LegScene leg : issue.scene().legs()) {
             for (PlacedLoad load : leg.loads()) {
-                Map<String, Double> forces = new LinkedHashMap<>();
-                Holds.of(leg, load)
-                        .forEach(holds -> holds.forces()
-                                .forEach((rope, n) -> forces.put(rope.lashing().key(), n)));
+                Map<String, Double> forces = Holds.forces(leg, load);
                 for (Rope rope : Rope.of(leg, load)) {
                     Double force = forces.get(rope.lashing().key());
                     rows.add(Arrays.asList(

@@ -54,10 +54,7 @@ final class LashingTables {
         if (ropes.isEmpty()) {
             return;
         }
-        Map<String, Double> forces = new LinkedHashMap<>();
-        for (Holds holds : Holds.of(leg, load)) {
-            holds.forces().forEach((rope, force) -> forces.put(rope.lashing().key(), force));
-        }
+        Map<String, Double> forces = Holds.forces(leg, load);
         flow.heading("Lashings");
         Columns columns = new Columns(typeface, LASHINGS);
         columns.head(flow);

@@ -153,7 +153,16 @@ public final class TransportRig {
         return Piece.ofCrate(
                 id,
                 "Crate " + id,
-                new Crate(size, massKg, null, size.box().centre(), Underside.SAWN_TIMBER, null, false, List.of(eyes)));
+                new Crate(
+                        size,
+                        massKg,
+                        null,
+                        size.box().centre(),
+                        Underside.SAWN_TIMBER,
+                        null,
+                        null,
+                        false,
+                        List.of(eyes)));
     }
 
     /** An eye to lash by (mm). */

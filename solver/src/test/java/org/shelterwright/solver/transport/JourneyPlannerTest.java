@@ -188,6 +188,7 @@ class JourneyPlannerTest {
                             2.0,
                             Point.ofMm(x / 2, y / 2, z / 2),
                             Underside.SAWN_TIMBER,
+                            null,
                             5_000.0,
                             false,
                             List.of())));

@@ -8,6 +8,7 @@ import org.shelterwright.catalog.transit.LineCategories;
 import org.shelterwright.catalog.transit.Outline;
 import org.shelterwright.catalog.transit.TransitCar;
 import org.shelterwright.layouts.rules.Rules;
+import org.shelterwright.layouts.transport.Crate;
 import org.shelterwright.layouts.transport.Leg;
 
 /** One leg of a resolved journey, with the rules that apply on it. */
@@ -94,6 +95,14 @@ public final class LegScene {
         return journey.parts()
                 .transit()
                 .friction(shape.underside(), car.deck().material())
+                .map(pair -> leg.wet() ? pair.wet() : pair.dry());
+    }
+
+    /** Static friction of a shape on the top of another; empty if the top or the pair is not known. */
+    public Optional<Double> friction(Shape upper, Shape lower) {
+        return Optional.ofNullable(lower.crate())
+                .flatMap(Crate::topMaterial)
+                .flatMap(top -> journey.parts().transit().friction(upper.underside(), top))
                 .map(pair -> leg.wet() ? pair.wet() : pair.dry());
     }
 

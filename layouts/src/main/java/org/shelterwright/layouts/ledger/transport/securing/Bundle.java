@@ -12,9 +12,15 @@ import org.shelterwright.layouts.ledger.mend.Wording;
 import org.shelterwright.layouts.transport.scene.LegScene;
 import org.shelterwright.layouts.transport.scene.PlacedLoad;
 import org.shelterwright.layouts.transport.scene.PlacedPiece;
+import org.shelterwright.layouts.transport.scene.Resting;
 
-/** Pieces that are held as one: one by itself, or several under the same tie-downs or one on the other. */
-public record Bundle(PlacedLoad load, List<PlacedPiece> pieces, List<Rope> ropes) {
+/**
+ * Pieces that are held as one: one by itself, or several under the same tie-downs or one on the other; or what of them stands above a
+ * tier.
+ *
+ * @param level height of what it stands on above the deck (µm); 0 of a whole bundle
+ */
+public record Bundle(PlacedLoad load, List<PlacedPiece> pieces, List<Rope> ropes, int level) {
     public Bundle {
         pieces = List.copyOf(pieces);
         ropes = List.copyOf(ropes);
@@ -58,10 +64,37 @@ public record Bundle(PlacedLoad load, List<PlacedPiece> pieces, List<Rope> ropes
                         members,
                         ropes.stream()
                                 .filter(rope -> members.contains(rope.pieces().get(0)))
-                                .toList()));
+                                .toList(),
+                        0));
             }
         }
         return bundles;
+    }
+
+    /**
+     * What of it stands on others, from below: for each height on which any does, all from there up, with the lashings that hold any
+     * of it. It may slide and tip on what is below, however well that is held.
+     */
+    public List<Bundle> tiers() {
+        return pieces.stream()
+                .map(piece -> piece.box().z0())
+                .filter(height -> height > level)
+                .distinct()
+                .sorted()
+                .map(this::above)
+                .toList();
+    }
+
+    private Bundle above(int height) {
+        List<PlacedPiece> upper =
+                pieces.stream().filter(piece -> piece.box().z0() >= height).toList();
+        return new Bundle(
+                load,
+                upper,
+                ropes.stream()
+                        .filter(rope -> rope.pieces().stream().anyMatch(upper::contains))
+                        .toList(),
+                height);
     }
 
     private static void join(int[] group, int a, int b) {
@@ -89,7 +122,8 @@ public record Bundle(PlacedLoad load, List<PlacedPiece> pieces, List<Rope> ropes
 
     /** Short enough for a title. */
     public String title() {
-        return pieces.size() < 3 ? name() : pieces.get(0).name() + " and " + (pieces.size() - 1) + " more";
+        String those = pieces.size() < 3 ? name() : pieces.get(0).name() + " and " + (pieces.size() - 1) + " more";
+        return level == 0 ? those : those + ", on top";
     }
 
     public List<String> ids() {
@@ -133,11 +167,16 @@ public record Bundle(PlacedLoad load, List<PlacedPiece> pieces, List<Rope> ropes
                 : new Point((int) Math.round(x / kg), (int) Math.round(y / kg), (int) Math.round(z / kg));
     }
 
-    /** What those on the floor stand on. */
+    /** Height of its centre of mass above what it stands on (µm). */
+    public int height() {
+        return centre().z() - level;
+    }
+
+    /** What those that it stands with stand on. */
     public Rect foot() {
         Rect foot = null;
         for (PlacedPiece piece : pieces) {
-            if (piece.box().z0() == 0) {
+            if (piece.box().z0() == level) {
                 Rect own = piece.foot();
                 foot = foot == null
                         ? own
@@ -151,17 +190,42 @@ public record Bundle(PlacedLoad load, List<PlacedPiece> pieces, List<Rope> ropes
         return foot == null ? new Rect(box().x0(), box().y0(), box().x1(), box().y1()) : foot;
     }
 
-    /** The least friction of what stands on the floor; empty if one is not known. */
+    /** The least friction of what it stands with on what it stands on; empty if one is not known. */
     public Optional<Double> friction(LegScene leg) {
         double least = 1;
         for (PlacedPiece piece : pieces) {
-            Optional<Double> own = leg.friction(piece.shape(), load.car());
+            if (level == 0 || piece.box().z0() == level) {
+                Optional<Double> own = level == 0 ? leg.friction(piece.shape(), load.car()) : onOthers(leg, piece);
+                if (own.isEmpty()) {
+                    return Optional.empty();
+                }
+                least = Math.min(least, own.get());
+            }
+        }
+        return Optional.of(least);
+    }
+
+    private Optional<Double> onOthers(LegScene leg, PlacedPiece piece) {
+        double least = 1;
+        for (PlacedPiece below : Resting.on(piece, load).keySet()) {
+            Optional<Double> own = leg.friction(piece.shape(), below.shape());
             if (own.isEmpty()) {
                 return Optional.empty();
             }
             least = Math.min(least, own.get());
         }
         return Optional.of(least);
+    }
+
+    /** What is to be given so that its friction is known. */
+    String frictionUnknown() {
+        PlacedPiece first = pieces.get(0);
+        if (level == 0) {
+            return "The friction of " + first.shape().underside().word() + " on "
+                    + load.car().deck().material().word() + " is not known. Give the pair in a table of friction.";
+        }
+        return "The friction of " + first.shape().underside().word() + " on what " + first.name()
+                + " stands on is not known. Give \"top\" of the pieces below, or the pair in a table of friction.";
     }
 
     /** Distance from its centre of mass to the edge of its foot on a side (µm). */

@@ -26,7 +26,7 @@ final class Held extends LegLimit {
             return;
         }
         for (PlacedLoad load : leg.loads()) {
-            for (Holds holds : Holds.of(leg, load)) {
+            for (Holds holds : Holds.withTiers(leg, load)) {
                 rows.add(row(leg, holds, rows));
             }
         }

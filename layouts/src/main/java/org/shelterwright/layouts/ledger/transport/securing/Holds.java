@@ -35,6 +35,25 @@ public record Holds(
         return all;
     }
 
+    /** The same, and of what stands on others in each: that may slide or tip by itself. */
+    public static List<Holds> withTiers(LegScene leg, PlacedLoad load) {
+        List<Holds> all = new ArrayList<>();
+        for (Holds whole : of(leg, load)) {
+            all.add(whole);
+            whole.bundle().tiers().forEach(tier -> all.add(of(leg, tier)));
+        }
+        return all;
+    }
+
+    /** The greatest force in each lashing of a load (N), by its key; without those that cannot be told. */
+    public static Map<String, Double> forces(LegScene leg, PlacedLoad load) {
+        Map<String, Double> forces = new LinkedHashMap<>();
+        withTiers(leg, load)
+                .forEach(holds -> holds.forces()
+                        .forEach((rope, force) -> forces.merge(rope.lashing().key(), force, Math::max)));
+        return forces;
+    }
+
     public static Holds of(LegScene leg, Bundle bundle) {
         String unknown = bundle.unknown().orElse(null);
         if (unknown != null) {
@@ -42,13 +61,7 @@ public record Holds(
         }
         Optional<Double> friction = bundle.friction(leg);
         if (friction.isEmpty()) {
-            return new Holds(
-                    bundle,
-                    List.of(),
-                    "The friction of "
-                            + bundle.pieces().get(0).shape().underside().word() + " on "
-                            + bundle.load().car().deck().material().word()
-                            + " is not known. Give the pair in a table of friction.");
+            return new Holds(bundle, List.of(), bundle.frictionUnknown());
         }
         List<Hold> holds = new ArrayList<>();
         String missing = null;

@@ -42,7 +42,7 @@ final class PartForce extends LegLimit {
     @Override
     public void assess(LegScene leg, Rows rows) {
         for (PlacedLoad load : leg.loads()) {
-            for (Holds holds : Holds.of(leg, load)) {
+            for (Holds holds : Holds.withTiers(leg, load)) {
                 if (holds.missing() == null) {
                     worst(leg, holds, rows);
                 }

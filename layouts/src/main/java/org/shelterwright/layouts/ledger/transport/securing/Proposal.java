@@ -23,14 +23,22 @@ public final class Proposal {
         if (bundle.isEmpty()) {
             return Double.POSITIVE_INFINITY;
         }
-        Holds holds = Holds.of(leg, bundle.get());
+        double use = use(leg, bundle.get());
+        for (Bundle tier : bundle.get().tiers()) {
+            use = Math.max(use, use(leg, tier));
+        }
+        return use;
+    }
+
+    private static double use(LegScene leg, Bundle bundle) {
+        Holds holds = Holds.of(leg, bundle);
         if (holds.missing() != null) {
             return Double.POSITIVE_INFINITY;
         }
         double use = holds.worst().map(Hold::use).orElse(0.0);
         for (Hold hold : holds.holds()) {
             if (hold.push().toward() != Face.TOP) {
-                use = Math.max(use, Tips.balance(bundle.get(), hold.push()).use());
+                use = Math.max(use, Tips.balance(bundle, hold.push()).use());
             }
         }
         return use;

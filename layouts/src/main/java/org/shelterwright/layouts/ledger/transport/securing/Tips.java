@@ -40,7 +40,7 @@ final class Tips extends LegLimit {
     @Override
     public void assess(LegScene leg, Rows rows) {
         for (PlacedLoad load : leg.loads()) {
-            for (Holds holds : Holds.of(leg, load)) {
+            for (Holds holds : Holds.withTiers(leg, load)) {
                 Row row = row(leg, holds, rows);
                 if (row != null) {
                     rows.add(row);
@@ -74,17 +74,17 @@ final class Tips extends LegLimit {
                         "kN·m",
                         String.format(
                                 Locale.ROOT,
-                                "%s, centre %d mm high and %d mm from the edge it would tip over (%s).",
+                                "%s, centre %d mm high%s and %d mm from the edge it would tip over (%s).",
                                 bundle.name(),
-                                bundle.centre().z() / 1000,
+                                bundle.height() / 1000,
+                                bundle.level() == 0 ? "" : " above what it stands on",
                                 bundle.toEdge(balance.push().toward()) / 1000,
                                 balance.push().text()));
     }
 
     static Balance balance(Bundle bundle, Push push) {
         double weight = bundle.kg() * Gravity.STANDARD;
-        Point centre = bundle.centre();
-        double tips = weight * push.g() * Lengths.metres(centre.z());
+        double tips = weight * push.g() * Lengths.metres(bundle.height());
         double holds = weight * push.downG() * Lengths.metres(Math.max(0, bundle.toEdge(push.toward())));
         for (Rope rope : bundle.ropes()) {
             holds += rope.direct() ? direct(bundle, rope, push) : over(bundle, rope, push);
@@ -101,7 +101,7 @@ final class Tips extends LegLimit {
             return 0;
         }
         double arm = Lengths.metres(fromEdge(bundle.foot(), rope.top(), push.toward()));
-        return Math.max(0, bears * (against * Lengths.metres(rope.top().z()) + rope.sine() * arm));
+        return Math.max(0, bears * (against * Lengths.metres(rope.top().z() - bundle.level()) + rope.sine() * arm));
     }
 
     private static double over(Bundle bundle, Rope rope, Push push) {

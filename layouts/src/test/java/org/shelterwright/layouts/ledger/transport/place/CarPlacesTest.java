@@ -232,6 +232,7 @@ class CarPlacesTest {
                         null,
                         Point.ofMm(500, 500, 500),
                         Underside.SAWN_TIMBER,
+                        null,
                         stackingKg,
                         fragile,
                         List.of()));

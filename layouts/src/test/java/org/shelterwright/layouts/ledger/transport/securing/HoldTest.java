@@ -274,7 +274,7 @@ class HoldTest {
         Piece metal = Piece.ofCrate(
                 "m",
                 "Metal box",
-                new Crate(SIZE, 100.0, null, Point.ORIGIN, Underside.ROUGH_METAL, null, false, List.of()));
+                new Crate(SIZE, 100.0, null, Point.ORIGIN, Underside.ROUGH_METAL, null, null, false, List.of()));
         assertThat(new TransportRig().piece(metal, 0, 0, 0).row("held").finding())
                 .isEqualTo(
                         "The friction of unpainted rough metal on sawn timber is not known. Give the pair in a table of"

@@ -42,6 +42,7 @@ class WayPlacesTest {
                         Point.ofMm(1000, 500, 500),
                         Underside.SAWN_TIMBER,
                         null,
+                        null,
                         false,
                         eyes));
     }
