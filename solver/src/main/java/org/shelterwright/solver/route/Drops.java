@@ -22,6 +22,8 @@ final class Drops {
     private final RouteMemory memory;
     private final Map<List<Box>, Obstacles> obstacles = new ConcurrentHashMap<>();
 
+    private final Map<DropMemory.Question, Object> asked = new ConcurrentHashMap<>();
+
     Drops(Scene scene) {
         this.scene = scene;
         this.memory = RouteMemory.of(scene);
@@ -45,10 +47,19 @@ final class Drops {
         if (known != null) {
             return known;
         }
+        // Wires that begin at one port ask the same at the same time.
+        synchronized (asked.computeIfAbsent(question, any -> new Object())) {
+            known = memory.drops().known(question, limit, scene);
+            return known != null ? known : search(ask, question, limit, onward, most);
+        }
+    }
+
+    private Optional<Drop> search(
+            Ask ask, DropMemory.Question question, long limit, @Nullable Onward onward, long most) {
         Obstacles about = obstacles.computeIfAbsent(ask.shunned(), this::obstacles);
         Slate slate = memory.slate();
         DropSearch.Found found = new DropSearch(about, slate)
-                .look(start, target, ask.radius(), limit, onward, most)
+                .look(question.start(), question.target(), question.radius(), limit, onward, most)
                 .orElse(null);
         memory.giveBack(slate);
         if (found == null) {

@@ -74,6 +74,9 @@ final class TrayRuns {
         List<Target> targets = path.tray().closed()
                 ? List.of(Target.place(path.at(0)), Target.place(path.at(path.length())))
                 : List.of(new Target(path.tray().path(), true));
+        boolean aside = !ask.barred().isEmpty() && !path.tray().closed();
+        // The way on from a place beside the cheapest may be shorter by what lies between.
+        long useful = aside ? most + Laying.TRAY * path.cableLength(2 * step(ask)) : most;
         List<TrayEntry> found = new ArrayList<>();
         for (Target target : targets) {
             Drop drop = drops.find(
@@ -82,11 +85,11 @@ final class TrayRuns {
                             target,
                             limit,
                             rest == null ? null : place -> rest.from(path.stationOf(place), place),
-                            most)
+                            useful)
                     .orElse(null);
             if (drop != null) {
                 found.add(entry(ask, path, i, drop));
-                if (!ask.barred().isEmpty() && !path.tray().closed()) {
+                if (aside) {
                     aside(ask, at, path, i, drop, found);
                 }
             }
@@ -127,12 +130,16 @@ final class TrayRuns {
     private void aside(Ask ask, Point at, TrayPath path, int i, Drop cheapest, List<TrayEntry> found) {
         int station = path.stationOf(cheapest.end());
         long limit = cheapest.cost() + (long) ASIDE * Laying.SURFACE;
-        int step = Math.max(STEP, 2 * ask.radius());
+        int step = step(ask);
         for (int off : new int[] {-2 * step, -step, step, 2 * step}) {
             int there = Math.max(0, Math.min(path.length(), station + off));
             drops.find(ask, at, Target.place(path.at(there)), limit)
                     .ifPresent(drop -> found.add(entry(ask, path, i, drop)));
         }
+    }
+
+    private static int step(Ask ask) {
+        return Math.max(STEP, 2 * ask.radius());
     }
 
     private static TrayEntry entry(Ask ask, TrayPath path, int i, Drop drop) {

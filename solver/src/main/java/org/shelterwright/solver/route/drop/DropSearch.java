@@ -89,10 +89,11 @@ public final class DropSearch {
         if (Pocket.sealed(lattice, lattice.node(start))) {
             return Optional.of(new Found(Optional.empty(), near, false));
         }
-        if (onward != null && useless(lattice, start, onward, most)) {
+        long useful = onward == null ? limit : Math.min(limit, most - least(lattice, onward));
+        Optional<Drop> found = search(lattice, start, target, radius, useful);
+        if (found.isEmpty() && useful < limit) {
             return Optional.empty();
         }
-        Optional<Drop> found = search(lattice, start, target, radius, limit);
         if (found.isPresent() || limit < ANY_COST || hopeless(lattice, start)) {
             return Optional.of(new Found(found, near, labels.taken() >= FEW_LABELS));
         }
@@ -100,12 +101,13 @@ public final class DropSearch {
         return Optional.of(new Found(search(whole, start, target, radius, limit), about.room(), true));
     }
 
-    /** Whether every run costs too much, with the way on, even without bends. */
-    private boolean useless(Lattice lattice, Point start, Onward onward, long most) {
-        int first = lattice.node(start);
-        lattice.indices(first, index);
-        outlook.look(lattice, first, onward, most - lattice.corners(first, index, -1) * Laying.CORNER);
-        return !outlook.joined();
+    /** What it costs at least from the target on. */
+    private static long least(Lattice lattice, Onward onward) {
+        long least = ANY_COST;
+        for (int node : lattice.targets()) {
+            least = Math.min(least, onward.from(lattice.point(node)));
+        }
+        return least;
     }
 
     /** Whether one of the ends is closed in, so that the rest of the room does not help. */
@@ -116,7 +118,7 @@ public final class DropSearch {
     private Optional<Drop> search(Lattice lattice, Point start, Target target, int radius, long limit) {
         int first = lattice.node(start);
         labels.begin(lattice.size());
-        outlook.look(lattice, first, null, limit);
+        outlook.look(lattice, first, limit);
         if (!outlook.joined()) {
             return Optional.empty();
         }
@@ -135,8 +137,15 @@ public final class DropSearch {
             if (ends(lattice, label, target, radius)) {
                 return Optional.of(drop(lattice, label));
             }
+            int old = labels.direction[label];
+            if (old >= 0 && labels.need[label] > 0) {
+                step(lattice, label, old, radius, limit);
+                continue;
+            }
             for (int direction = 0; direction < 6; direction++) {
-                step(lattice, label, direction, radius, limit);
+                if (old < 0 || direction != (old ^ 1)) {
+                    step(lattice, label, direction, radius, limit);
+                }
             }
         }
         return Optional.empty();
@@ -160,9 +169,6 @@ public final class DropSearch {
         int axis = direction / 2;
         int old = labels.direction[from];
         boolean turn = old >= 0 && old != direction;
-        if (turn && (old / 2 == axis || labels.need[from] > 0)) {
-            return;
-        }
         int price = lattice.price(labels.node[from], direction);
         if (price == 0) {
             return;

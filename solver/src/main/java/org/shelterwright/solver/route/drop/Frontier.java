@@ -22,8 +22,13 @@ final class Frontier {
     private int[] sibling = new int[FIRST];
     private boolean[] useless = new boolean[FIRST];
     private int[] heap = new int[FIRST];
-    private int[] newest = new int[0];
-    private int[] searchOf = new int[0];
+
+    /** Estimates of the labels in the queue, beside them. */
+    private long[] keys = new long[FIRST];
+
+    /** By place and direction: the number of the last search that came there, and below it the label that it made last. */
+    private long[] newest = new long[0];
+
     private int search;
     private int waiting;
     private int count;
@@ -32,8 +37,7 @@ final class Frontier {
     /** Begins a search over places numbered below a size. */
     void begin(int places) {
         if (newest.length < DIRECTIONS * places) {
-            newest = new int[DIRECTIONS * places];
-            searchOf = new int[DIRECTIONS * places];
+            newest = new long[DIRECTIONS * places];
             search = 0;
         }
         search++;
@@ -72,7 +76,7 @@ final class Frontier {
 
     /** The label that this search made last for a place and direction; -1 if none. */
     private int newest(int slot) {
-        return searchOf[slot] == search ? newest[slot] : -1;
+        return newest[slot] >> 32 == search ? (int) newest[slot] : -1;
     }
 
     boolean isEmpty() {
@@ -98,14 +102,14 @@ final class Frontier {
         useless[label] = false;
         int slot = slot(atNode, inDirection);
         sibling[label] = newest(slot);
-        newest[slot] = label;
-        searchOf[slot] = search;
+        newest[slot] = (long) search << 32 | label;
         int at = waiting++;
-        while (at > 0 && less(label, heap[(at - 1) / 2])) {
-            heap[at] = heap[(at - 1) / 2];
+        while (at > 0 && before(atEstimate, label, (at - 1) / 2)) {
+            put(at, (at - 1) / 2);
             at = (at - 1) / 2;
         }
         heap[at] = label;
+        keys[at] = atEstimate;
     }
 
     /** Takes the next label out of the queue; it stays readable. */
@@ -113,27 +117,36 @@ final class Frontier {
         taken++;
         int first = heap[0];
         int last = heap[--waiting];
+        long key = keys[waiting];
         int at = 0;
         while (2 * at + 1 < waiting) {
             int child = 2 * at + 1;
-            if (child + 1 < waiting && less(heap[child + 1], heap[child])) {
+            if (child + 1 < waiting && before(keys[child + 1], heap[child + 1], child)) {
                 child++;
             }
-            if (!less(heap[child], last)) {
+            if (before(key, last, child)) {
                 break;
             }
-            heap[at] = heap[child];
+            put(at, child);
             at = child;
         }
         heap[at] = last;
+        keys[at] = key;
         return first;
     }
 
-    private boolean less(int a, int b) {
-        if (estimate[a] != estimate[b]) {
-            return estimate[a] < estimate[b];
+    private void put(int at, int from) {
+        heap[at] = heap[from];
+        keys[at] = keys[from];
+    }
+
+    /** Whether a label comes before the one at a place of the queue. */
+    private boolean before(long key, int label, int place) {
+        if (key != keys[place]) {
+            return key < keys[place];
         }
-        return cost[a] != cost[b] ? cost[a] > cost[b] : a < b;
+        int other = heap[place];
+        return cost[label] != cost[other] ? cost[label] > cost[other] : label < other;
     }
 
     private void grow() {
@@ -147,5 +160,6 @@ final class Frontier {
         sibling = Arrays.copyOf(sibling, size);
         useless = Arrays.copyOf(useless, size);
         heap = Arrays.copyOf(heap, size);
+        keys = Arrays.copyOf(keys, size);
     }
 }
