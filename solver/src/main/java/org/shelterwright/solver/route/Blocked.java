@@ -63,20 +63,11 @@ final class Blocked {
         Box straight = Box.between(a, a).hull(Box.between(b, b));
         for (Situation situation : Situation.values()) {
             for (Box solid : unit.solids(situation)) {
-                if (meets(straight, solid)) {
+                if (straight.touches(solid)) {
                     return true;
                 }
             }
         }
         return false;
-    }
-
-    private static boolean meets(Box a, Box b) {
-        return a.x0() <= b.x1()
-                && b.x0() <= a.x1()
-                && a.y0() <= b.y1()
-                && b.y0() <= a.y1()
-                && a.z0() <= b.z1()
-                && b.z0() <= a.z1();
     }
 }

@@ -3,7 +3,6 @@ package org.shelterwright.solver.route.drop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
@@ -66,48 +65,20 @@ public final class DropSearch {
 
     /** The same, with what the answer depends on. */
     public Found look(Point start, Target target, int radius, long limit) {
-        return look(start, target, radius, limit, null, ANY_COST).orElseThrow();
-    }
-
-    /**
-     * The same, unless no run whatever to the target could be of use.
-     *
-     * @param onward what it costs at least from where a run ends on; {@code null}: nothing
-     * @param most what a run and the way on may cost together
-     * @return empty if they cost more, whichever the run
-     */
-    public Optional<Found> look(
-            Point start, Target target, int radius, long limit, @Nullable Onward onward, long most) {
         if (!about.room().contains(start)) {
-            return Optional.of(new Found(Optional.empty(), Box.between(start, start), false));
+            return new Found(Optional.empty(), Box.between(start, start), false);
         }
-        Box near = Box.between(start, start)
-                .hull(nearest(start, target))
-                .grown(MARGIN, MARGIN, MARGIN)
-                .intersection(about.room());
+        Box near = near(start, target).intersection(about.room());
         Lattice lattice = new Lattice(about, near, start, target, radius);
         if (Pocket.sealed(lattice, lattice.node(start))) {
-            return Optional.of(new Found(Optional.empty(), near, false));
+            return new Found(Optional.empty(), near, false);
         }
-        long useful = onward == null ? limit : Math.min(limit, most - least(lattice, onward));
-        Optional<Drop> found = search(lattice, start, target, radius, useful);
-        if (found.isEmpty() && useful < limit) {
-            return Optional.empty();
-        }
+        Optional<Drop> found = search(lattice, start, target, radius, limit);
         if (found.isPresent() || limit < ANY_COST || hopeless(lattice, start)) {
-            return Optional.of(new Found(found, near, labels.taken() >= FEW_LABELS));
+            return new Found(found, near, labels.taken() >= FEW_LABELS);
         }
         Lattice whole = new Lattice(about, about.room(), start, target, radius);
-        return Optional.of(new Found(search(whole, start, target, radius, limit), about.room(), true));
-    }
-
-    /** What it costs at least from the target on. */
-    private static long least(Lattice lattice, Onward onward) {
-        long least = ANY_COST;
-        for (int node : lattice.targets()) {
-            least = Math.min(least, onward.from(lattice.point(node)));
-        }
-        return least;
+        return new Found(search(whole, start, target, radius, limit), about.room(), true);
     }
 
     /** Whether one of the ends is closed in, so that the rest of the room does not help. */
@@ -203,6 +174,11 @@ public final class DropSearch {
             direction = labels.direction[label];
         }
         return new Drop(path, labels.cost[end]);
+    }
+
+    /** The part that is looked at first, and with a limit alone, as far as it is in the room. */
+    public static Box near(Point start, Target target) {
+        return Box.between(start, start).hull(nearest(start, target)).grown(MARGIN, MARGIN, MARGIN);
     }
 
     /** The place of the target that is nearest along the axes. */
