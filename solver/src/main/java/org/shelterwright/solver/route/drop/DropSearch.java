@@ -94,13 +94,13 @@ public final class DropSearch {
             return Optional.empty();
         }
         lattice.indices(first, index);
-        labels.add(first, -1, 0, 0, estimate(lattice, first, -1), -1);
+        long least = estimate(lattice, first, -1);
+        if (least <= limit) {
+            labels.add(first, -1, 0, 0, least, -1);
+        }
         int most = limit < ANY_COST ? FEW_LABELS : MOST_LABELS;
         while (!labels.isEmpty() && labels.taken() < most) {
             int label = labels.poll();
-            if (labels.estimate(label) > limit) {
-                return Optional.empty();
-            }
             if (labels.useless(label)) {
                 continue;
             }
@@ -154,7 +154,7 @@ public final class DropSearch {
         index[axis] = beyond;
         long estimate = cost + estimate(lattice, node, direction);
         index[axis] = on;
-        if (estimate <= limit && !labels.beaten(node, direction, need, cost)) {
+        if (estimate <= limit) {
             labels.add(node, direction, need, cost, estimate, from);
         }
     }

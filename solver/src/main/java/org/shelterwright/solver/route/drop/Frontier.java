@@ -10,15 +10,14 @@ import java.util.Arrays;
 final class Frontier {
     private static final int FIRST = 1 << 10;
 
-    /** Six, and none at the start. */
-    private static final int DIRECTIONS = 7;
+    /** Six, and none at the start; one is not used. */
+    private static final int DIRECTION_BITS = 3;
 
     int[] node = new int[FIRST];
     int[] direction = new int[FIRST];
     int[] need = new int[FIRST];
     int[] before = new int[FIRST];
     long[] cost = new long[FIRST];
-    private long[] estimate = new long[FIRST];
     private int[] sibling = new int[FIRST];
     private boolean[] useless = new boolean[FIRST];
     private int[] heap = new int[FIRST];
@@ -36,8 +35,8 @@ final class Frontier {
 
     /** Begins a search over places numbered below a size. */
     void begin(int places) {
-        if (newest.length < DIRECTIONS * places) {
-            newest = new long[DIRECTIONS * places];
+        if (newest.length < places << DIRECTION_BITS) {
+            newest = new long[places << DIRECTION_BITS];
             search = 0;
         }
         search++;
@@ -56,24 +55,6 @@ final class Frontier {
         return useless[label];
     }
 
-    /** Whether a known label makes this one useless; if not, it makes useless what costs more and needs as much straight. */
-    boolean beaten(int atNode, int inDirection, int stillNeeds, long atCost) {
-        int label = newest(slot(atNode, inDirection));
-        for (int known = label; known >= 0; known = sibling[known]) {
-            if (need[known] <= stillNeeds && cost[known] <= atCost) {
-                return true;
-            }
-        }
-        for (int known = label; known >= 0; known = sibling[known]) {
-            useless[known] |= need[known] >= stillNeeds && cost[known] > atCost;
-        }
-        return false;
-    }
-
-    private static int slot(int node, int direction) {
-        return DIRECTIONS * node + direction + 1;
-    }
-
     /** The label that this search made last for a place and direction; -1 if none. */
     private int newest(int slot) {
         return newest[slot] >> 32 == search ? (int) newest[slot] : -1;
@@ -83,12 +64,22 @@ final class Frontier {
         return waiting == 0;
     }
 
-    long estimate(int label) {
-        return estimate[label];
-    }
-
-    /** Makes a label; {@code before} is the one that it comes from, -1 of the first. */
+    /**
+     * Makes a label, unless a known one makes it useless; it makes useless what costs more and needs as much straight.
+     *
+     * @param from the one that it comes from, -1 of the first
+     */
     void add(int atNode, int inDirection, int stillNeeds, long atCost, long atEstimate, int from) {
+        int slot = (atNode << DIRECTION_BITS) + inDirection + 1;
+        int last = newest(slot);
+        for (int known = last; known >= 0; known = sibling[known]) {
+            if (need[known] <= stillNeeds && cost[known] <= atCost) {
+                return;
+            }
+        }
+        for (int known = last; known >= 0; known = sibling[known]) {
+            useless[known] |= need[known] >= stillNeeds && cost[known] > atCost;
+        }
         if (count == node.length) {
             grow();
         }
@@ -97,11 +88,9 @@ final class Frontier {
         direction[label] = inDirection;
         need[label] = stillNeeds;
         cost[label] = atCost;
-        estimate[label] = atEstimate;
         before[label] = from;
         useless[label] = false;
-        int slot = slot(atNode, inDirection);
-        sibling[label] = newest(slot);
+        sibling[label] = last;
         newest[slot] = (long) search << 32 | label;
         int at = waiting++;
         while (at > 0 && before(atEstimate, label, (at - 1) / 2)) {
@@ -156,7 +145,6 @@ final class Frontier {
         need = Arrays.copyOf(need, size);
         before = Arrays.copyOf(before, size);
         cost = Arrays.copyOf(cost, size);
-        estimate = Arrays.copyOf(estimate, size);
         sibling = Arrays.copyOf(sibling, size);
         useless = Arrays.copyOf(useless, size);
         heap = Arrays.copyOf(heap, size);
