@@ -18,12 +18,13 @@ final class Blocked {
     private Blocked() {}
 
     static boolean is(Scene scene, LaidWire wire, Set<String> units) {
-        if (wire.shape() == null) {
+        Box hull = wire.shape() == null ? null : wire.shape().hull();
+        if (hull == null) {
             return false;
         }
         for (String id : units) {
             PlacedUnit unit = scene.unit(id).orElse(null);
-            if (unit == null) {
+            if (unit == null || !reaches(unit, hull)) {
                 continue;
             }
             for (Run run : wire.shape().route().runs()) {
@@ -37,6 +38,11 @@ final class Blocked {
             }
         }
         return false;
+    }
+
+    private static boolean reaches(PlacedUnit unit, Box hull) {
+        return unit.reach(Situation.ON_STATION).touches(hull)
+                || unit.reach(Situation.ON_THE_ROAD).touches(hull);
     }
 
     private static boolean passes(PlacedUnit unit, Point a, Point b) {

@@ -23,7 +23,9 @@ class PairRunsTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
     void cheapestWaysOverFewRunsCostNoMoreThanOverAll(long seed) {
         Layout layout = PlantedWires.of(seed, 20);
-        for (Placement old : layout.placements().values().stream().limit(6).toList()) {
+        List<Placement> placements = List.copyOf(layout.placements().values());
+        for (int i = (int) (seed + 2) % 3; i < placements.size(); i += 3) {
+            Placement old = placements.get(i);
             Scene scene = CHECKER.scene(layout.with(old.withStation(old.station()
                     .with(old.station().pose().moved(new Point(seed % 2 == 0 ? 50_000 : -50_000, 0, 0))))));
             List<Ask> asks = new Routing(scene, Map.of()).asks();
