@@ -66,6 +66,11 @@ public record Box(int x0, int y0, int z0, int x1, int y1, int z1) {
         return x0 == x1 || y0 == y1 || z0 == z1;
     }
 
+    /** Whether they share at least a point: faces, edges and corners count. */
+    public boolean touches(Box o) {
+        return x0 <= o.x1 && o.x0 <= x1 && y0 <= o.y1 && o.y0 <= y1 && z0 <= o.z1 && o.z0 <= z1;
+    }
+
     public boolean overlaps(Box o) {
         return x0 < o.x1 && o.x0 < x1 && y0 < o.y1 && o.y0 < y1 && z0 < o.z1 && o.z0 < z1 && !flat() && !o.flat();
     }

@@ -23,6 +23,21 @@ class BoxTest {
                 .isTrue();
     }
 
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void cuboidsTouchIfTheyShareAPoint(long seed) {
+        RandomSpace random = new RandomSpace(seed);
+        for (int i = 0; i < SAMPLES; i++) {
+            Box a = random.box();
+            Box b = random.box();
+            boolean part = a.gap(b, Axis.X) <= 0 && a.gap(b, Axis.Y) <= 0 && a.gap(b, Axis.Z) <= 0;
+            assertThat(a.touches(b)).as(a + " " + b).isEqualTo(b.touches(a)).isEqualTo(part);
+        }
+        Box box = Box.ofMm(0, 0, 0, 100, 100, 100);
+        assertThat(box.touches(Box.ofMm(100, 100, 100, 200, 200, 200))).isTrue();
+        assertThat(box.touches(Box.ofMm(101, 0, 0, 200, 100, 100))).isFalse();
+    }
+
     @Test
     void aFlatCuboidOverlapsNothing() {
         Box flat = Box.ofMm(10, 10, 10, 10, 50, 50);

@@ -115,7 +115,7 @@ public final class PlacedUnit {
 
     /** Whether the reaches of both overlap or touch in a situation: if in none, neither concerns the other. */
     public boolean meets(PlacedUnit other) {
-        return touch(station.reach(), other.station.reach()) || touch(road.reach(), other.road.reach());
+        return station.reach().touches(other.station.reach()) || road.reach().touches(other.road.reach());
     }
 
     /** Whether it stands elsewhere, or is shaped otherwise, on the road than on station. */
@@ -135,15 +135,6 @@ public final class PlacedUnit {
 
     private Shape in(Situation situation) {
         return situation == Situation.ON_STATION ? station : road;
-    }
-
-    private static boolean touch(Box a, Box b) {
-        return a.x0() <= b.x1()
-                && b.x0() <= a.x1()
-                && a.y0() <= b.y1()
-                && b.y0() <= a.y1()
-                && a.z0() <= b.z1()
-                && b.z0() <= a.z1();
     }
 
     private Shape shape(Situation situation) {

@@ -18,12 +18,13 @@ final class Blocked {
     private Blocked() {}
 
     static boolean is(Scene scene, LaidWire wire, Set<String> units) {
-        if (wire.shape() == null) {
+        Box hull = wire.shape() == null ? null : wire.shape().hull();
+        if (hull == null) {
             return false;
         }
         for (String id : units) {
             PlacedUnit unit = scene.unit(id).orElse(null);
-            if (unit == null) {
+            if (unit == null || !reaches(unit, hull)) {
                 continue;
             }
             for (Run run : wire.shape().route().runs()) {
@@ -37,6 +38,11 @@ final class Blocked {
             }
         }
         return false;
+    }
+
+    private static boolean reaches(PlacedUnit unit, Box hull) {
+        return unit.reach(Situation.ON_STATION).touches(hull)
+                || unit.reach(Situation.ON_THE_ROAD).touches(hull);
     }
 
     private static boolean passes(PlacedUnit unit, Point a, Point b) {
@@ -63,20 +69,11 @@ final class Blocked {
         Box straight = Box.between(a, a).hull(Box.between(b, b));
         for (Situation situation : Situation.values()) {
             for (Box solid : unit.solids(situation)) {
-                if (meets(straight, solid)) {
+                if (straight.touches(solid)) {
                     return true;
                 }
             }
         }
         return false;
-    }
-
-    private static boolean meets(Box a, Box b) {
-        return a.x0() <= b.x1()
-                && b.x0() <= a.x1()
-                && a.y0() <= b.y1()
-                && b.y0() <= a.y1()
-                && a.z0() <= b.z1()
-                && b.z0() <= a.z1();
     }
 }

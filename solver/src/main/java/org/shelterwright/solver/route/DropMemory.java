@@ -17,13 +17,16 @@ import org.shelterwright.solver.route.drop.Target;
 
 /**
  * Runs outside trays by question, with the part of the room that each answer depends on and the units that reach into it: as long
- * as those are the very same, so is the answer. Safe for several threads.
+ * as those are the very same, so is the answer. Of a question the last few answers are kept, so that one who tries a unit here
+ * and there and puts it back finds what was known of its old place. Safe for several threads.
  */
 final class DropMemory {
     /** Where more is kept, all is forgotten. */
     private static final int MOST = 50_000;
 
-    private final Map<Question, Answer> answers = new ConcurrentHashMap<>();
+    private static final int MOST_OF_ONE = 8;
+
+    private final Map<Question, List<Answer>> answers = new ConcurrentHashMap<>();
 
     /** What a run is asked for. */
     record Question(Point start, Target target, int radius, List<Box> shunned) {}
@@ -45,8 +48,17 @@ final class DropMemory {
     /** The answer of before; {@code null} if there is none or something has changed where it matters. */
     @Nullable
     Optional<Drop> known(Question question, long limit, Scene scene) {
-        Answer answer = answers.get(question);
-        return answer != null && unchanged(answer, scene) ? answer.within(limit) : null;
+        List<Answer> all = answers.getOrDefault(question, List.of());
+        for (Answer answer : all) {
+            Optional<Drop> drop = unchanged(answer, scene) ? answer.within(limit) : null;
+            if (drop != null) {
+                if (answer != all.get(0)) {
+                    putFirst(question, answer);
+                }
+                return drop;
+            }
+        }
+        return null;
     }
 
     void keep(Question question, long limit, DropSearch.Found found, Scene scene) {
@@ -59,7 +71,15 @@ final class DropMemory {
                 near.add(unit);
             }
         }
-        answers.put(question, new Answer(found, limit, near));
+        putFirst(question, new Answer(found, limit, near));
+    }
+
+    private void putFirst(Question question, Answer answer) {
+        answers.merge(question, List.of(answer), (old, one) -> {
+            List<Answer> all = new ArrayList<>(one);
+            old.stream().filter(other -> other != answer).limit(MOST_OF_ONE - 1).forEach(all::add);
+            return all;
+        });
     }
 
     private static boolean unchanged(Answer answer, Scene scene) {
@@ -76,15 +96,7 @@ final class DropMemory {
     }
 
     private static boolean reaches(PlacedUnit unit, Box region) {
-        return touch(unit.reach(Situation.ON_STATION), region) || touch(unit.reach(Situation.ON_THE_ROAD), region);
-    }
-
-    private static boolean touch(Box a, Box b) {
-        return a.x0() <= b.x1()
-                && b.x0() <= a.x1()
-                && a.y0() <= b.y1()
-                && b.y0() <= a.y1()
-                && a.z0() <= b.z1()
-                && b.z0() <= a.z1();
+        return unit.reach(Situation.ON_STATION).touches(region)
+                || unit.reach(Situation.ON_THE_ROAD).touches(region);
     }
 }

@@ -4,14 +4,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.solver.route.drop.Drop;
 import org.shelterwright.solver.route.drop.DropSearch;
 import org.shelterwright.solver.route.drop.Obstacles;
-import org.shelterwright.solver.route.drop.Onward;
 import org.shelterwright.solver.route.drop.Slate;
 import org.shelterwright.solver.route.drop.Surroundings;
 import org.shelterwright.solver.route.drop.Target;
@@ -22,6 +20,8 @@ final class Drops {
     private final RouteMemory memory;
     private final Map<List<Box>, Obstacles> obstacles = new ConcurrentHashMap<>();
 
+    private final Map<DropMemory.Question, Object> asked = new ConcurrentHashMap<>();
+
     Drops(Scene scene) {
         this.scene = scene;
         this.memory = RouteMemory.of(scene);
@@ -29,31 +29,24 @@ final class Drops {
 
     /** The cheapest run of a wire from a point to a target; empty if there is none within a limit of cost. */
     Optional<Drop> find(Ask ask, Point start, Target target, long limit) {
-        return find(ask, start, target, limit, null, DropSearch.ANY_COST);
-    }
-
-    /**
-     * The same, unless no run to the target is of use.
-     *
-     * @param onward what it costs at least from where a run ends on; {@code null}: nothing
-     * @param most what a run and the way on may cost together
-     * @return empty also if they cost more, whichever the run
-     */
-    Optional<Drop> find(Ask ask, Point start, Target target, long limit, @Nullable Onward onward, long most) {
         DropMemory.Question question = new DropMemory.Question(start, target, ask.radius(), ask.shunned());
         Optional<Drop> known = memory.drops().known(question, limit, scene);
         if (known != null) {
             return known;
         }
-        Obstacles about = obstacles.computeIfAbsent(ask.shunned(), this::obstacles);
-        Slate slate = memory.slate();
-        DropSearch.Found found = new DropSearch(about, slate)
-                .look(start, target, ask.radius(), limit, onward, most)
-                .orElse(null);
-        memory.giveBack(slate);
-        if (found == null) {
-            return Optional.empty();
+        // Wires that begin at one port ask the same at the same time.
+        synchronized (asked.computeIfAbsent(question, any -> new Object())) {
+            known = memory.drops().known(question, limit, scene);
+            return known != null ? known : search(question, limit);
         }
+    }
+
+    private Optional<Drop> search(DropMemory.Question question, long limit) {
+        Obstacles about = obstacles.computeIfAbsent(question.shunned(), this::obstacles);
+        Slate slate = memory.slate();
+        DropSearch.Found found =
+                new DropSearch(about, slate).look(question.start(), question.target(), question.radius(), limit);
+        memory.giveBack(slate);
         memory.drops().keep(question, limit, found, scene);
         return found.drop();
     }

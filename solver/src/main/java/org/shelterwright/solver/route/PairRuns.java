@@ -1,6 +1,8 @@
 package org.shelterwright.solver.route;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Point;
@@ -20,28 +22,27 @@ final class PairRuns {
     private final TrayTable table;
     private final End from;
     private final End to;
-    private final List<Step> steps = new ArrayList<>();
     private @Nullable Drop lead;
     private long best = DropSearch.ANY_COST;
 
-    /** A run in the order in which they were found: to a tray from one of the ends, or if {@code entry} is missing, the lead. */
-    private record Step(boolean begins, @Nullable TrayEntry entry) {}
+    /** A tray that is still to be looked at from an end. */
+    private record Choice(End end, int tray, End other) {}
 
     /** One end, with what is known of it. */
     private static final class End {
-        private final boolean begins;
         private final Point at;
         private final List<Integer> order;
         private final List<TrayEntry> found = new ArrayList<>();
         private final boolean[] looked;
         private final long[] least;
-        private int next;
+        private final List<List<TrayEntry>> byTray;
+        private int firsts;
 
-        End(boolean begins, Point at, TrayTable table, TrayRuns runs) {
-            this.begins = begins;
+        End(Point at, TrayTable table, TrayRuns runs) {
             this.at = at;
             this.order = runs.nearest(table, at);
             this.looked = new boolean[table.trays().size()];
+            this.byTray = new ArrayList<>(Collections.nCopies(looked.length, List.of()));
             this.least = new long[looked.length];
             for (int i = 0; i < least.length; i++) {
                 least[i] = (long) Laying.SURFACE * TrayRuns.away(table, i, at);
@@ -54,36 +55,39 @@ final class PairRuns {
         this.runs = runs;
         this.ask = ask;
         this.table = table;
-        this.from = new End(true, a, table, runs);
-        this.to = new End(false, b, table, runs);
+        this.from = new End(a, table, runs);
+        this.to = new End(b, table, runs);
         first(from);
         first(to);
         join();
         lead = runs.lead(ask, a, b, best).orElse(null);
         if (lead != null) {
             best = Math.min(best, lead.cost());
-            steps.add(new Step(true, null));
         }
-        others(from, to);
-        others(to, from);
+        others();
     }
 
     /** Takes the runs into a web, from the nodes of the ends. */
     void link(WebBuilder web, int fromNode, int toNode) {
-        for (Step step : steps) {
-            TrayEntry entry = step.entry();
-            if (entry != null) {
-                web.link(ask, step.begins() ? fromNode : toNode, table, entry);
-            } else if (lead != null) {
-                web.link(ask, fromNode, toNode, lead);
-            }
+        link(web, fromNode, from, 0, from.firsts);
+        link(web, toNode, to, 0, to.firsts);
+        if (lead != null) {
+            web.link(ask, fromNode, toNode, lead);
+        }
+        link(web, fromNode, from, from.firsts, from.order.size());
+        link(web, toNode, to, to.firsts, to.order.size());
+    }
+
+    private void link(WebBuilder web, int node, End end, int first, int behind) {
+        for (int tray : end.order.subList(first, behind)) {
+            end.byTray.get(tray).forEach(entry -> web.link(ask, node, table, entry));
         }
     }
 
     /** Goes through the trays until one can be reached. */
     private void first(End end) {
-        while (end.found.stream().allMatch(TrayEntry::barred) && end.next < end.order.size()) {
-            int tray = end.order.get(end.next++);
+        while (end.found.stream().allMatch(TrayEntry::barred) && end.firsts < end.order.size()) {
+            int tray = end.order.get(end.firsts++);
             take(end, tray, runs.to(ask, end.at, table, tray, DropSearch.ANY_COST));
         }
     }
@@ -94,29 +98,41 @@ final class PairRuns {
             end.least[tray] = entries.stream().mapToLong(TrayEntry::cost).min().orElse(0);
         }
         end.found.addAll(entries);
-        entries.forEach(entry -> steps.add(new Step(end.begins, entry)));
+        end.byTray.set(tray, entries);
     }
 
-    private void others(End end, End other) {
-        for (; end.next < end.order.size(); end.next++) {
-            int tray = end.order.get(end.next);
+    /** Looks at all other trays; once a way is known, first at those over which it may cost least, since that rules out others. */
+    private void others() {
+        List<Choice> open = new ArrayList<>();
+        from.order.stream().skip(from.firsts).forEach(tray -> open.add(new Choice(from, tray, to)));
+        to.order.stream().skip(to.firsts).forEach(tray -> open.add(new Choice(to, tray, from)));
+        boolean sorted = false;
+        while (!open.isEmpty()) {
             boolean joined = best < DropSearch.ANY_COST;
-            long limit = joined ? best - rest(tray, end, other) : DropSearch.ANY_COST;
-            TrayEntry first = end.found.stream()
-                    .filter(entry -> !entry.barred())
-                    .findFirst()
-                    .orElse(null);
-            if (first != null) {
-                limit = Math.min(limit, TrayRuns.limit(table, first, tray));
+            if (joined && !sorted) {
+                open.sort(Comparator.comparingLong(
+                        one -> one.end().least[one.tray()] + rest(one.tray(), one.end(), one.other())));
+                sorted = true;
             }
-            List<TrayEntry> entries = List.of();
-            if (end.least[tray] <= limit) {
-                TrayRuns.Rest onward = joined ? (station, place) -> rest(tray, station, place, other) : null;
-                entries = runs.to(ask, end.at, table, tray, limit, onward, best);
-            }
-            take(end, tray, entries);
-            join();
+            Choice next = open.remove(0);
+            look(next.end(), next.tray(), next.other(), joined);
         }
+    }
+
+    private void look(End end, int tray, End other, boolean joined) {
+        long limit = joined ? most(tray, end, other) : DropSearch.ANY_COST;
+        TrayEntry first =
+                end.found.stream().filter(entry -> !entry.barred()).findFirst().orElse(null);
+        if (first != null) {
+            limit = Math.min(limit, TrayRuns.limit(table, first, tray));
+        }
+        List<TrayEntry> entries = List.of();
+        if (end.least[tray] <= limit) {
+            TrayRuns.Rest onward = joined ? (station, place) -> rest(tray, station, place, other) : null;
+            entries = runs.to(ask, end.at, table, tray, limit, onward, best);
+        }
+        take(end, tray, entries);
+        join();
     }
 
     /** What the way costs at least beyond the run to a tray: through trays and to the other end. */
@@ -128,6 +144,23 @@ final class PairRuns {
             least = Math.min(least, through(other.least[i], Math.max(table.least(tray, i), across)));
         }
         return least;
+    }
+
+    /**
+     * What a run to a tray may cost to be of use. The dearer it is, the farther it may lead along to the other end: of what it
+     * costs more than on a wall, only the rest counts.
+     */
+    private long most(int tray, End end, End other) {
+        long apart = Bends.distance(end.at, other.at);
+        long most = 0;
+        for (int i = 0; i < other.least.length; i++) {
+            long left = best - other.least[i];
+            long across = Laying.SURFACE * apart - other.least[i];
+            long alongTrays = left - through(0, table.least(tray, i));
+            long share = (left * Laying.SURFACE - Laying.TRAY * across) / (Laying.SURFACE - Laying.TRAY);
+            most = Math.max(most, Math.min(alongTrays, share));
+        }
+        return most;
     }
 
     /** The same from where the run comes into the tray: exact over trays that were looked at from the other end. */

@@ -192,7 +192,8 @@ final class Routing {
         return (1.1 * length + (more == null ? 0 : more)) / Lengths.M + 0.5;
     }
 
-    private List<Ask> asks() {
+    /** The wires to route, as they are asked for at first. */
+    List<Ask> asks() {
         List<Ask> asks = new ArrayList<>();
         Map<String, Integer> buses = new HashMap<>();
         int owner = 0;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.cable.Bends;
@@ -58,7 +59,7 @@ final class TrayRuns {
     }
 
     /**
-     * The same, unless no run to the tray is of use.
+     * The same, but for runs that are of no use.
      *
      * @param rest what a way costs at least beyond a run; {@code null}: nothing
      * @param most what both may cost together
@@ -74,24 +75,45 @@ final class TrayRuns {
         List<Target> targets = path.tray().closed()
                 ? List.of(Target.place(path.at(0)), Target.place(path.at(path.length())))
                 : List.of(new Target(path.tray().path(), true));
+        boolean aside = !ask.barred().isEmpty() && !path.tray().closed();
+        // The way on from a place beside the cheapest may be shorter by what lies between.
+        long useful = aside ? most + Laying.TRAY * path.cableLength(2 * step(ask)) : most;
         List<TrayEntry> found = new ArrayList<>();
         for (Target target : targets) {
-            Drop drop = drops.find(
-                            ask,
-                            at,
-                            target,
-                            limit,
-                            rest == null ? null : place -> rest.from(path.stationOf(place), place),
-                            most)
-                    .orElse(null);
+            long within = rest == null ? limit : Math.min(limit, useful - least(at, target, path, rest));
+            if ((long) target.distance(at) * Laying.SURFACE > within) {
+                continue;
+            }
+            Drop drop = drops.find(ask, at, target, within).orElse(null);
             if (drop != null) {
                 found.add(entry(ask, path, i, drop));
-                if (!ask.barred().isEmpty() && !path.tray().closed()) {
+                if (aside) {
                     aside(ask, at, path, i, drop, found);
                 }
             }
         }
         return found;
+    }
+
+    /** What a way costs at least from where a run may come into a tray, which is near the place from which it begins. */
+    private static long least(Point at, Target target, TrayPath path, Rest rest) {
+        Box near = DropSearch.near(at, target);
+        long least = DropSearch.ANY_COST;
+        for (int i = 0; i < target.path().size(); i++) {
+            Point a = target.path().get(Math.max(0, i - 1));
+            Point b = target.path().get(i);
+            Box straight = Box.between(a, a).hull(Box.between(b, b));
+            if (near.touches(straight)) {
+                Box part = near.intersection(straight);
+                int from = path.stationOf(part.low());
+                int to = path.stationOf(part.high());
+                int length = Math.abs(to - from);
+                // It changes no faster along the tray than a cable in it costs.
+                long slope = (long) Laying.TRAY * Math.max(length, path.cableLength(length));
+                least = Math.min(least, (rest.from(from, part.low()) + rest.from(to, part.high()) - slope) / 2);
+            }
+        }
+        return least;
     }
 
     /** A run from port to port, if they are near; empty if there is none within a limit. */
@@ -127,12 +149,16 @@ final class TrayRuns {
     private void aside(Ask ask, Point at, TrayPath path, int i, Drop cheapest, List<TrayEntry> found) {
         int station = path.stationOf(cheapest.end());
         long limit = cheapest.cost() + (long) ASIDE * Laying.SURFACE;
-        int step = Math.max(STEP, 2 * ask.radius());
+        int step = step(ask);
         for (int off : new int[] {-2 * step, -step, step, 2 * step}) {
             int there = Math.max(0, Math.min(path.length(), station + off));
             drops.find(ask, at, Target.place(path.at(there)), limit)
                     .ifPresent(drop -> found.add(entry(ask, path, i, drop)));
         }
+    }
+
+    private static int step(Ask ask) {
+        return Math.max(STEP, 2 * ask.radius());
     }
 
     private static TrayEntry entry(Ask ask, TrayPath path, int i, Drop drop) {

@@ -2,7 +2,11 @@ package org.shelterwright.solver.route;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.cable.RouteShape;
@@ -13,10 +17,19 @@ import org.shelterwright.solver.route.net.Network;
 final class Web {
     private final LinkList links;
     private final Network network;
+    private final Map<String, List<Integer>> inTray = new HashMap<>();
+    private final List<Integer> passages = new ArrayList<>();
 
     Web(int nodes, LinkList links, List<Integer> ends) {
         this.links = links;
         this.network = new Network(nodes, links.links(), ends);
+        for (int i = 0; i < links.size(); i++) {
+            if (links.piece(i) instanceof Piece.InTray in) {
+                inTray.computeIfAbsent(in.tray().tray().name(), name -> new ArrayList<>()).add(i);
+            } else if (links.piece(i) instanceof Piece.Passage) {
+                passages.add(i);
+            }
+        }
     }
 
     Network network() {
@@ -27,28 +40,25 @@ final class Web {
         return links.piece(link);
     }
 
-    /** What routes that stay take of each link. */
+    /** What a route that stays takes of each link. */
     void take(RouteShape shape, long size, @Nullable String panel, long[] taken) {
-        for (int i = 0; i < links.size(); i++) {
-            if (links.piece(i) instanceof Piece.InTray in) {
-                taken[i] += lies(shape, in) ? size : 0;
-            } else if (links.piece(i) instanceof Piece.Passage passage
-                    && passage.panel().equals(panel)) {
+        Set<Integer> full = new HashSet<>();
+        for (RouteShape.Stretch stretch : shape.stretches()) {
+            for (int i : inTray.getOrDefault(stretch.tray().tray().name(), List.of())) {
+                if (links.piece(i) instanceof Piece.InTray in && lies(stretch, in) && full.add(i)) {
+                    taken[i] += size;
+                }
+            }
+        }
+        for (int i : passages) {
+            if (links.piece(i) instanceof Piece.Passage passage && passage.panel().equals(panel)) {
                 taken[i]++;
             }
         }
     }
 
-    private static boolean lies(RouteShape shape, Piece.InTray in) {
-        for (RouteShape.Stretch stretch : shape.stretches()) {
-            if (stretch.from() < in.to()
-                    && in.from() < stretch.to()
-                    && stretch.part() == in.part()
-                    && stretch.tray().tray().name().equals(in.tray().tray().name())) {
-                return true;
-            }
-        }
-        return false;
+    private static boolean lies(RouteShape.Stretch stretch, Piece.InTray in) {
+        return stretch.from() < in.to() && in.from() < stretch.to() && stretch.part() == in.part();
     }
 
     /** The panel that a way passes; {@code null} if none. */

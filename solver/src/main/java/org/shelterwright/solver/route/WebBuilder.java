@@ -1,12 +1,12 @@
 package org.shelterwright.solver.route;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.body.EntryPanel;
 import org.shelterwright.catalog.item.CableClass;
 import org.shelterwright.catalog.space.Point;
@@ -58,32 +58,45 @@ final class WebBuilder {
      */
     List<int[]> add(List<Ask> asks, boolean sparing) {
         // Runs are looked for on all processors and taken in one after another, so that nodes have the same numbers.
-        List<Optional<PairRuns>> pairs = asks.parallelStream()
-                .map(ask -> sparing ? pair(ask) : Optional.<PairRuns>empty())
-                .toList();
-        IntStream.range(0, asks.size())
-                .parallel()
-                .filter(i -> pairs.get(i).isEmpty())
-                .mapToObj(asks::get)
-                .forEach(this::lookFor);
+        @Nullable PairRuns[] pairs = new PairRuns[asks.size()];
+        List<Integer> order = byPort(asks);
+        order.parallelStream().forEach(i -> pairs[i] = sparing ? pair(asks.get(i)) : null);
+        order.parallelStream().filter(i -> pairs[i] == null).forEach(i -> lookFor(asks.get(i)));
         List<int[]> found = new ArrayList<>();
-        for (int i = 0; i < asks.size(); i++) {
-            Ask ask = asks.get(i);
-            found.add(pairs.get(i).map(pair -> add(ask, pair)).orElseGet(() -> add(ask)));
+        for (int i = 0; i < pairs.length; i++) {
+            PairRuns pair = pairs[i];
+            found.add(pair == null ? add(asks.get(i)) : add(asks.get(i), pair));
         }
         return found;
     }
 
-    /** The runs of a wire from port to port; empty if it is of a bus or goes through an entry panel. */
-    private Optional<PairRuns> pair(Ask ask) {
+    /** The numbers of all wires, those that share a port beside each other: they ask much the same, and one after another asks it once. */
+    private static List<Integer> byPort(List<Ask> asks) {
+        Map<String, Integer> wires = new HashMap<>();
+        for (Ask ask : asks) {
+            wires.merge(ask.from().name(), 1, Integer::sum);
+            wires.merge(ask.to().name(), 1, Integer::sum);
+        }
+        Map<String, List<Integer>> groups = new LinkedHashMap<>();
+        for (int i = 0; i < asks.size(); i++) {
+            String from = asks.get(i).from().name();
+            String to = asks.get(i).to().name();
+            String busier = wires.getOrDefault(to, 0) > wires.getOrDefault(from, 0) ? to : from;
+            groups.computeIfAbsent(busier, key -> new ArrayList<>()).add(i);
+        }
+        return groups.values().stream().flatMap(List::stream).toList();
+    }
+
+    /** The runs of a wire from port to port; {@code null} if it is of a bus or goes through an entry panel. */
+    private @Nullable PairRuns pair(Ask ask) {
         Point a = ask.from().at();
         Point b = ask.to().at();
         boolean alone = ask.laid().wire().bus() == null
                 && ask.from().panel() == null
                 && ask.to().panel() == null;
         return alone && a != null && b != null
-                ? Optional.of(new PairRuns(runs, ask, memory.table(ask.cable().cableClass()), a, b))
-                : Optional.empty();
+                ? new PairRuns(runs, ask, memory.table(ask.cable().cableClass()), a, b)
+                : null;
     }
 
     private int[] add(Ask ask, PairRuns pair) {

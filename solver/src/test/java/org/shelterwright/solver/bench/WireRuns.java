@@ -20,7 +20,7 @@ import org.shelterwright.solver.route.WireRouter;
 final class WireRuns {
     private static final List<Integer> SIZES = List.of(10, 20, 40, 60, 80);
     private static final List<String> SAMPLES = List.of("river-post", "water-lab");
-    private static final int WARM = 3;
+    private static final int WARM = 10;
     private static final int TIMES = 7;
     private static final int SHIFT = 50_000;
     private static final int[][] SHIFTS = {{SHIFT, 0}, {-SHIFT, 0}, {0, SHIFT}, {0, -SHIFT}};

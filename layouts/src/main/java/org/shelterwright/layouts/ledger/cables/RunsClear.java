@@ -71,7 +71,7 @@ final class RunsClear extends CableLimit {
         for (PlacedUnit unit : scene.units()) {
             boolean moves = unit.differsOnTheRoad();
             for (Situation situation : Situation.values()) {
-                if ((situation == Situation.ON_STATION || moves) && touches(hull, unit.outline(situation))) {
+                if ((situation == Situation.ON_STATION || moves) && hull.touches(unit.outline(situation))) {
                     String state = moves ? Wording.situation(situation) : "always";
                     for (Box solid : unit.solids(situation)) {
                         clear &= solid(wire, run, hull, solid, unit.name(), state, rows);
@@ -83,7 +83,7 @@ final class RunsClear extends CableLimit {
     }
 
     private boolean solid(LaidWire wire, Run run, Box hull, Box solid, String name, String state, Rows rows) {
-        if (!touches(hull, solid)) {
+        if (!hull.touches(solid)) {
             return true;
         }
         int depth = 0;
@@ -109,15 +109,6 @@ final class RunsClear extends CableLimit {
                 .units(wire.units())
                 .place(place)
                 .mend("Route it again, or move what stands in its way.");
-    }
-
-    private static boolean touches(Box a, Box b) {
-        return a.x0() <= b.x1()
-                && b.x0() <= a.x1()
-                && a.y0() <= b.y1()
-                && b.y0() <= a.y1()
-                && a.z0() <= b.z1()
-                && b.z0() <= a.z1();
     }
 
     /** How deep a straight along an axis lies within a solid, across its run (µm); zero if it passes outside or on its face. */

@@ -3,7 +3,6 @@ package org.shelterwright.solver.route.drop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
@@ -66,46 +65,20 @@ public final class DropSearch {
 
     /** The same, with what the answer depends on. */
     public Found look(Point start, Target target, int radius, long limit) {
-        return look(start, target, radius, limit, null, ANY_COST).orElseThrow();
-    }
-
-    /**
-     * The same, unless no run whatever to the target could be of use.
-     *
-     * @param onward what it costs at least from where a run ends on; {@code null}: nothing
-     * @param most what a run and the way on may cost together
-     * @return empty if they cost more, whichever the run
-     */
-    public Optional<Found> look(
-            Point start, Target target, int radius, long limit, @Nullable Onward onward, long most) {
         if (!about.room().contains(start)) {
-            return Optional.of(new Found(Optional.empty(), Box.between(start, start), false));
+            return new Found(Optional.empty(), Box.between(start, start), false);
         }
-        Box near = Box.between(start, start)
-                .hull(nearest(start, target))
-                .grown(MARGIN, MARGIN, MARGIN)
-                .intersection(about.room());
+        Box near = near(start, target).intersection(about.room());
         Lattice lattice = new Lattice(about, near, start, target, radius);
         if (Pocket.sealed(lattice, lattice.node(start))) {
-            return Optional.of(new Found(Optional.empty(), near, false));
-        }
-        if (onward != null && useless(lattice, start, onward, most)) {
-            return Optional.empty();
+            return new Found(Optional.empty(), near, false);
         }
         Optional<Drop> found = search(lattice, start, target, radius, limit);
         if (found.isPresent() || limit < ANY_COST || hopeless(lattice, start)) {
-            return Optional.of(new Found(found, near, labels.taken() >= FEW_LABELS));
+            return new Found(found, near, labels.taken() >= FEW_LABELS);
         }
         Lattice whole = new Lattice(about, about.room(), start, target, radius);
-        return Optional.of(new Found(search(whole, start, target, radius, limit), about.room(), true));
-    }
-
-    /** Whether every run costs too much, with the way on, even without bends. */
-    private boolean useless(Lattice lattice, Point start, Onward onward, long most) {
-        int first = lattice.node(start);
-        lattice.indices(first, index);
-        outlook.look(lattice, first, onward, most - lattice.corners(first, index, -1) * Laying.CORNER);
-        return !outlook.joined();
+        return new Found(search(whole, start, target, radius, limit), about.room(), true);
     }
 
     /** Whether one of the ends is closed in, so that the rest of the room does not help. */
@@ -116,18 +89,18 @@ public final class DropSearch {
     private Optional<Drop> search(Lattice lattice, Point start, Target target, int radius, long limit) {
         int first = lattice.node(start);
         labels.begin(lattice.size());
-        outlook.look(lattice, first, null, limit);
+        outlook.look(lattice, first, limit);
         if (!outlook.joined()) {
             return Optional.empty();
         }
         lattice.indices(first, index);
-        labels.add(first, -1, 0, 0, estimate(lattice, first, -1), -1);
+        long least = estimate(lattice, first, -1);
+        if (least <= limit) {
+            labels.add(first, -1, 0, 0, least, -1);
+        }
         int most = limit < ANY_COST ? FEW_LABELS : MOST_LABELS;
         while (!labels.isEmpty() && labels.taken() < most) {
             int label = labels.poll();
-            if (labels.estimate(label) > limit) {
-                return Optional.empty();
-            }
             if (labels.useless(label)) {
                 continue;
             }
@@ -135,8 +108,15 @@ public final class DropSearch {
             if (ends(lattice, label, target, radius)) {
                 return Optional.of(drop(lattice, label));
             }
+            int old = labels.direction[label];
+            if (old >= 0 && labels.need[label] > 0) {
+                step(lattice, label, old, radius, limit);
+                continue;
+            }
             for (int direction = 0; direction < 6; direction++) {
-                step(lattice, label, direction, radius, limit);
+                if (old < 0 || direction != (old ^ 1)) {
+                    step(lattice, label, direction, radius, limit);
+                }
             }
         }
         return Optional.empty();
@@ -160,9 +140,6 @@ public final class DropSearch {
         int axis = direction / 2;
         int old = labels.direction[from];
         boolean turn = old >= 0 && old != direction;
-        if (turn && (old / 2 == axis || labels.need[from] > 0)) {
-            return;
-        }
         int price = lattice.price(labels.node[from], direction);
         if (price == 0) {
             return;
@@ -177,7 +154,7 @@ public final class DropSearch {
         index[axis] = beyond;
         long estimate = cost + estimate(lattice, node, direction);
         index[axis] = on;
-        if (estimate <= limit && !labels.beaten(node, direction, need, cost)) {
+        if (estimate <= limit) {
             labels.add(node, direction, need, cost, estimate, from);
         }
     }
@@ -197,6 +174,11 @@ public final class DropSearch {
             direction = labels.direction[label];
         }
         return new Drop(path, labels.cost[end]);
+    }
+
+    /** The part that is looked at first, and with a limit alone, as far as it is in the room. */
+    public static Box near(Point start, Target target) {
+        return Box.between(start, start).hull(nearest(start, target)).grown(MARGIN, MARGIN, MARGIN);
     }
 
     /** The place of the target that is nearest along the axes. */

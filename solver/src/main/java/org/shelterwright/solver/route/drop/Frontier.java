@@ -10,20 +10,24 @@ import java.util.Arrays;
 final class Frontier {
     private static final int FIRST = 1 << 10;
 
-    /** Six, and none at the start. */
-    private static final int DIRECTIONS = 7;
+    /** Six, and none at the start; one is not used. */
+    private static final int DIRECTION_BITS = 3;
 
     int[] node = new int[FIRST];
     int[] direction = new int[FIRST];
     int[] need = new int[FIRST];
     int[] before = new int[FIRST];
     long[] cost = new long[FIRST];
-    private long[] estimate = new long[FIRST];
     private int[] sibling = new int[FIRST];
     private boolean[] useless = new boolean[FIRST];
     private int[] heap = new int[FIRST];
-    private int[] newest = new int[0];
-    private int[] searchOf = new int[0];
+
+    /** Estimates of the labels in the queue, beside them. */
+    private long[] keys = new long[FIRST];
+
+    /** By place and direction: the number of the last search that came there, and below it the label that it made last. */
+    private long[] newest = new long[0];
+
     private int search;
     private int waiting;
     private int count;
@@ -31,9 +35,8 @@ final class Frontier {
 
     /** Begins a search over places numbered below a size. */
     void begin(int places) {
-        if (newest.length < DIRECTIONS * places) {
-            newest = new int[DIRECTIONS * places];
-            searchOf = new int[DIRECTIONS * places];
+        if (newest.length < places << DIRECTION_BITS) {
+            newest = new long[places << DIRECTION_BITS];
             search = 0;
         }
         search++;
@@ -52,39 +55,31 @@ final class Frontier {
         return useless[label];
     }
 
-    /** Whether a known label makes this one useless; if not, it makes useless what costs more and needs as much straight. */
-    boolean beaten(int atNode, int inDirection, int stillNeeds, long atCost) {
-        int label = newest(slot(atNode, inDirection));
-        for (int known = label; known >= 0; known = sibling[known]) {
-            if (need[known] <= stillNeeds && cost[known] <= atCost) {
-                return true;
-            }
-        }
-        for (int known = label; known >= 0; known = sibling[known]) {
-            useless[known] |= need[known] >= stillNeeds && cost[known] > atCost;
-        }
-        return false;
-    }
-
-    private static int slot(int node, int direction) {
-        return DIRECTIONS * node + direction + 1;
-    }
-
     /** The label that this search made last for a place and direction; -1 if none. */
     private int newest(int slot) {
-        return searchOf[slot] == search ? newest[slot] : -1;
+        return newest[slot] >> 32 == search ? (int) newest[slot] : -1;
     }
 
     boolean isEmpty() {
         return waiting == 0;
     }
 
-    long estimate(int label) {
-        return estimate[label];
-    }
-
-    /** Makes a label; {@code before} is the one that it comes from, -1 of the first. */
+    /**
+     * Makes a label, unless a known one makes it useless; it makes useless what costs more and needs as much straight.
+     *
+     * @param from the one that it comes from, -1 of the first
+     */
     void add(int atNode, int inDirection, int stillNeeds, long atCost, long atEstimate, int from) {
+        int slot = (atNode << DIRECTION_BITS) + inDirection + 1;
+        int last = newest(slot);
+        for (int known = last; known >= 0; known = sibling[known]) {
+            if (need[known] <= stillNeeds && cost[known] <= atCost) {
+                return;
+            }
+        }
+        for (int known = last; known >= 0; known = sibling[known]) {
+            useless[known] |= need[known] >= stillNeeds && cost[known] > atCost;
+        }
         if (count == node.length) {
             grow();
         }
@@ -93,19 +88,17 @@ final class Frontier {
         direction[label] = inDirection;
         need[label] = stillNeeds;
         cost[label] = atCost;
-        estimate[label] = atEstimate;
         before[label] = from;
         useless[label] = false;
-        int slot = slot(atNode, inDirection);
-        sibling[label] = newest(slot);
-        newest[slot] = label;
-        searchOf[slot] = search;
+        sibling[label] = last;
+        newest[slot] = (long) search << 32 | label;
         int at = waiting++;
-        while (at > 0 && less(label, heap[(at - 1) / 2])) {
-            heap[at] = heap[(at - 1) / 2];
+        while (at > 0 && before(atEstimate, label, (at - 1) / 2)) {
+            put(at, (at - 1) / 2);
             at = (at - 1) / 2;
         }
         heap[at] = label;
+        keys[at] = atEstimate;
     }
 
     /** Takes the next label out of the queue; it stays readable. */
@@ -113,27 +106,36 @@ final class Frontier {
         taken++;
         int first = heap[0];
         int last = heap[--waiting];
+        long key = keys[waiting];
         int at = 0;
         while (2 * at + 1 < waiting) {
             int child = 2 * at + 1;
-            if (child + 1 < waiting && less(heap[child + 1], heap[child])) {
+            if (child + 1 < waiting && before(keys[child + 1], heap[child + 1], child)) {
                 child++;
             }
-            if (!less(heap[child], last)) {
+            if (before(key, last, child)) {
                 break;
             }
-            heap[at] = heap[child];
+            put(at, child);
             at = child;
         }
         heap[at] = last;
+        keys[at] = key;
         return first;
     }
 
-    private boolean less(int a, int b) {
-        if (estimate[a] != estimate[b]) {
-            return estimate[a] < estimate[b];
+    private void put(int at, int from) {
+        heap[at] = heap[from];
+        keys[at] = keys[from];
+    }
+
+    /** Whether a label comes before the one at a place of the queue. */
+    private boolean before(long key, int label, int place) {
+        if (key != keys[place]) {
+            return key < keys[place];
         }
-        return cost[a] != cost[b] ? cost[a] > cost[b] : a < b;
+        int other = heap[place];
+        return cost[label] != cost[other] ? cost[label] > cost[other] : label < other;
     }
 
     private void grow() {
@@ -143,9 +145,9 @@ final class Frontier {
         need = Arrays.copyOf(need, size);
         before = Arrays.copyOf(before, size);
         cost = Arrays.copyOf(cost, size);
-        estimate = Arrays.copyOf(estimate, size);
         sibling = Arrays.copyOf(sibling, size);
         useless = Arrays.copyOf(useless, size);
         heap = Arrays.copyOf(heap, size);
+        keys = Arrays.copyOf(keys, size);
     }
 }

@@ -1,7 +1,6 @@
 package org.shelterwright.solver.route.drop;
 
 import java.util.Arrays;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What it costs at least from each node of a lattice to the target, bends left out: A* backwards from the target to the start,
@@ -13,39 +12,42 @@ final class Outlook {
     /** How far it goes on past the start: two corners. */
     private static final long PAST = 2 * Laying.CORNER;
 
+    /** Numbers of nodes are packed below what a way through them costs, into one number that orders the queue. */
+    private static final int NODE_BITS = 24;
+
+    private static final int NODE = (1 << NODE_BITS) - 1;
+
     private long[] least = new long[0];
-    private int[] searchOf = new int[0];
+
+    /** Twice the number of the last search that came to a node, and one more if that took it out of the queue. */
+    private int[] mark = new int[0];
+
     private int search;
-    private long[] whole = new long[0];
-    private int[] heap = new int[1 << 10];
-    private int[] place = new int[0];
+    private long[] heap = new long[1 << 10];
     private final int[] index = new int[3];
     private final long[][] away = new long[3][0];
-    private int start;
     private int waiting;
     private long reached;
     private boolean joined;
     private boolean open;
 
-    /**
-     * Searches from the target towards a start; gives up where nothing within a limit is left.
-     *
-     * @param onward what it costs at least from a place of the target on; {@code null}: nothing
-     */
-    void look(Lattice lattice, int from, @Nullable Onward onward, long limit) {
-        prepare(lattice, from);
+    /** Searches from the target towards a start; gives up where nothing within a limit is left. */
+    void look(Lattice lattice, int start, long limit) {
+        prepare(lattice, start);
         for (int node : lattice.targets()) {
             lattice.indices(node, index);
-            offer(node, onward == null ? 0 : onward.from(lattice.point(node)), toStart(index));
+            offer(node, 0, toStart(index));
         }
         long end = limit;
-        while (waiting > 0) {
-            int node = heap[0];
-            if (whole[node] > end) {
-                break;
-            }
+        while (waiting > 0 && heap[0] >> NODE_BITS <= end) {
+            int node = (int) heap[0] & NODE;
+            long whole = heap[0] >> NODE_BITS;
             poll();
-            reached = whole[node];
+            if (mark[node] != search) {
+                continue;
+            }
+            mark[node] = search + 1;
+            reached = whole;
             lattice.indices(node, index);
             open |= lattice.onRim(index);
             if (node == start) {
@@ -87,10 +89,7 @@ final class Outlook {
 
     /** A lower bound of the cost from a node to the target; {@code indices} are those of the node. */
     long from(int node, int[] indices) {
-        long known = known(node);
-        return known != Long.MAX_VALUE && whole[node] <= reached
-                ? known
-                : Math.min(known, Math.max(0, reached - toStart(indices)));
+        return mark[node] == search + 1 ? least[node] : Math.max(0, reached - toStart(indices));
     }
 
     private long toStart(int[] indices) {
@@ -101,12 +100,10 @@ final class Outlook {
         int size = about.size();
         if (least.length < size) {
             least = new long[size];
-            whole = new long[size];
-            place = new int[size];
-            searchOf = new int[size];
+            mark = new int[size];
             search = 0;
         }
-        search++;
+        search += 2;
         about.indices(from, index);
         for (int axis = 0; axis < 3; axis++) {
             int[] on = about.planes(axis);
@@ -117,65 +114,44 @@ final class Outlook {
                 away[axis][i] = (long) Math.abs(on[i] - on[index[axis]]) * Laying.SURFACE;
             }
         }
-        start = from;
         waiting = 0;
         reached = 0;
         joined = false;
         open = false;
     }
 
-    private long known(int node) {
-        return searchOf[node] == search ? least[node] : Long.MAX_VALUE;
-    }
-
     private void offer(int node, long cost, long toStart) {
-        long known = known(node);
-        if (cost >= known) {
+        if (mark[node] >= search && least[node] <= cost) {
             return;
         }
-        int at;
-        if (known == Long.MAX_VALUE) {
-            searchOf[node] = search;
-            if (waiting == heap.length) {
-                heap = Arrays.copyOf(heap, 2 * waiting);
-            }
-            at = waiting++;
-            whole[node] = cost + toStart;
-        } else {
-            at = place[node];
-            whole[node] += cost - known;
-        }
+        mark[node] = search;
         least[node] = cost;
-        while (at > 0 && before(node, heap[(at - 1) / 2])) {
-            put(at, heap[(at - 1) / 2]);
+        if (waiting == heap.length) {
+            heap = Arrays.copyOf(heap, 2 * waiting);
+        }
+        long packed = cost + toStart << NODE_BITS | node;
+        int at = waiting++;
+        while (at > 0 && packed < heap[(at - 1) / 2]) {
+            heap[at] = heap[(at - 1) / 2];
             at = (at - 1) / 2;
         }
-        put(at, node);
-    }
-
-    private boolean before(int a, int b) {
-        return whole[a] < whole[b] || whole[a] == whole[b] && least[a] > least[b];
+        heap[at] = packed;
     }
 
     private void poll() {
-        int last = heap[--waiting];
+        long last = heap[--waiting];
         int at = 0;
         while (2 * at + 1 < waiting) {
             int child = 2 * at + 1;
-            if (child + 1 < waiting && before(heap[child + 1], heap[child])) {
+            if (child + 1 < waiting && heap[child + 1] < heap[child]) {
                 child++;
             }
-            if (!before(heap[child], last)) {
+            if (heap[child] >= last) {
                 break;
             }
-            put(at, heap[child]);
+            heap[at] = heap[child];
             at = child;
         }
-        put(at, last);
-    }
-
-    private void put(int at, int node) {
-        heap[at] = node;
-        place[node] = at;
+        heap[at] = last;
     }
 }

@@ -10,6 +10,15 @@ final class Paint {
     private static final int QUARTERS = 15;
     private static final int ZONE = 16;
     private static final int SHUN = 32;
+    private static final int WALL = 64;
+    private static final int ON_FLOOR = 128;
+    private static final byte[] PRICES = new byte[256];
+
+    static {
+        for (int marks = 0; marks < PRICES.length; marks++) {
+            PRICES[marks] = price(marks);
+        }
+    }
 
     private final int[][] planes;
     private final int[] low;
@@ -109,24 +118,29 @@ final class Paint {
     private void price(int axis, byte[] prices) {
         int au = (axis + 1) % 3;
         int av = (axis + 2) % 3;
+        int ahead = 6 * stride[axis] + 2 * axis;
         for (int u = 0; u < planes[au].length; u++) {
-            boolean uWall = planes[au][u] == low[au] || planes[au][u] == high[au];
-            boolean uFloor = au == 2 && planes[au][u] == low[2];
+            int ofU = sides(au, planes[au][u]);
             for (int v = 0; v < planes[av].length; v++) {
-                boolean wall = uWall || planes[av][v] == low[av] || planes[av][v] == high[av];
-                boolean floor = uFloor || av == 2 && planes[av][v] == low[2];
-                int at = u * stride[au] + v * stride[av];
-                for (int k = 0; k + 1 < planes[axis].length; k++) {
-                    int node = at + k * stride[axis];
-                    byte price = price(marks[3 * node + axis], wall, floor);
+                int sides = ofU | sides(av, planes[av][v]);
+                int node = u * stride[au] + v * stride[av];
+                for (int k = 1; k < planes[axis].length; k++) {
+                    byte price = PRICES[marks[3 * node + axis] | sides];
                     prices[6 * node + 2 * axis + 1] = price;
-                    prices[6 * (node + stride[axis]) + 2 * axis] = price;
+                    prices[6 * node + ahead] = price;
+                    node += stride[axis];
                 }
             }
         }
     }
 
-    private static byte price(int marks, boolean wall, boolean floor) {
+    /** Whether a plane is a wall, and whether it is the floor. */
+    private int sides(int axis, int at) {
+        boolean wall = at == low[axis] || at == high[axis];
+        return (wall ? WALL : 0) | (axis == 2 && at == low[2] ? ON_FLOOR : 0);
+    }
+
+    private static byte price(int marks) {
         if ((marks & QUARTERS) == QUARTERS) {
             return 0;
         }
@@ -134,10 +148,10 @@ final class Paint {
             return Laying.SHUNNED;
         }
         boolean zone = (marks & ZONE) != 0;
-        if (floor) {
+        if ((marks & ON_FLOOR) != 0) {
             return (byte) (zone ? Laying.HANGING_IN_ZONE : Laying.FLOOR);
         }
-        if ((marks & QUARTERS) != 0 || wall) {
+        if ((marks & (QUARTERS | WALL)) != 0) {
             return (byte) (zone ? Laying.SURFACE_IN_ZONE : Laying.SURFACE);
         }
         return (byte) (zone ? Laying.HANGING_IN_ZONE : Laying.HANGING);
