@@ -7,14 +7,18 @@ import java.util.List;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Lengths;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.brief.UnitSpec;
+import org.shelterwright.layouts.edit.AddUnit;
 import org.shelterwright.layouts.edit.PutUnit;
+import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Place;
+import org.shelterwright.layouts.layout.Placement;
 import org.shelterwright.layouts.ledger.fit.MountFace;
 import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.Scene;
@@ -29,6 +33,8 @@ public final class Carry {
     private static final long ABOUT = 120L * Lengths.MM;
 
     private final Session session;
+    private final String order;
+    private final Layout base;
     private final UnitSpec unit;
     private final List<Berth> berths;
     private final FreePlace free;
@@ -36,11 +42,18 @@ public final class Carry {
 
     private record Spot(Berth berth, Point low, long way) {}
 
-    private Carry(Session session, UnitSpec unit, List<Berth> berths, FreePlace free) {
+    private Carry(Session session, String order, Scene scene, UnitSpec unit) {
         this.session = session;
+        this.order = order;
         this.unit = unit;
-        this.berths = berths;
-        this.free = free;
+        base = scene.layout();
+        berths = new ArrayList<>(
+                Berth.of(scene, unit, new TreeSet<>(scene.layout().item(unit).turns())));
+        scene.unit(unit.id()).ifPresent(placed -> berths.removeIf(berth -> ridesOn(scene, berth, placed)));
+        if (berths.isEmpty()) {
+            throw FreePlace.nowhere(unit);
+        }
+        free = new FreePlace(scene, unit);
     }
 
     /**
@@ -54,13 +67,23 @@ public final class Carry {
                 .filter(one -> one.id().equals(id))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("The brief has no unit \"" + id + "\"."));
-        List<Berth> berths = new ArrayList<>(
-                Berth.of(scene, unit, new TreeSet<>(scene.layout().item(unit).turns())));
-        scene.unit(id).ifPresent(placed -> berths.removeIf(berth -> ridesOn(scene, berth, placed)));
-        if (berths.isEmpty()) {
-            throw FreePlace.nowhere(unit);
+        boolean placed = scene.unit(id).isPresent();
+        if (placed && session.situation().get() == Situation.ON_THE_ROAD && stowed(scene, id)) {
+            throw new IllegalArgumentException(unit.name()
+                    + " has a place of its own on the road. Show the layout on station (S) to mount it elsewhere there.");
         }
-        return new Carry(session, unit, berths, new FreePlace(scene, unit));
+        return new Carry(session, placed ? "Move" : "Place", scene, unit);
+    }
+
+    /**
+     * Takes a new unit of an item from the catalog: it joins the equipment when it is let go of, in the same step.
+     *
+     * @throws IllegalArgumentException with a sentence if it can be mounted nowhere in the body
+     */
+    public static Carry draw(Session session, Item item) {
+        Layout now = session.now().layout();
+        AddUnit added = Addition.of(now, item);
+        return new Carry(session, "Add", session.checker().scene(added.apply(now)), added.unit());
     }
 
     public String unit() {
@@ -79,13 +102,13 @@ public final class Carry {
         Place place = best.berth.at(best.low);
         if (!place.equals(held)) {
             held = place;
-            session.tryOut(new PutUnit(unit.id(), place));
+            session.tryOut(new PutUnit(unit.id(), place).apply(base));
         }
     }
 
     /** Keeps it where it is shown, as one step of the history. */
     public void drop() {
-        session.keep("Place " + unit.name());
+        session.keep(order + " " + unit.name());
     }
 
     /** Puts it back. */
@@ -109,6 +132,11 @@ public final class Carry {
             at = at.with(axis, Holes.clamped(region, axis, point.along(axis)));
         }
         return at;
+    }
+
+    private static boolean stowed(Scene scene, String id) {
+        Placement placement = scene.layout().placements().get(id);
+        return placement != null && placement.road() != null;
     }
 
     private static boolean ridesOn(Scene scene, Berth berth, PlacedUnit unit) {

@@ -2,13 +2,16 @@ package org.shelterwright.app.desk.wires;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.shelterwright.catalog.body.EntryPanel;
 import org.shelterwright.catalog.cable.Cable;
+import org.shelterwright.catalog.item.CableClass;
 import org.shelterwright.catalog.item.Port;
 import org.shelterwright.layouts.brief.TrailerLoad;
 import org.shelterwright.layouts.brief.UnitSpec;
@@ -37,6 +40,31 @@ final class NewWire {
             ends.add("body/" + panel.name());
         }
         return ends;
+    }
+
+    /** The ends to choose from where something is typed already: first those of the unit that it names, then all others. */
+    static List<String> ends(Scene scene, String typed) {
+        String owner = WireEnd.owner(typed.strip());
+        List<String> first = new ArrayList<>(ends(scene));
+        first.removeIf(end -> !WireEnd.owner(end).equals(owner));
+        List<String> all = new ArrayList<>(ends(scene));
+        all.removeAll(first);
+        all.addAll(0, first);
+        return all;
+    }
+
+    /** The cables that both ends take, so far as they are known; by id. */
+    static List<String> cables(Scene scene, Collection<Cable> cables, String from, String to) {
+        Set<CableClass> taken = EnumSet.noneOf(CableClass.class);
+        for (String end : List.of(from.strip(), to.strip())) {
+            WireEnd.of(scene, end)
+                    .flatMap(one -> Optional.ofNullable(one.port()))
+                    .ifPresent(port -> taken.add(port.cableClass()));
+        }
+        return cables.stream()
+                .filter(cable -> taken.stream().allMatch(cable.cableClass()::equals))
+                .map(Cable::id)
+                .toList();
     }
 
     /** The ends at one unit. */
