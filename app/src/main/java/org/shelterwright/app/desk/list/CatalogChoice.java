@@ -46,7 +46,12 @@ final class CatalogChoice {
         title.getStyleClass().add("title");
         filter.setPromptText("Filter by name, kind, size");
         filter.textProperty().addListener((observable, before, typed) -> show());
-        VBox top = new VBox(8, title, filter);
+        FilterKeys.lead(filter, list, item -> true);
+        Label how = new Label("Draw an item into the view, or press Enter to add it to the equipment.");
+        how.getStyleClass().add("caption");
+        how.setWrapText(true);
+        how.setMinHeight(Region.USE_PREF_SIZE);
+        VBox top = new VBox(8, title, how, filter);
         top.setPadding(new Insets(12, 18, 8, 18));
         list.setId("catalog-list");
         list.setAccessibleText("Items of the catalog");
@@ -154,7 +159,7 @@ final class CatalogChoice {
             setGraphic(empty || item == null ? null : lines);
             if (!empty && item != null) {
                 name.setText(item.name());
-                size.setText(size(item) + " mm");
+                size.setText(size(item) + Numerals.GAP + "mm, " + Entry.mass(item));
             }
         }
     }

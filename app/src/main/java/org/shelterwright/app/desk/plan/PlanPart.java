@@ -2,6 +2,8 @@ package org.shelterwright.app.desk.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.layout.Region;
 import org.shelterwright.app.desk.menu.Reach;
 import org.shelterwright.app.desk.paint.ScreenCanvas;
@@ -67,6 +69,13 @@ public final class PlanPart {
         pane.requestLayout();
     }
 
+    /** Says what lies over the view (px of it): no words are put below. */
+    public void cover(List<Rectangle2D> parts) {
+        if (drawing.cover(parts)) {
+            pane.redraw();
+        }
+    }
+
     /** Whether moves of the view take no time. */
     public void reduceMotion(boolean reduced) {
         viewpoint.reduceMotion(reduced);
@@ -74,6 +83,16 @@ public final class PlanPart {
 
     public Viewpoint viewpoint() {
         return viewpoint;
+    }
+
+    /** The place under the pointer in words; empty beside the body. */
+    public Optional<String> pointed() {
+        return pointing.pointed();
+    }
+
+    /** The place that was pointed at last (frame of the body). */
+    public Optional<Point> place() {
+        return pointing.place();
     }
 
     private List<Shape> shapes() {

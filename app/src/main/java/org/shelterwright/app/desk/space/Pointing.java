@@ -87,6 +87,14 @@ public final class Pointing {
         return drag == null ? receiving.clearances() : drag.clearances();
     }
 
+    /** What keys do while something is held; empty if nothing is. */
+    public Optional<String> hint() {
+        if (drag != null) {
+            return Optional.of(Hint.SLIDING.words());
+        }
+        return receiving.onto().map(onto -> onto + (pressed == null ? Hint.CARRYING : Hint.MOUNTING).words());
+    }
+
     @Nullable
     public Bounds frame() {
         return frame;

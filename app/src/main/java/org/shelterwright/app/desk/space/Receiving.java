@@ -1,6 +1,7 @@
 package org.shelterwright.app.desk.space;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.geometry.Point3D;
 import javafx.scene.input.MouseDragEvent;
@@ -55,6 +56,14 @@ final class Receiving {
 
     boolean carries() {
         return carry != null;
+    }
+
+    /** What it is mounted on, such as "On Chart table, "; empty if nothing is carried. */
+    Optional<String> onto() {
+        return Optional.ofNullable(carry)
+                .map(Carry::onto)
+                .map(onto ->
+                        onto.isEmpty() ? "" : onto.substring(0, 1).toUpperCase(Locale.ROOT) + onto.substring(1) + ", ");
     }
 
     /** Shows it where the pointer is. */

@@ -70,7 +70,8 @@ public final class ViewTools {
         tools.setAlignment(Pos.CENTER_LEFT);
         situation.getStyleClass().addAll("chip", "situation");
         ToolButton more = new ToolButton("More to lay over the view", Icon.OVERLAYS);
-        CommandList.under(more, reach, Stream.of(Overlay.values()).map(SpaceCommands::id).toList());
+        CommandList.under(
+                more, reach, Stream.of(Overlay.values()).map(SpaceCommands::id).toList());
         row = new ToolRow(List.of(tools, situation), new Chips(showing, theme).all(), more);
         showing.onChange(this::show);
         session.situation().addListener((observable, before, now) -> show());

@@ -90,6 +90,11 @@ public final class Viewpoint {
         timer.start();
     }
 
+    /** The height that controls cover at the top (px). */
+    public double coveredTop() {
+        return coveredTop;
+    }
+
     /** Says how far down controls lie over the view (px), so that they cover nothing of what is shown whole. */
     public void coverTop(double px) {
         coveredTop = px;

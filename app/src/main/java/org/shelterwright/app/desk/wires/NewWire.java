@@ -2,7 +2,7 @@ package org.shelterwright.app.desk.wires;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.EnumSet;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.shelterwright.catalog.body.EntryPanel;
 import org.shelterwright.catalog.cable.Cable;
-import org.shelterwright.catalog.item.CableClass;
 import org.shelterwright.catalog.item.Port;
 import org.shelterwright.layouts.brief.TrailerLoad;
 import org.shelterwright.layouts.brief.UnitSpec;
@@ -53,18 +52,41 @@ final class NewWire {
         return all;
     }
 
-    /** The cables that both ends take, so far as they are known; by id. */
+    /** The cables that fit both ends, so far as they are known; by id. */
     static List<String> cables(Scene scene, Collection<Cable> cables, String from, String to) {
-        Set<CableClass> taken = EnumSet.noneOf(CableClass.class);
-        for (String end : List.of(from.strip(), to.strip())) {
-            WireEnd.of(scene, end)
-                    .flatMap(one -> Optional.ofNullable(one.port()))
-                    .ifPresent(port -> taken.add(port.cableClass()));
-        }
+        List<Port> ports =
+                Stream.of(from, to).flatMap(end -> port(scene, end).stream()).toList();
         return cables.stream()
-                .filter(cable -> taken.stream().allMatch(cable.cableClass()::equals))
+                .filter(cable -> ports.stream().allMatch(cable::fits))
                 .map(Cable::id)
                 .toList();
+    }
+
+    /** Both ends of a wire. */
+    record Ends(String from, String to) {}
+
+    /**
+     * The ends that are most likely meant where a wire begins at a port and ends at a unit: a cable fits both, no wire ends there yet,
+     * and the first end stays as it is, each if it can be.
+     */
+    static Ends likely(Scene scene, Collection<Cable> cables, String from, List<String> ports) {
+        List<String> begins = new ArrayList<>(List.of(from.strip()));
+        ends(scene).stream()
+                .filter(end -> WireEnd.owner(end).equals(WireEnd.owner(from)) && !begins.contains(end))
+                .forEach(begins::add);
+        Set<String> taken = new HashSet<>();
+        scene.brief().wires().forEach(wire -> taken.addAll(List.of(wire.from(), wire.to())));
+        return begins.stream()
+                .flatMap(begin -> ports.stream().map(port -> new Ends(begin, port)))
+                .min(Comparator.comparing((Ends ends) ->
+                                cables(scene, cables, ends.from, ends.to).isEmpty())
+                        .thenComparing(ends -> !ends.from.equals(begins.get(0)))
+                        .thenComparing(ends -> taken.contains(ends.to)))
+                .orElseThrow();
+    }
+
+    private static Optional<Port> port(Scene scene, String end) {
+        return WireEnd.of(scene, end.strip()).flatMap(one -> Optional.ofNullable(one.port()));
     }
 
     /** The ends at one unit. */

@@ -48,6 +48,7 @@ final class WireForm {
         HBox.setHgrow(to, Priority.ALWAYS);
         node = new HBox(6, pick, from, to, cable, order);
         node.setAlignment(Pos.CENTER_LEFT);
+        node.managedProperty().bind(node.visibleProperty());
         session.selection().units().addListener((observable, before, now) -> picked());
         from.setOnShowing(event -> offer(from));
         to.setOnShowing(event -> offer(to));
@@ -99,9 +100,15 @@ final class WireForm {
             return;
         }
         boolean begins = from.getEditor().getText().isBlank();
-        ComboBox<String> open = begins ? from : to;
-        offer(open, ports);
-        open.getEditor().setText(ports.get(0));
+        offer(begins ? from : to, ports);
+        if (begins) {
+            from.getEditor().setText(ports.get(0));
+        } else {
+            NewWire.Ends likely = NewWire.likely(
+                    session.now().scene(), cables.get(), from.getEditor().getText(), ports);
+            from.getEditor().setText(likely.from());
+            to.getEditor().setText(likely.to());
+        }
         String choose = ports.size() == 1
                 ? ""
                 : name(layout, unit) + " has " + ports.size() + " ports: choose the one that is meant. ";
