@@ -28,6 +28,8 @@ import org.shelterwright.catalog.space.Point;
 
 /** The plan: the view from above as documents draw it, to be worked in like the space. Needs no 3D of the machine. */
 public final class PlanPart {
+    private static final double MARGIN = 20;
+
     private final Session session;
     private final Showing showing;
     private final Viewpoint viewpoint;
@@ -42,7 +44,7 @@ public final class PlanPart {
     public PlanPart(Session session, Showing shared, Reach reach, Theme theme) {
         this.session = session;
         showing = shared.uncut();
-        viewpoint = new Viewpoint(session, FixedView.ABOVE);
+        viewpoint = new Viewpoint(session, FixedView.ABOVE, MARGIN);
         pane = new PlanPane(
                 viewpoint, new ViewTools(session, shared, reach, theme).node(), theme, new Worn(theme), () -> shapes());
         pointing = new Pointing(session, showing, viewpoint, pane, pane::redraw);

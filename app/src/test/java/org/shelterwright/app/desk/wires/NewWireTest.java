@@ -81,7 +81,11 @@ class NewWireTest {
         desk.remove(session.selection().wires().get());
         assertThat(session.now().layout().routes()).doesNotContainKey(wire.id());
         assertThat(session.now().history().undoNames().subList(0, 4))
-                .containsExactly("Change wires", "Pin the route of " + wire.id(), "Route " + wire.id(), "Change wires");
+                .containsExactly(
+                        "Take out wire " + wire.id(),
+                        "Pin the route of " + wire.id(),
+                        "Route " + wire.id(),
+                        "Add wire " + wire.id());
         for (int i = 0; i < 4; i++) {
             session.undo();
         }
