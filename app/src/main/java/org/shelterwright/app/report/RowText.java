@@ -29,6 +29,15 @@ public final class RowText {
         return plain(row) || demand == null ? "" : number(row, demand) + " / " + amount(row, row.capacity());
     }
 
+    /** The same without the unit, where there is little room, such as "7 610 / 8 000". */
+    public static String bareFigures(Row row) {
+        Double demand = row.demand();
+        Double capacity = row.capacity();
+        return plain(row) || demand == null || capacity == null
+                ? ""
+                : number(row, demand) + " / " + number(row, capacity);
+    }
+
     /** What is left, such as "390 kg". */
     public static String margin(Row row) {
         return plain(row) ? "" : amount(row, row.margin());
@@ -55,7 +64,7 @@ public final class RowText {
 
     /** A sign of a unit stands close; a word, such as "pieces", as words do. */
     private static char gap(String unit) {
-        return unit.matches("[a-z]{4,}") ? '\u00A0' : Numerals.GAP;
+        return unit.matches("[a-z][a-z ]{3,}") ? '\u00A0' : Numerals.GAP;
     }
 
     /** The names of the units that a row concerns. */

@@ -3,6 +3,7 @@ package org.shelterwright.catalog.cable;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.CableClass;
+import org.shelterwright.catalog.item.Port;
 import org.shelterwright.catalog.source.Figures;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.catalog.space.Lengths;
@@ -70,5 +71,10 @@ public record Cable(
     public double areaMm2() {
         double d = diameter / 1000.0;
         return Math.PI / 4 * d * d;
+    }
+
+    /** Whether its ends can be fitted to a port: of its class, with a connector that goes on it. */
+    public boolean fits(Port port) {
+        return port.cableClass() == cableClass && connectors.contains(port.connector());
     }
 }

@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Mounting;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.item.Surface;
+import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Point;
@@ -82,10 +84,28 @@ record Berth(PlacedUnit posed, Box region) {
                     int height = support.under() ? posed.item().size().z() : 0;
                     int level = support.level() - height;
                     Rest.room(posed, Situation.ON_STATION, support)
-                            .ifPresent(room -> found.add(new Berth(posed, room.at(level, level))));
+                            .flatMap(room -> inBody(scene, posed, room.at(level, level)))
+                            .ifPresent(room -> found.add(new Berth(posed, room)));
                 }
             }
         }
+    }
+
+    /** The part of a region of low corners at which a unit lies within the body. */
+    private static Optional<Box> inBody(Scene scene, PlacedUnit posed, Box region) {
+        Size inside = scene.body().inside();
+        Box outline = posed.outline(Situation.ON_STATION);
+        Point far = new Point(
+                inside.x() - outline.extent(Axis.X),
+                inside.y() - outline.extent(Axis.Y),
+                inside.z() - outline.extent(Axis.Z));
+        if (far.x() < 0 || far.y() < 0 || far.z() < 0) {
+            return Optional.empty();
+        }
+        Box lows = Box.between(Point.ORIGIN, far);
+        return Stream.of(Axis.values()).allMatch(axis -> region.gap(lows, axis) <= 0)
+                ? Optional.of(region.intersection(lows))
+                : Optional.empty();
     }
 
     private static @Nullable Box domain(Size inside, Size size, Mounting mounting, Surface surface, QuarterTurn turn) {

@@ -126,7 +126,7 @@ public final class Grip {
 
     /** Distances to the nearest neighbours along the axes in movement, one on each side. */
     public List<Clearance> clearances() {
-        return Distances.of(snapping.outline(caught.at()), snapping.neighbours(), moved());
+        return Distances.of(snapping.filled(caught.at()), snapping.neighbours(), moved());
     }
 
     /** How far the units are from where they were. */

@@ -3,6 +3,7 @@ package org.shelterwright.app.desk.hand;
 import java.util.ArrayList;
 import java.util.List;
 import org.shelterwright.catalog.body.Intrusion;
+import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
@@ -29,10 +30,15 @@ record Neighbour(String name, Box box, Catch.Kind kind) {
         String host = moving.leader().place(moving.situation()).host();
         for (PlacedUnit unit : moving.scene().units()) {
             if (!moving.all().get(unit.index()) && !unit.id().equals(host)) {
-                found.add(new Neighbour(unit.name(), unit.outline(moving.situation()), Catch.Kind.FACE));
+                found.add(new Neighbour(unit.name(), filled(unit, moving.situation()), Catch.Kind.FACE));
             }
         }
         return found;
+    }
+
+    /** The least cuboid around what a unit fills in a situation: a chair that is folded on the road has other faces there. */
+    static Box filled(PlacedUnit unit, Situation situation) {
+        return unit.solids(situation).stream().reduce(Box::hull).orElseGet(() -> unit.outline(situation));
     }
 
     boolean wall() {

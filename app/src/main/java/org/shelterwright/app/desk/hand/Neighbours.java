@@ -14,6 +14,6 @@ public final class Neighbours {
     public static List<Clearance> of(Scene scene, PlacedUnit unit, Situation situation) {
         Moving moving = Moving.of(scene, Set.of(unit.id()), situation).orElseThrow();
         Snapping still = new Snapping(moving, new Catching(0, 0));
-        return Distances.of(unit.outline(situation), still.neighbours(), still.along());
+        return Distances.of(Neighbour.filled(unit, situation), still.neighbours(), still.along());
     }
 }

@@ -9,7 +9,6 @@ import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Axis;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
-import org.shelterwright.catalog.space.Pose;
 import org.shelterwright.catalog.space.Rect;
 import org.shelterwright.layouts.ledger.fit.MountFace;
 import org.shelterwright.layouts.ledger.fit.Rest;
@@ -27,6 +26,8 @@ final class Snapping {
     private final List<Neighbour> neighbours;
     private final Axis across;
     private final Optional<Box> room;
+    private final Box filled;
+    private final Point low;
 
     /**
      * A place, and why.
@@ -40,6 +41,8 @@ final class Snapping {
         this.catching = catching;
         PlacedUnit leader = moving.leader();
         Situation situation = moving.situation();
+        low = leader.pose(situation).at();
+        filled = Neighbour.filled(leader, situation);
         holes = new Holes(moving);
         neighbours = Neighbour.of(moving);
         across = MountFace.of(leader.place(situation)).axis();
@@ -104,19 +107,22 @@ final class Snapping {
 
     private int stop(Axis axis, Point at, Point wanted, Box window, List<Catch> catches) {
         int wish = wanted.along(axis);
-        Box moved = outline(at);
-        List<Stop> stops = Stop.along(axis, across, moving, neighbours, moved.extent(axis), moved);
-        int low = window.low(axis);
-        int high = window.high(axis);
-        Optional<Stop> found = Stop.nearest(stops, wish, catching.tolerance(), low, high);
+        int inset = filled.low(axis) - low.along(axis);
+        Box moved = filled(at);
+        List<Stop> stops = Stop.along(axis, across, moving, neighbours, moved.extent(axis), moved, inset);
+        int least = window.low(axis);
+        int most = window.high(axis);
+        Optional<Stop> found =
+                Stop.nearest(stops, wish + inset, catching.tolerance(), least + inset, most + inset);
         if (found.isPresent()) {
             Stop stop = found.get();
-            Box there = outline(at.with(axis, stop.at()));
+            int caught = stop.at() - inset;
+            Box there = filled(at.with(axis, caught));
             catches.add(new Catch(stop.kind(), there.face(stop.face()).centre(), stop.words(), stop.faces()));
-            return stop.at();
+            return caught;
         }
         int line = line(wish, catching.grid());
-        if (catching.grid() > 0 && Math.abs(line - wish) <= catching.tolerance() && low <= line && line <= high) {
+        if (catching.grid() > 0 && Math.abs(line - wish) <= catching.tolerance() && least <= line && line <= most) {
             catches.add(new Catch(Catch.Kind.GRID, at.with(axis, line), "grid", List.of()));
             return line;
         }
@@ -127,10 +133,9 @@ final class Snapping {
         return step == 0 ? wish : Math.floorDiv(wish + step / 2, step) * step;
     }
 
-    /** The outline of the leader with its low corner at a place. */
-    Box outline(Point at) {
-        Pose pose = moving.leader().pose(moving.situation());
-        return new Pose(at, pose.yaw()).outline(moving.leader().item().size());
+    /** What the leader fills with its low corner at a place. */
+    Box filled(Point at) {
+        return filled.moved(at.minus(low));
     }
 
     private Box window(Point wanted, Set<Axis> free) {

@@ -15,7 +15,7 @@ import org.shelterwright.layouts.scene.PlacedUnit;
 /**
  * A place on one axis that a face of the dragged unit catches at.
  *
- * @param at low corner of the unit on that axis (µm)
+ * @param at low corner of what the unit fills on that axis (µm)
  * @param face of the unit that catches
  * @param words what it then does, such as "touches Desk"
  * @param faces of the neighbour; empty if there is none
@@ -28,10 +28,12 @@ record Stop(Catch.Kind kind, int at, Face face, String words, List<Box> faces) {
      * Every stop along an axis.
      *
      * @param across axis square to the surface along which the unit moves
-     * @param extent of the unit along the axis (µm)
-     * @param seen outline of the leader as it would be
+     * @param extent of what the leader fills along the axis (µm)
+     * @param seen what the leader would fill
+     * @param inset of what it fills from its low corner (µm)
      */
-    static List<Stop> along(Axis axis, Axis across, Moving moving, List<Neighbour> neighbours, int extent, Box seen) {
+    static List<Stop> along(
+            Axis axis, Axis across, Moving moving, List<Neighbour> neighbours, int extent, Box seen, int inset) {
         List<Stop> stops = new ArrayList<>();
         for (Neighbour one : neighbours) {
             if (one.surface()) {
@@ -44,7 +46,7 @@ record Stop(Catch.Kind kind, int at, Face face, String words, List<Box> faces) {
                 flush(one, axis, extent, stops);
             }
         }
-        mountingStops(axis, moving, stops);
+        mountingStops(axis, moving, inset, stops);
         hostEdges(axis, moving, extent, stops);
         return stops;
     }
@@ -85,7 +87,7 @@ record Stop(Catch.Kind kind, int at, Face face, String words, List<Box> faces) {
         stops.add(new Stop(one.kind(), box.high(axis) - extent, high(axis), words, List.of(box.face(high(axis)))));
     }
 
-    private static void mountingStops(Axis axis, Moving moving, List<Stop> stops) {
+    private static void mountingStops(Axis axis, Moving moving, int inset, List<Stop> stops) {
         PlacedUnit leader = moving.leader();
         if (axis != Axis.Z || leader.place(moving.situation()).surface() != Surface.WALL) {
             return;
@@ -94,10 +96,10 @@ record Stop(Catch.Kind kind, int at, Face face, String words, List<Box> faces) {
         Integer least = mounting.lowestAbove();
         Integer most = mounting.highestAbove();
         if (least != null) {
-            stops.add(new Stop(Catch.Kind.WALL, least, Face.BOTTOM, "lowest mounting height", List.of()));
+            stops.add(new Stop(Catch.Kind.WALL, least + inset, Face.BOTTOM, "lowest mounting height", List.of()));
         }
         if (most != null) {
-            stops.add(new Stop(Catch.Kind.WALL, most, Face.BOTTOM, "highest mounting height", List.of()));
+            stops.add(new Stop(Catch.Kind.WALL, most + inset, Face.BOTTOM, "highest mounting height", List.of()));
         }
     }
 

@@ -65,15 +65,8 @@ final class RowPane extends Pane {
         before.setText(shown.accepted() ? "accepted" : shown.before());
         mark.setText(shown.mark());
         boolean open = row.verdict() == Verdict.NOT_ASSESSED;
-        boolean plain = RowText.plain(row);
-        boolean nothing = plain && !open && row.verdict() == Verdict.MET;
         use.setText(open ? "–" : RowText.use(row));
-        figures.setText(
-                open
-                        ? "data missing"
-                        : nothing
-                                ? row.doesNotApply() ? "does not apply" : "holds"
-                                : plain ? "does not hold" : RowText.figures(row));
+        figures.setText(words(row));
         use.getStyleClass().removeAll(VERDICTS);
         use.getStyleClass().add(style(row.verdict()));
         figures.getStyleClass().removeAll(VERDICTS);
@@ -81,6 +74,16 @@ final class RowPane extends Pane {
             figures.getStyleClass().add(style(row.verdict()));
         }
         requestLayout();
+    }
+
+    private static String words(Row row) {
+        if (row.verdict() == Verdict.NOT_ASSESSED) {
+            return "data missing";
+        }
+        if (!RowText.plain(row)) {
+            return RowText.figures(row);
+        }
+        return row.verdict() != Verdict.MET ? "does not hold" : row.doesNotApply() ? "does not apply" : "holds";
     }
 
     static String style(Verdict verdict) {
@@ -104,14 +107,24 @@ final class RowPane extends Pane {
         before.resizeRelocate(inset + titleWidth + 8, top + scale, beforeWidth, line);
         double bar = Math.max(LEAST_BAR, Math.min(BAR * scale, right - inset - FIGURES * scale));
         double beyond = LimitBar.BEYOND * PX_PER_MM;
-        double wanted = figures.prefWidth(-1);
-        double room = right - inset - bar - (wanted > FIGURES * scale ? beyond + 4 : 8);
-        double figuresWidth = Math.min(wanted, room);
+        double room = right - inset - bar - (passesFence() ? beyond + 4 : 8);
+        String words = words(entry.row());
+        figures.setText(words);
+        if (figures.prefWidth(-1) > room && !RowText.bareFigures(entry.row()).isEmpty()) {
+            figures.setText(RowText.bareFigures(entry.row()));
+        }
+        double figuresWidth = Math.min(figures.prefWidth(-1), room);
         figures.resizeRelocate(right - figuresWidth, top + line + 2 * scale, figuresWidth, line);
         canvas.relocate(0, 0);
         canvas.setWidth(inset + bar + beyond + 4);
         canvas.setHeight(getHeight());
         paint(inset, top + line + 10 * scale, bar, scale);
+    }
+
+    /** Whether its bar goes on behind the line of what is allowed. */
+    private boolean passesFence() {
+        Double used = entry.row().use();
+        return !RowText.plain(entry.row()) && used != null && used > 1;
     }
 
     private double place(Label label, double right, double top, double line) {

@@ -15,13 +15,14 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
-import org.shelterwright.app.desk.hand.NewName;
+import org.shelterwright.app.desk.hand.Addition;
+import org.shelterwright.app.desk.hand.Carry;
+import org.shelterwright.app.desk.hand.Held;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.style.Icon;
 import org.shelterwright.app.look.Numerals;
 import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.space.Size;
-import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.edit.AddUnit;
 
 /** The items of the catalog, to add one to the equipment of the brief. */
@@ -45,7 +46,12 @@ final class CatalogChoice {
         title.getStyleClass().add("title");
         filter.setPromptText("Filter by name, kind, size");
         filter.textProperty().addListener((observable, before, typed) -> show());
-        VBox top = new VBox(8, title, filter);
+        FilterKeys.lead(filter, list, item -> true);
+        Label how = new Label("Draw an item into the view, or press Enter to add it to the equipment.");
+        how.getStyleClass().add("caption");
+        how.setWrapText(true);
+        how.setMinHeight(Region.USE_PREF_SIZE);
+        VBox top = new VBox(8, title, how, filter);
         top.setPadding(new Insets(12, 18, 8, 18));
         list.setId("catalog-list");
         list.setAccessibleText("Items of the catalog");
@@ -109,10 +115,9 @@ final class CatalogChoice {
         if (item == null) {
             return;
         }
-        Item held = session.now().layout().parts().items().getOrDefault(item.id(), item);
-        UnitSpec unit = NewName.of(session.now().layout().brief(), held.id(), held.name(), "added");
-        session.apply(new AddUnit(unit, held));
-        session.selection().only(unit.id());
+        AddUnit added = Addition.of(session.now().layout(), item);
+        session.apply(added);
+        session.selection().only(added.unit().id());
         back.run();
     }
 
@@ -125,7 +130,8 @@ final class CatalogChoice {
         return Numerals.mm(size.x()) + " × " + Numerals.mm(size.y()) + " × " + Numerals.mm(size.z());
     }
 
-    private static final class ItemCell extends ListCell<Item> {
+    /** A line of the catalog; drawn into a view, a unit of it is added and placed. */
+    private static final class ItemCell extends ListCell<Item> implements Held {
         private final Label name = new Label();
         private final Label size = new Label();
         private final VBox lines = new VBox(name, size);
@@ -133,6 +139,17 @@ final class CatalogChoice {
         ItemCell() {
             size.getStyleClass().add("caption");
             setPrefWidth(0);
+            setOnDragDetected(event -> {
+                if (getItem() != null) {
+                    startFullDrag();
+                    event.consume();
+                }
+            });
+        }
+
+        @Override
+        public Carry take(Session asking) {
+            return Carry.draw(asking, getItem());
         }
 
         @Override
@@ -142,7 +159,7 @@ final class CatalogChoice {
             setGraphic(empty || item == null ? null : lines);
             if (!empty && item != null) {
                 name.setText(item.name());
-                size.setText(size(item) + " mm");
+                size.setText(size(item) + Numerals.GAP + "mm, " + Entry.mass(item));
             }
         }
     }

@@ -36,7 +36,7 @@ sealed interface Entry {
             Item item = layout.item(spec);
             Placement placement = layout.placements().get(spec.id());
             Double massKg = item.mass().massKg();
-            String mass = massKg == null ? "no mass" : Numerals.short3(massKg) + Numerals.GAP + "kg";
+            String mass = mass(item);
             if (placement != null && massKg != null) {
                 placedKg += massKg;
             }
@@ -50,6 +50,12 @@ sealed interface Entry {
         add(all, new Heading("To place", String.valueOf(toPlace.size())), toPlace);
         add(all, new Heading("Placed", Numerals.of(placedKg, 0) + Numerals.GAP + "kg"), placed);
         return all;
+    }
+
+    /** The mass of an item in words. */
+    static String mass(Item item) {
+        Double massKg = item.mass().massKg();
+        return massKg == null ? "no mass" : Numerals.short3(massKg) + Numerals.GAP + "kg";
     }
 
     private static void add(List<Entry> all, Heading heading, List<Entry> units) {

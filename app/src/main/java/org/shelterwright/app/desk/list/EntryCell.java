@@ -7,10 +7,13 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.desk.hand.Carry;
+import org.shelterwright.app.desk.hand.Held;
+import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.style.Icon;
 
-/** Draws one line of the equipment list. What is still to place can be dragged from it into a view. */
-final class EntryCell extends ListCell<Entry> {
+/** Draws one line of the equipment list. A unit can be drawn from it into a view, placed or not. */
+final class EntryCell extends ListCell<Entry> implements Held {
     private final Label name = new Label();
     private final Label figure = new Label();
     private final Region gap = new Region();
@@ -23,11 +26,16 @@ final class EntryCell extends ListCell<Entry> {
         line.setMaxWidth(Double.MAX_VALUE);
         setPrefWidth(0);
         setOnDragDetected(event -> {
-            if (getItem() instanceof Entry.Unit unit && !unit.placed()) {
+            if (getItem() instanceof Entry.Unit) {
                 startFullDrag();
                 event.consume();
             }
         });
+    }
+
+    @Override
+    public Carry take(Session session) {
+        return Carry.take(session, ((Entry.Unit) getItem()).id());
     }
 
     @Override

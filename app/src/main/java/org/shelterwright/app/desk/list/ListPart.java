@@ -10,6 +10,7 @@ import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.SelectionMode;
 import javafx.scene.control.TextField;
@@ -42,7 +43,7 @@ public final class ListPart {
     public ListPart(Session session, Commands commands, Supplier<List<Item>> items) {
         this.session = session;
         this.commands = commands;
-        catalog = new CatalogChoice(session, items, this::showEquipment, () -> commands.run("list.new-item"));
+        catalog = new CatalogChoice(session, items, this::goBack, () -> commands.run("list.new-item"));
         node = new VBox();
         node.setMinWidth(0);
         commands.add(Command.of("list.filter", "Filter the equipment", List.of("Ctrl+F"), () -> {
@@ -67,6 +68,7 @@ public final class ListPart {
             }
         });
         filter.textProperty().addListener((observable, before, typed) -> show());
+        FilterKeys.lead(filter, list, Entry.Unit.class::isInstance);
         session.standing().addListener((observable, before, now) -> {
             if (before.layout() != now.layout()) {
                 show();
@@ -114,6 +116,13 @@ public final class ListPart {
         node.getChildren().setAll(top, list, orders);
     }
 
+    /** From the catalog, to what was added: Enter there places it. */
+    private void goBack() {
+        showEquipment();
+        list.getFocusModel().focus(list.getSelectionModel().getSelectedIndex());
+        list.requestFocus();
+    }
+
     private void showCatalog() {
         node.getChildren().setAll(catalog.node());
         catalog.takeFocus();
@@ -147,12 +156,26 @@ public final class ListPart {
         }
         following = true;
         list.getSelectionModel().clearSelection();
+        int last = -1;
         for (int i = 0; i < list.getItems().size(); i++) {
             if (list.getItems().get(i) instanceof Entry.Unit unit && chosen.contains(unit.id())) {
                 list.getSelectionModel().select(i);
+                last = i;
             }
         }
+        if (last >= 0 && !isSeen(last)) {
+            list.scrollTo(Math.max(0, last - 1));
+        }
         following = false;
+    }
+
+    private boolean isSeen(int index) {
+        return list.lookupAll(".list-cell").stream()
+                .map(node -> (ListCell<?>) node)
+                .anyMatch(cell -> !cell.isEmpty()
+                        && cell.getIndex() == index
+                        && cell.getBoundsInParent().getMinY() >= 0
+                        && cell.getBoundsInParent().getMaxY() <= list.getHeight());
     }
 
     private void share() {

@@ -59,8 +59,9 @@ public final class CommandList {
         menu.show(button, Side.BOTTOM, 0, 4);
     }
 
-    /** All lines are as wide as the widest, so that their keys stand below each other. */
+    /** All lines are as wide as the widest, so that their keys stand below each other. Only with its style a line has its width. */
     private void widen() {
+        lines.forEach(line -> line.applyCss());
         double widest =
                 lines.stream().mapToDouble(line -> line.prefWidth(-1)).max().orElse(0);
         lines.forEach(line -> line.setPrefWidth(widest));

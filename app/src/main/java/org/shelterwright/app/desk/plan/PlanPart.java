@@ -2,6 +2,8 @@ package org.shelterwright.app.desk.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.layout.Region;
 import org.shelterwright.app.desk.menu.Reach;
 import org.shelterwright.app.desk.paint.ScreenCanvas;
@@ -26,6 +28,8 @@ import org.shelterwright.catalog.space.Point;
 
 /** The plan: the view from above as documents draw it, to be worked in like the space. Needs no 3D of the machine. */
 public final class PlanPart {
+    private static final double MARGIN = 20;
+
     private final Session session;
     private final Showing showing;
     private final Viewpoint viewpoint;
@@ -40,7 +44,7 @@ public final class PlanPart {
     public PlanPart(Session session, Showing shared, Reach reach, Theme theme) {
         this.session = session;
         showing = shared.uncut();
-        viewpoint = new Viewpoint(session, FixedView.ABOVE);
+        viewpoint = new Viewpoint(session, FixedView.ABOVE, MARGIN);
         pane = new PlanPane(
                 viewpoint, new ViewTools(session, shared, reach, theme).node(), theme, new Worn(theme), () -> shapes());
         pointing = new Pointing(session, showing, viewpoint, pane, pane::redraw);
@@ -67,6 +71,13 @@ public final class PlanPart {
         pane.requestLayout();
     }
 
+    /** Says what lies over the view (px of it): no words are put below. */
+    public void cover(List<Rectangle2D> parts) {
+        if (drawing.cover(parts)) {
+            pane.redraw();
+        }
+    }
+
     /** Whether moves of the view take no time. */
     public void reduceMotion(boolean reduced) {
         viewpoint.reduceMotion(reduced);
@@ -74,6 +85,16 @@ public final class PlanPart {
 
     public Viewpoint viewpoint() {
         return viewpoint;
+    }
+
+    /** The place under the pointer in words; empty beside the body. */
+    public Optional<String> pointed() {
+        return pointing.pointed();
+    }
+
+    /** The place that was pointed at last (frame of the body). */
+    public Optional<Point> place() {
+        return pointing.place();
     }
 
     private List<Shape> shapes() {

@@ -97,6 +97,20 @@ public final class Search {
         }
     }
 
+    /** Whether a layout that was found is what stands, so that there is nothing to take over. */
+    static boolean stands(Layout found, Layout now) {
+        return taken(found, now).withProvenance(null).equals(now.withProvenance(null));
+    }
+
+    /**
+     * What stands once it is taken over: its places, and what was found for just these places, the routes of wires, the order of
+     * bolting down and what is inside the units. What people have accepted stays.
+     */
+    private static Layout taken(Layout found, Layout now) {
+        Provenance origin = found.provenance();
+        return found.withAcceptances(now.acceptances()).withProvenance(origin == null ? now.provenance() : origin);
+    }
+
     /**
      * Puts a layout that was found on the desk, as one step that can be undone.
      *
@@ -109,9 +123,7 @@ public final class Search {
         if (!found.brief().equals(now.brief()) || !found.parts().equals(now.parts())) {
             return Optional.of("The brief has changed since this search began. Search again.");
         }
-        Layout adopted = now.withPlacements(found.placements());
-        Provenance origin = found.provenance();
-        session.apply("Take over layout " + letter, origin == null ? adopted : adopted.withProvenance(origin));
+        session.apply("Take over layout " + letter, taken(found, now));
         return Optional.empty();
     }
 

@@ -9,19 +9,19 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.style.Icon;
 import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.app.look.Numerals;
+import org.shelterwright.solver.fit.Budget;
 import org.shelterwright.solver.fit.FitOption;
 import org.shelterwright.solver.fit.FitProgress;
-import org.shelterwright.solver.fit.FitResult;
 
 /** The search strip below the view: one line until something is searched for. */
 public final class SearchPart {
@@ -31,7 +31,13 @@ public final class SearchPart {
     /** From this width of the strip on there is room for the score over time (px). */
     private static final double WIDE = 560;
 
-    private final Session session;
+    /** The same beside the layouts that were found (px). */
+    private static final double WIDE_WITH_CARDS = 900;
+
+    private static final double LEFT = 186;
+    private static final String PRIMARY = "primary";
+    private static final double SCROLL = 12;
+
     private final Search search;
     private final Theme theme;
     private final Button order = new Button();
@@ -41,7 +47,8 @@ public final class SearchPart {
     private final Label lacks = figure();
     private final Label wishes = figure();
     private final ScoreCurve curve;
-    private final HBox cards = new HBox(10);
+    private final OptionShelf cards;
+    private final VBox middle = new VBox(2);
     private final Label words = new Label();
     private final VBox orders = new VBox(6);
     private final ScrollPane shelf = new ScrollPane();
@@ -49,13 +56,12 @@ public final class SearchPart {
     private final HBox low = new HBox(16);
     private final StackPane node = new StackPane();
     private long nextSeed = 1;
-    private @Nullable FitResult drawn;
 
     public SearchPart(Session session, Commands commands, Search search, Theme theme) {
-        this.session = session;
         this.search = search;
         this.theme = theme;
         curve = new ScoreCurve(theme);
+        cards = new OptionShelf(session, theme, this::adopt);
         keepIdea.setSelected(true);
         tried.setId("search-moves");
         build();
@@ -82,6 +88,9 @@ public final class SearchPart {
     }
 
     private void turn() {
+        if (search.stand().get().stopping()) {
+            return;
+        }
         if (search.stand().get().running()) {
             search.stop();
         } else {
@@ -92,7 +101,6 @@ public final class SearchPart {
     private void build() {
         Label title = new Label("Search");
         title.getStyleClass().add("title");
-        order.getStyleClass().add("primary");
         order.setId("search-order");
         order.setOnAction(event -> turn());
         order.setMinWidth(Region.USE_PREF_SIZE);
@@ -101,18 +109,18 @@ public final class SearchPart {
         facts.setHgap(10);
         facts.setVgap(2);
         fact(facts, 0, "Seed", seed);
-        fact(facts, 1, "Moves tried", tried);
+        fact(facts, 1, "Moves", tried);
         fact(facts, 2, "Lacking", lacks);
         fact(facts, 3, "Wishes", wishes);
         orders.getChildren().setAll(title, order, keepIdea, facts);
         ScrollPane left = new ScrollPane(orders);
         left.setFitToWidth(true);
-        left.setMinWidth(theme.sized(200));
-        theme.onChange(() -> left.setMinWidth(theme.sized(200)));
-        Label over = new Label("What lacks, over time");
+        left.setMinWidth(theme.sized(LEFT));
+        theme.onChange(() -> left.setMinWidth(theme.sized(LEFT)));
+        Label over = new Label("How good, over time");
         over.getStyleClass().add("second");
         VBox.setVgrow(curve, Priority.ALWAYS);
-        VBox middle = new VBox(2, over, curve);
+        middle.getChildren().setAll(over, curve);
         middle.setMinWidth(140);
         middle.setPrefWidth(190);
         Label offered = new Label("Truly different layouts");
@@ -123,10 +131,7 @@ public final class SearchPart {
         away.setId("search-put-away");
         away.setMinWidth(Region.USE_PREF_SIZE);
         away.setOnAction(event -> search.forget());
-        away.visibleProperty()
-                .bind(order.disabledProperty()
-                        .not()
-                        .and(keepIdea.disabledProperty().not()));
+        away.visibleProperty().bind(keepIdea.disabledProperty().not());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         HBox head = new HBox(8, offered, gap, away);
@@ -146,11 +151,9 @@ public final class SearchPart {
         HBox.setHgrow(words, Priority.ALWAYS);
         node.setPadding(new Insets(10, 18, 8, 18));
         node.widthProperty().addListener((observable, before, now) -> {
-            boolean wide = now.doubleValue() > theme.sized(WIDE);
-            middle.setVisible(wide);
-            middle.setManaged(wide);
             giveWay();
         });
+        shelf.widthProperty().addListener((observable, before, now) -> cards.fit(now.doubleValue() - SCROLL));
         words.managedProperty().bind(words.visibleProperty());
         theme.onChange(() -> arrange(search.stand().get().idle()));
     }
@@ -170,18 +173,29 @@ public final class SearchPart {
             if (!orders.getChildren().contains(order)) {
                 orders.getChildren().addAll(1, List.of(order, keepIdea));
             }
-            shelf.setContent(new VBox(4, cards, words));
-            words.maxWidthProperty().bind(shelf.widthProperty().subtract(20));
+            shelf.setContent(found());
             node.getChildren().setAll(full);
             node.setPrefHeight(high());
         }
         giveWay();
     }
 
-    /** Beside the orders in one line, the words are shown only where they have room; they would make the strip high. */
+    /** The layouts that were found, and the words about them beside one, or below several. */
+    private Pane found() {
+        boolean beside = options().size() == 1;
+        words.maxWidthProperty().unbind();
+        words.maxWidthProperty()
+                .bind(shelf.widthProperty().subtract(beside ? OptionCard.MOST_WIDTH + OptionCard.AROUND + 30 : 20));
+        return beside ? new HBox(12, cards, words) : new VBox(4, cards, words);
+    }
+
+    /** Where there is no room for all, the score gives way to the layouts that were found. Beside the orders in one line, the words are shown only where they have room; they would make the strip high. */
     private void giveWay() {
         boolean line = node.getChildren().contains(low);
         words.setVisible(!line || node.getWidth() > theme.sized(WIDE));
+        boolean roomy = node.getWidth() > theme.sized(options().isEmpty() ? WIDE : WIDE_WITH_CARDS);
+        middle.setVisible(roomy);
+        middle.setManaged(roomy);
     }
 
     /** Larger text makes the strip higher, but the view keeps its room; the rest scrolls. */
@@ -208,7 +222,10 @@ public final class SearchPart {
         order.setText(
                 stand.stopping() ? "Checking the best" : stand.running() ? "Stop, keep the best" : "Search for places");
         order.setGraphic((stand.running() ? Icon.STOP : Icon.START).node(16));
-        order.setDisable(stand.stopping());
+        order.getStyleClass().remove(PRIMARY);
+        if (!stand.stopping()) {
+            order.getStyleClass().add(PRIMARY);
+        }
         keepIdea.setDisable(stand.running());
         seed.setText(String.valueOf(stand.running() || stand.result() != null ? stand.seed() : nextSeed));
         List<FitProgress> steps = stand.steps();
@@ -218,31 +235,16 @@ public final class SearchPart {
             wishes.setText("–");
         } else {
             FitProgress last = steps.get(steps.size() - 1);
-            tried.setText(Numerals.of(last.moves(), 0));
-            lacks.setText(mm(last.best().hard() + last.best().medium()));
-            wishes.setText(mm(last.best().soft()));
+            tried.setText(Numerals.of(last.moves(), 0) + " of " + Numerals.of(Budget.USUAL_MOVES, 0));
+            lacks.setText(Lacking.mm(last.best().hard() + last.best().medium()));
+            wishes.setText(Lacking.mm(last.best().soft()));
         }
         curve.show(steps);
         words.setText(stand.sentence());
-        if (drawn != stand.result()) {
-            drawn = stand.result();
-            cards.getChildren().clear();
-            List<FitOption> options = options();
-            for (int i = 0; i < Math.min(options.size(), SearchCommands.LETTERS.size()); i++) {
-                int index = i;
-                FitOption option = options.get(i);
-                cards.getChildren()
-                        .add(new OptionCard(
-                                SearchCommands.LETTERS.get(i),
-                                session.checker().scene(option.layout()),
-                                option.ledger(),
-                                theme,
-                                () -> adopt(index)));
-            }
+        cards.show(options());
+        if (!stand.idle()) {
+            shelf.setContent(found());
         }
-    }
-
-    private static String mm(long micrometres) {
-        return micrometres == 0 ? "nothing" : Numerals.of(micrometres / 1000.0, 0) + Numerals.GAP + "mm";
+        giveWay();
     }
 }

@@ -18,7 +18,6 @@ import org.shelterwright.app.desk.hand.Grip;
 import org.shelterwright.app.desk.paint.ScreenCanvas;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.space.eye.Eye;
-import org.shelterwright.app.desk.space.measure.Distance;
 import org.shelterwright.app.desk.space.measure.Mark;
 import org.shelterwright.app.desk.space.pick.Hit;
 import org.shelterwright.app.drawing.Bounds;
@@ -51,12 +50,13 @@ public final class Pointing {
     private final Runnable redraw;
     private final Hovering hovering;
     private final Receiving receiving;
+    private final Gauging gauging;
 
     private @Nullable Point2D press;
+    private @Nullable Point2D last;
     private @Nullable Hit pressed;
     private @Nullable Dragging drag;
     private @Nullable Bounds frame;
-    private @Nullable Mark begun;
 
     public Pointing(Session session, Showing showing, Viewpoint viewpoint, Region pane, Runnable redraw) {
         this.session = session;
@@ -74,7 +74,7 @@ public final class Pointing {
         pane.addEventHandler(KeyEvent.KEY_RELEASED, this::keyReleased);
         pane.addEventHandler(KeyEvent.KEY_TYPED, this::keyTyped);
         receiving = new Receiving(session, showing, viewpoint, pane, redraw);
-        showing.measuring().addListener((observable, before, now) -> begun = null);
+        gauging = new Gauging(session, showing, viewpoint);
     }
 
     /** What caught in the drag that goes on. */
@@ -85,6 +85,14 @@ public final class Pointing {
     /** Distances to neighbours in the drag that goes on. */
     public List<Clearance> clearances() {
         return drag == null ? receiving.clearances() : drag.clearances();
+    }
+
+    /** What keys do while something is held; empty if nothing is. */
+    public Optional<String> hint() {
+        if (drag != null) {
+            return Optional.of(Hint.SLIDING.words());
+        }
+        return receiving.onto().map(onto -> onto + (pressed == null ? Hint.CARRYING : Hint.MOUNTING).words());
     }
 
     @Nullable
@@ -104,7 +112,7 @@ public final class Pointing {
 
     @Nullable
     public Mark begun() {
-        return begun;
+        return gauging.begun();
     }
 
     /** The place that was pointed at last, on a unit or on a side of the body. */
@@ -129,6 +137,11 @@ public final class Pointing {
 
     private void dragged(MouseEvent event) {
         Point2D from = press;
+        last = new Point2D(event.getX(), event.getY());
+        if (receiving.carries()) {
+            receiving.to(event.getX(), event.getY());
+            return;
+        }
         if (from == null || !event.isPrimaryButtonDown() || showing.measuring().get()) {
             return;
         }
@@ -174,12 +187,14 @@ public final class Pointing {
         if (event.getButton() != MouseButton.PRIMARY || press == null) {
             return;
         }
-        if (drag != null) {
+        if (receiving.carries()) {
+            receiving.drop();
+        } else if (drag != null) {
             drag.drop();
         } else if (frame != null) {
             select(frame, event.isShortcutDown());
         } else if (showing.measuring().get()) {
-            measure(event);
+            gauging.take(event.getX(), event.getY());
         } else {
             click(event);
         }
@@ -199,20 +214,6 @@ public final class Pointing {
         }
     }
 
-    private void measure(MouseEvent event) {
-        Eye eye = viewpoint.now();
-        showing.picker(session).any(eye.ray(event.getX(), event.getY())).ifPresent(hit -> {
-            Mark mark = Mark.of(hit, eye);
-            Mark first = begun;
-            if (first == null) {
-                begun = mark;
-            } else {
-                begun = null;
-                showing.distances().add(Distance.between(first, mark));
-            }
-        });
-    }
-
     /** Selects the units whose outline lies in the frame. */
     private void select(Bounds framed, boolean more) {
         Set<String> chosen =
@@ -222,7 +223,10 @@ public final class Pointing {
     }
 
     private void key(KeyEvent event) {
-        if (drag != null && drag.pressed(event)) {
+        if (event.getCode() == KeyCode.M && pressed != null && (drag != null || receiving.carries())) {
+            event.consume();
+            turnMounting(pressed.unit());
+        } else if (drag != null && drag.pressed(event)) {
             redraw.run();
             event.consume();
         } else if (drag != null && event.getCode() == KeyCode.ENTER) {
@@ -232,6 +236,22 @@ public final class Pointing {
         } else if (event.getCode() == KeyCode.ESCAPE) {
             escape(event);
         }
+    }
+
+    /** From sliding along its surface to going wherever the pointer is, onto another surface or unit too, and back. */
+    private void turnMounting(String unit) {
+        Point2D at = last;
+        if (receiving.carries()) {
+            receiving.cancel();
+        } else if (drag != null) {
+            drag.cancel();
+            drag = null;
+            receiving.take(unit);
+            if (at != null) {
+                receiving.to(at.getX(), at.getY());
+            }
+        }
+        redraw.run();
     }
 
     private void keyReleased(KeyEvent event) {
@@ -249,14 +269,14 @@ public final class Pointing {
     }
 
     private void escape(KeyEvent event) {
-        if (drag != null || frame != null) {
+        if (drag != null || frame != null || receiving.carries()) {
             if (drag != null) {
                 drag.cancel();
             }
+            receiving.cancel();
             end();
             event.consume();
-        } else if (begun != null || showing.measuring().get()) {
-            begun = null;
+        } else if (showing.measuring().get()) {
             showing.measuring().set(false);
             event.consume();
         }

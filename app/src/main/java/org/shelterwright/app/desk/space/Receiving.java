@@ -1,15 +1,15 @@
 package org.shelterwright.app.desk.space;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.geometry.Point3D;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseDragEvent;
 import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.hand.Carry;
 import org.shelterwright.app.desk.hand.Clearance;
+import org.shelterwright.app.desk.hand.Held;
 import org.shelterwright.app.desk.hand.Neighbours;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.space.pick.Hit;
@@ -17,7 +17,10 @@ import org.shelterwright.app.desk.space.pick.Picker;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Point;
 
-/** A unit that is still to place, dragged over from the equipment list: shown where it can be mounted, placed by letting go. */
+/**
+ * A unit that is carried over the body, drawn from a list or taken up out of a drag: shown where it can be mounted nearest to
+ * what is pointed at, on whatever that is, and kept there by letting go.
+ */
 final class Receiving {
     private final Session session;
     private final Showing showing;
@@ -33,15 +36,9 @@ final class Receiving {
         this.pane = pane;
         this.redraw = redraw;
         pane.addEventHandler(MouseDragEvent.MOUSE_DRAG_ENTERED, this::entered);
-        pane.addEventHandler(MouseDragEvent.MOUSE_DRAG_OVER, this::over);
-        pane.addEventHandler(MouseDragEvent.MOUSE_DRAG_RELEASED, event -> released());
+        pane.addEventHandler(MouseDragEvent.MOUSE_DRAG_OVER, event -> to(event.getX(), event.getY()));
+        pane.addEventHandler(MouseDragEvent.MOUSE_DRAG_RELEASED, event -> drop());
         pane.addEventHandler(MouseDragEvent.MOUSE_DRAG_EXITED, event -> cancel());
-        pane.addEventHandler(KeyEvent.KEY_PRESSED, event -> {
-            if (carry != null && event.getCode() == KeyCode.ESCAPE) {
-                cancel();
-                event.consume();
-            }
-        });
     }
 
     /** Distances of what is held to its neighbours. */
@@ -52,26 +49,38 @@ final class Receiving {
                 .orElse(List.of());
     }
 
-    private void entered(MouseDragEvent event) {
-        session.selection()
-                .leader()
-                .filter(unit -> session.now().scene().unit(unit).isEmpty())
-                .ifPresent(unit -> {
-                    carry = Carry.take(session, unit);
-                    pane.requestFocus();
-                    over(event);
-                });
+    /** Takes up a unit that is placed, to be mounted wherever the pointer goes. */
+    void take(String unit) {
+        carry = Carry.take(session, unit);
     }
 
-    private void over(MouseDragEvent event) {
+    boolean carries() {
+        return carry != null;
+    }
+
+    /** What it is mounted on, such as "On Chart table, "; empty if nothing is carried. */
+    Optional<String> onto() {
+        return Optional.ofNullable(carry)
+                .map(Carry::onto)
+                .map(onto ->
+                        onto.isEmpty() ? "" : onto.substring(0, 1).toUpperCase(Locale.ROOT) + onto.substring(1) + ", ");
+    }
+
+    /** Shows it where the pointer is. */
+    void to(double x, double y) {
         Carry held = carry;
         if (held != null) {
-            pointed(event.getX(), event.getY(), held.unit()).ifPresent(held::to);
+            pointed(x, y, held.unit()).ifPresent(place -> {
+                held.to(place);
+                if (!session.selection().holds(held.unit())) {
+                    session.selection().only(held.unit());
+                }
+            });
             redraw.run();
         }
     }
 
-    private void released() {
+    void drop() {
         if (carry != null) {
             carry.drop();
             carry = null;
@@ -79,7 +88,15 @@ final class Receiving {
         }
     }
 
-    private void cancel() {
+    private void entered(MouseDragEvent event) {
+        if (event.getGestureSource() instanceof Held source) {
+            carry = source.take(session);
+            pane.requestFocus();
+            to(event.getX(), event.getY());
+        }
+    }
+
+    void cancel() {
         if (carry != null) {
             carry.cancel();
             carry = null;

@@ -54,14 +54,18 @@ public final class SpaceCommands {
         all.section();
         all.measuring();
         for (Overlay overlay : Overlay.values()) {
-            String word = overlay.words().toLowerCase(Locale.ROOT);
             all.add(
-                    "view.overlay-" + word.replace(' ', '-'),
-                    "Show or hide " + word,
+                    id(overlay),
+                    "Show or hide " + overlay.words().toLowerCase(Locale.ROOT),
                     "",
                     () -> showing.show(overlay, !showing.overlays().contains(overlay)));
         }
         return all.commands;
+    }
+
+    /** The id of the command that shows or hides what is laid over the views. */
+    static String id(Overlay overlay) {
+        return "view.overlay-" + overlay.words().toLowerCase(Locale.ROOT).replace(' ', '-');
     }
 
     private void views() {

@@ -1,10 +1,12 @@
 package org.shelterwright.app.desk.space;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.geometry.Point3D;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.input.MouseButton;
 import javafx.scene.layout.Region;
 import org.shelterwright.app.desk.menu.Reach;
@@ -77,6 +79,13 @@ public final class SpacePart {
 
     public Region node() {
         return pane;
+    }
+
+    /** Says what lies over the view (px of it): no words are put below. */
+    public void cover(List<Rectangle2D> parts) {
+        if (drawing.cover(parts)) {
+            pane.redraw();
+        }
     }
 
     /** Whether moves of the eye take no time. */

@@ -1,16 +1,16 @@
 package org.shelterwright.app.desk.space;
 
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
-import javafx.geometry.VPos;
 import javafx.scene.control.Button;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import org.shelterwright.app.desk.menu.CommandList;
 import org.shelterwright.app.desk.menu.Reach;
 import org.shelterwright.app.desk.menu.ToolButton;
 import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.space.mark.Overlay;
 import org.shelterwright.app.desk.style.Icon;
 import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.catalog.item.Situation;
@@ -54,7 +54,7 @@ public final class ViewTools {
     private final ToolButton measure = new ToolButton("Measure", Icon.MEASURE);
     private final ToolButton sight = new ToolButton("Show and hide", Icon.SHOW_HIDE);
     private final Button situation = new Button();
-    private final FlowPane row = new FlowPane(6, 6);
+    private final ToolRow row;
 
     public ViewTools(Session session, Showing showing, Reach reach, Theme theme) {
         this.session = session;
@@ -69,10 +69,10 @@ public final class ViewTools {
         tools.getStyleClass().add("tools");
         tools.setAlignment(Pos.CENTER_LEFT);
         situation.getStyleClass().addAll("chip", "situation");
-        row.setRowValignment(VPos.CENTER);
-        row.getChildren().addAll(tools, situation);
-        row.getChildren().addAll(new Chips(showing, theme).all());
-        row.setPickOnBounds(false);
+        ToolButton more = new ToolButton("More to lay over the view", Icon.OVERLAYS);
+        CommandList.under(
+                more, reach, Stream.of(Overlay.values()).map(SpaceCommands::id).toList());
+        row = new ToolRow(List.of(tools, situation), new Chips(showing, theme).all(), more);
         showing.onChange(this::show);
         session.situation().addListener((observable, before, now) -> show());
         show();

@@ -27,6 +27,7 @@ public final class Viewpoint {
 
     private final Supplier<List<Point3D>> places;
     private final FixedView first;
+    private final double mostMargin;
     private final ReadOnlyObjectWrapper<Eye> eye =
             new ReadOnlyObjectWrapper<>(new Eye(33, 37, Point3D.ZERO, 0.2, false, 800, 600));
     private Eye wanted = eye.get();
@@ -38,7 +39,7 @@ public final class Viewpoint {
     /** Whether all is shown, so that it is to be shown as large as it can in a view of another size too. */
     private boolean whole;
 
-    private double coveredTop = MARGIN;
+    private double coveredTop;
 
     private final AnimationTimer timer = new AnimationTimer() {
         @Override
@@ -52,10 +53,25 @@ public final class Viewpoint {
         this(() -> places(session), first);
     }
 
+    /**
+     * A view of the body of a layout.
+     *
+     * @param margin around it if all is shown (px)
+     */
+    public Viewpoint(Session session, FixedView first, double margin) {
+        this(() -> places(session), first, margin);
+    }
+
     /** @param places what is to be seen if all is shown (mm), at least one */
     public Viewpoint(Supplier<List<Point3D>> places, FixedView first) {
+        this(places, first, MARGIN);
+    }
+
+    private Viewpoint(Supplier<List<Point3D>> places, FixedView first, double margin) {
         this.places = places;
         this.first = first;
+        mostMargin = margin;
+        coveredTop = margin;
     }
 
     public ReadOnlyObjectProperty<Eye> eye() {
@@ -88,6 +104,11 @@ public final class Viewpoint {
         move = new EyeMove(now(), next);
         begun = -1;
         timer.start();
+    }
+
+    /** The height that controls cover at the top (px). */
+    public double coveredTop() {
+        return coveredTop;
     }
 
     /** Says how far down controls lie over the view (px), so that they cover nothing of what is shown whole. */
@@ -149,14 +170,14 @@ public final class Viewpoint {
     }
 
     /** A small view has a small margin. */
-    private static double margin(Eye base) {
-        return Math.max(LEAST_MARGIN, Math.min(MARGIN, 0.08 * Math.min(base.width(), base.high())));
+    private double margin(Eye base) {
+        return Math.max(LEAST_MARGIN, Math.min(mostMargin, 0.08 * Math.min(base.width(), base.high())));
     }
 
     /** The view without the height that controls cover beyond the margin. */
     private Eye above(Eye base) {
         double covered = Math.max(0, coveredTop - margin(base));
-        return base.sized(base.width(), Math.max(2 * MARGIN + 1, base.high() - covered));
+        return base.sized(base.width(), Math.max(2 * mostMargin + 1, base.high() - covered));
     }
 
     /** The view with its height again, its picture below the controls. */

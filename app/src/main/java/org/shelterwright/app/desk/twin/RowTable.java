@@ -99,10 +99,15 @@ public final class RowTable<T> {
         }
         following = true;
         table.getSelectionModel().clearSelection();
-        for (int i = 0; i < table.getItems().size(); i++) {
+        int first = -1;
+        for (int i = table.getItems().size() - 1; i >= 0; i--) {
             if (chosen.contains(id.apply(table.getItems().get(i)))) {
                 table.getSelectionModel().select(i);
+                first = i;
             }
+        }
+        if (first >= 0) {
+            table.scrollTo(Math.max(0, first - 1));
         }
         following = false;
     }

@@ -1,8 +1,10 @@
 package org.shelterwright.app.desk.unit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.hand.Remount;
 import org.shelterwright.catalog.item.Situation;
@@ -21,45 +23,57 @@ import org.shelterwright.layouts.scene.Scene;
  * @param words such as "the floor", "the left wall", "on Desk"
  * @param wall the wall; {@code null} if it is none
  * @param host id of the unit that carries it; {@code null} if it is none
+ * @param meant whether the item may be mounted so; other choices can be made too, and the ledger then says what breaks
  */
 record MountChoice(
         String words,
         Surface surface,
         @Nullable Face wall,
-        @Nullable String host) {
-    /** All choices in a scene: the surfaces of the body, then each unit with a support. */
+        @Nullable String host,
+        boolean meant) {
+    private static final String NOT_MEANT = " (not meant for it)";
+
+    /** All choices in a scene, first those that the item is meant for: the surfaces of the body, then each unit with a support. */
     static List<MountChoice> all(Scene scene, PlacedUnit unit, Situation situation) {
         List<MountChoice> all = new ArrayList<>();
-        all.add(new MountChoice("the floor", Surface.FLOOR, null, null));
+        Set<Surface> meant = unit.item().mounting().surfaces();
+        all.add(new MountChoice("the floor", Surface.FLOOR, null, null, meant.contains(Surface.FLOOR)));
         for (Face wall : List.of(Face.LEFT, Face.RIGHT, Face.FRONT, Face.REAR)) {
-            all.add(new MountChoice(Wording.surface(wall), Surface.WALL, wall, null));
+            all.add(new MountChoice(Wording.surface(wall), Surface.WALL, wall, null, meant.contains(Surface.WALL)));
         }
-        all.add(new MountChoice("the roof", Surface.ROOF, null, null));
+        all.add(new MountChoice("the roof", Surface.ROOF, null, null, meant.contains(Surface.ROOF)));
         for (boolean under : new boolean[] {false, true}) {
             for (PlacedUnit host : scene.units()) {
                 boolean carries = PlacedSupport.of(host, situation).stream().anyMatch(one -> one.under() == under);
                 if (carries && !host.id().equals(unit.id())) {
-                    all.add(on(host.name(), host.id(), under));
+                    all.add(on(host.name(), host.id(), under, meant));
                 }
             }
         }
-        MountChoice now = of(scene, unit.place(situation));
+        MountChoice now = of(scene, unit, situation);
         if (!all.contains(now)) {
             all.add(now);
         }
+        all.sort(Comparator.comparing((MountChoice choice) -> !choice.meant));
         return all;
     }
 
-    /** What a place is mounted on. */
-    static MountChoice of(Scene scene, Place place) {
+    /** What a unit is mounted on. */
+    static MountChoice of(Scene scene, PlacedUnit unit, Situation situation) {
+        Place place = unit.place(situation);
+        Set<Surface> meant = unit.item().mounting().surfaces();
         String host = place.host();
         if (host != null) {
             String name = scene.unit(host).map(PlacedUnit::name).orElse(host);
-            return on(name, host, place.surface() == Surface.UNDER_UNIT);
+            return on(name, host, place.surface() == Surface.UNDER_UNIT, meant);
         }
         Face face = MountFace.of(place);
         return new MountChoice(
-                Wording.surface(face), place.surface(), place.surface() == Surface.WALL ? face : null, null);
+                Wording.surface(face),
+                place.surface(),
+                place.surface() == Surface.WALL ? face : null,
+                null,
+                meant.contains(place.surface()));
     }
 
     /**
@@ -80,11 +94,11 @@ record MountChoice(
 
     @Override
     public String toString() {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + (meant ? "" : NOT_MEANT);
     }
 
-    private static MountChoice on(String name, String id, boolean under) {
-        return new MountChoice(
-                (under ? "under " : "on ") + name, under ? Surface.UNDER_UNIT : Surface.ON_UNIT, null, id);
+    private static MountChoice on(String name, String id, boolean under, Set<Surface> meant) {
+        Surface surface = under ? Surface.UNDER_UNIT : Surface.ON_UNIT;
+        return new MountChoice((under ? "under " : "on ") + name, surface, null, id, meant.contains(surface));
     }
 }

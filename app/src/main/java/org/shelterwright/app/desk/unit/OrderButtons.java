@@ -13,6 +13,9 @@ import javafx.scene.layout.StackPane;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.menu.CommandList;
+import org.shelterwright.app.desk.menu.Reach;
+import org.shelterwright.app.desk.menu.ToolButton;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.style.Icon;
 import org.shelterwright.catalog.space.Axis;
@@ -21,19 +24,45 @@ import org.shelterwright.layouts.scene.PlacedUnit;
 
 /** Buttons for orders. One that cannot be done is off and says why; the reason is heard and shown over it. */
 final class OrderButtons {
+    private static final List<String> MOUNTING = List.of(
+            "edit.mount-floor",
+            "edit.mount-wall",
+            "edit.mount-roof",
+            "edit.mount-on",
+            "edit.mount-under",
+            CommandList.LINE,
+            "edit.stow",
+            "edit.unstow");
+    private static final List<String> LINING_UP = List.of(
+            "edit.align-fronts",
+            "edit.align-rears",
+            "edit.align-left-sides",
+            "edit.align-right-sides",
+            "edit.align-middles-x",
+            "edit.align-middles-y",
+            CommandList.LINE,
+            "edit.space-x",
+            "edit.space-y",
+            CommandList.LINE,
+            "edit.swap");
+
     private final Session session;
     private final Commands commands;
+    private final Reach reach;
     private final List<Runnable> refreshers = new ArrayList<>();
     private final FlowPane node = new FlowPane(4, 4);
 
-    OrderButtons(Session session, Commands commands) {
+    /** @param reach of commands that are there already */
+    OrderButtons(Session session, Reach reach) {
         this.session = session;
-        this.commands = commands;
+        this.reach = reach;
+        commands = reach.commands();
         node.getChildren()
                 .addAll(
                         button("edit.turn-left", Icon.TURN),
                         button("edit.pin", Icon.PIN),
-                        button("edit.mount-on", Icon.MOUNT_ON),
+                        list("unit-mounting", "Mount elsewhere, stow", Icon.MOUNT_ON, MOUNTING),
+                        list("unit-lining-up", "Line up, space evenly, swap", Icon.LINE_UP, LINING_UP),
                         button("edit.duplicate", Icon.DUPLICATE),
                         button("edit.take-out", Icon.TAKE_OUT));
     }
@@ -65,6 +94,13 @@ final class OrderButtons {
 
     private static boolean holds(Pin pin, @Nullable Axis axis) {
         return axis == null ? pin.turn() : pin.holds(axis);
+    }
+
+    private Region list(String id, String name, Icon icon, List<String> ids) {
+        ToolButton button = new ToolButton(name, icon);
+        button.setId(id);
+        CommandList.under(button, reach, ids);
+        return button;
     }
 
     private Region button(String id, Icon icon) {

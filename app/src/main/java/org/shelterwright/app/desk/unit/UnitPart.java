@@ -18,10 +18,10 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.entry.Entry;
 import org.shelterwright.app.desk.hand.LengthUnit;
 import org.shelterwright.app.desk.hand.order.Orders;
+import org.shelterwright.app.desk.menu.Reach;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Axis;
@@ -49,12 +49,13 @@ public final class UnitPart {
     private final ScrollPane node = new ScrollPane();
     private boolean showing;
 
-    public UnitPart(Session session, Commands commands) {
+    /** @param reach of the commands, to which orders are added */
+    public UnitPart(Session session, Reach reach) {
         this.session = session;
         Orders orders = new Orders(session);
-        commands.addAll(orders.commands());
+        reach.commands().addAll(orders.commands());
         sheet = new UnitSheet(session);
-        buttons = new OrderButtons(session, commands);
+        buttons = new OrderButtons(session, reach);
         distances = new DistanceRows(sheet);
         turn = new TurnRow(sheet, buttons);
         compose(orders);
@@ -162,7 +163,8 @@ public final class UnitPart {
                         ? first.item().name()
                         : chosen > units.size()
                                 ? chosen - units.size() + " more are not placed"
-                                : "what is typed here goes for all of them");
+                                : "what is typed here goes for all of them; they line up with "
+                                        + units.get(units.size() - 1).name() + ", selected last");
         for (Axis axis : Axis.values()) {
             OptionalInt common = sheet.common(axis);
             Entry entry = places.get(axis);

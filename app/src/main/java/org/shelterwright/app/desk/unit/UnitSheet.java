@@ -74,7 +74,7 @@ final class UnitSheet {
 
     /** What all of them are mounted on. */
     Optional<MountChoice> mount() {
-        return common(one -> MountChoice.of(session.now().scene(), one.place(situation())));
+        return common(one -> MountChoice.of(session.now().scene(), one, situation()));
     }
 
     /** What they can be mounted on. */

@@ -237,7 +237,7 @@ public final class DeskWindow {
     private FitOutPage fitOut() {
         JudgedLayout judged = new JudgedLayout(session, filing.state().map(OnFile::ledger));
         LedgerColumn ledger = new LedgerColumn(judged, Naming.OF_LAYOUT, commands, questions, person, theme);
-        UnitPart unit = new UnitPart(session, commands);
+        UnitPart unit = new UnitPart(session, reach);
         return new FitOutPage(
                 new ListPart(session, commands, this::items).node(),
                 unit.node(),

@@ -16,7 +16,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
-import org.shelterwright.app.desk.hand.NewName;
+import org.shelterwright.app.desk.hand.Addition;
 import org.shelterwright.app.desk.item.ItemForm;
 import org.shelterwright.app.desk.item.ItemReading;
 import org.shelterwright.app.desk.item.NewItem;
@@ -108,9 +108,9 @@ final class ItemPage {
         ItemForm form = new ItemForm(blank, session.now().scene(), theme);
         Button add = order(form, "Add to the equipment", null, made -> {
             Item named = NewItem.named(made, taken());
-            UnitSpec unit = NewName.of(session.now().layout().brief(), named.id(), named.name(), "added");
-            session.apply(new AddUnit(unit, named));
-            session.selection().only(unit.id());
+            AddUnit added = Addition.of(session.now().layout(), named);
+            session.apply(added);
+            session.selection().only(added.unit().id());
         });
         add.getStyleClass().add("primary");
         add.setId("item-add");

@@ -1,8 +1,10 @@
 package org.shelterwright.app.desk.window;
 
+import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.preferences.Preferences;
 import org.shelterwright.app.desk.preferences.Preferences.WindowPlace;
@@ -56,16 +58,28 @@ final class KeptLook {
         if (place != null && fits) {
             stage.setX(place.x());
             stage.setY(place.y());
-            stage.setWidth(place.width());
-            stage.setHeight(place.height());
+            size(stage, place.width(), place.height());
             stage.setMaximized(place.full());
         } else {
             // What a screen would hold to the pixel, its frame makes too large: then it is the frame's to fill the
             // screen.
-            stage.setWidth(Math.min(USUAL_WIDTH, screen.getWidth()));
-            stage.setHeight(Math.min(USUAL_HEIGHT, screen.getHeight()));
+            size(stage, Math.min(USUAL_WIDTH, screen.getWidth()), Math.min(USUAL_HEIGHT, screen.getHeight()));
             stage.setMaximized(fills(screen));
         }
+    }
+
+    /** Some window managers bring a new window to its least size: it is told its size again once it is there. */
+    private static void size(Stage stage, double width, double height) {
+        stage.setWidth(width);
+        stage.setHeight(height);
+        stage.addEventHandler(
+                WindowEvent.WINDOW_SHOWN,
+                event -> Platform.runLater(() -> {
+                    if (!stage.isMaximized()) {
+                        stage.setWidth(width);
+                        stage.setHeight(height);
+                    }
+                }));
     }
 
     /** Whether a window that was never placed fills this screen, since it leaves little beside it. */

@@ -12,6 +12,10 @@ final class Made<T> implements Supplier<T> {
         this.maker = maker;
     }
 
+    boolean isMade() {
+        return made != null;
+    }
+
     @Override
     public T get() {
         T now = made;

@@ -3,8 +3,12 @@ package org.shelterwright.app.desk.window;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.geometry.Bounds;
 import javafx.geometry.Orientation;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.control.SplitPane;
+import javafx.scene.input.MouseDragEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -25,6 +29,11 @@ import org.shelterwright.catalog.space.Point;
 /** The middle of the fit-out page: the space, the plan instead of it or beside it, and the table of units below. */
 final class MiddlePart {
     private static final double TABLE_FROM = 0.7;
+    private static final double SPACE_ABOVE = 0.56;
+
+    /** From this width on, space and plan each have enough of it beside each other (px). */
+    private static final double LEAST_BESIDE = 560;
+
     private static final String NO_SPACE = "This display draws no 3D.";
 
     private final @Nullable SpacePart space;
@@ -34,19 +43,28 @@ final class MiddlePart {
     private final SplitPane stacked = new SplitPane(views);
     private final HeldCard held;
     private final StackPane node;
+    private Consumer<String> told = words -> {};
+    private Optional<Point> place = Optional.empty();
 
     /** @param inside what lies over the views while it is open */
     MiddlePart(Session session, Reach reach, Theme theme, Region inside) {
         Showing showing = new Showing();
         space = SpacePart.supported() ? new SpacePart(session, showing, reach, theme) : null;
-        plan = new Made<>(() -> new PlanPart(session, showing, reach, theme));
+        plan = new Made<>(() -> made(new PlanPart(session, showing, reach, theme)));
+        if (space != null) {
+            follow(space.node(), space::pointed, space::place);
+        }
         Commands commands = reach.commands();
         commands.addAll(SpaceCommands.all(session, showing, this::aimed, this::flat));
         table = new Made<>(() -> new TwinPart(session));
         stacked.setOrientation(Orientation.VERTICAL);
         held = new HeldCard(session, theme);
         node = new StackPane(stacked, held, inside);
+        held.boundsInParentProperty().addListener((observable, before, now) -> cover());
+        held.visibleProperty().addListener((observable, before, now) -> cover());
         node.addEventFilter(MouseEvent.MOUSE_DRAGGED, event -> held.avoid(event.getX(), node.getWidth()));
+        node.addEventFilter(MouseDragEvent.MOUSE_DRAG_OVER, event -> held.avoid(event.getX(), node.getWidth()));
+        node.widthProperty().addListener((observable, before, now) -> lay());
         views.getItems().setAll(space == null ? plan.get().node() : space.node());
         commands.add(view("view.space", "Show the space", "F2", () -> show(spaceOrPlan())));
         commands.add(Command.of(
@@ -69,6 +87,16 @@ final class MiddlePart {
     private void show(Region... shown) {
         plan.get().withTools(shown.length == 1);
         views.getItems().setAll(shown);
+        lay();
+    }
+
+    /** Beside each other while both have room; else below each other, where a long body has more of the width. */
+    private void lay() {
+        boolean narrow = node.getWidth() < 2 * LEAST_BESIDE;
+        views.setOrientation(narrow ? Orientation.VERTICAL : Orientation.HORIZONTAL);
+        if (views.getItems().size() > 1) {
+            views.setDividerPositions(narrow ? SPACE_ABOVE : 0.5);
+        }
     }
 
     /** The view that the keys are about: the plan if it is alone, or has the focus. */
@@ -93,25 +121,49 @@ final class MiddlePart {
         stacked.setDividerPositions(TABLE_FROM - 0.12);
     }
 
-    /** Tells where the pointer is in the space, in words; nothing where it is beside the body. */
-    void tellPointed(Consumer<String> told) {
-        node.addEventHandler(
-                MouseEvent.MOUSE_MOVED, event -> told.accept(pointed().orElse("")));
-        node.addEventHandler(MouseEvent.MOUSE_EXITED, event -> told.accept(""));
+    /** Tells where the pointer is in the view, in words; nothing where it is beside the body. */
+    void tellPointed(Consumer<String> teller) {
+        told = teller;
     }
 
-    private Optional<String> pointed() {
-        return space == null ? Optional.empty() : space.pointed();
-    }
-
-    /** The place that was pointed at last in the space (frame of the body). */
+    /** The place that is pointed at, or was before the pointer left the view (frame of the body); empty beside the body. */
     Optional<Point> place() {
-        return space == null ? Optional.empty() : space.place();
+        return place;
+    }
+
+    /** No words are put below the card of what is held. */
+    private void cover() {
+        boolean shown = held.isVisible() && held.getOpacity() > 0;
+        if (space != null) {
+            space.cover(shown ? List.of(over(space.node())) : List.of());
+        }
+        if (plan.isMade()) {
+            plan.get().cover(shown ? List.of(over(plan.get().node())) : List.of());
+        }
+    }
+
+    private Rectangle2D over(Region view) {
+        Bounds card = view.sceneToLocal(held.localToScene(held.getLayoutBounds()));
+        return new Rectangle2D(card.getMinX(), card.getMinY(), card.getWidth(), card.getHeight());
+    }
+
+    private void follow(Region view, Supplier<Optional<String>> words, Supplier<Optional<Point>> pointed) {
+        view.addEventHandler(MouseEvent.MOUSE_MOVED, event -> {
+            place = pointed.get();
+            told.accept(words.get().orElse(""));
+        });
+        view.addEventHandler(MouseEvent.MOUSE_EXITED, event -> told.accept(""));
+    }
+
+    private PlanPart made(PlanPart part) {
+        follow(part.node(), part::pointed, part::place);
+        return part;
     }
 
     /** Whether what breaks where a unit is held is told elsewhere, and not over the view. */
     void answering(boolean elsewhere) {
         held.setOpacity(elsewhere ? 0 : 1);
+        cover();
     }
 
     /** The space; empty where the display draws no 3D. */

@@ -1,9 +1,11 @@
 package org.shelterwright.app.desk.window;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
@@ -44,6 +46,56 @@ final class SheetOver extends StackPane {
             }
         });
         setOnKeyPressed(this::escape);
+        addEventFilter(KeyEvent.KEY_PRESSED, this::stay);
+    }
+
+    /** Tab goes round within the sheet: what lies below is not for keys while it is open. */
+    private void stay(KeyEvent event) {
+        if (event.getCode() != KeyCode.TAB || event.isControlDown()) {
+            return;
+        }
+        List<Node> stops = new ArrayList<>();
+        stops(sheet, stops);
+        Node focus = getScene().getFocusOwner();
+        Node end = event.isShiftDown() ? first(stops) : last(stops);
+        if (end != null && (focus == end || !within(focus))) {
+            Node next = event.isShiftDown() ? last(stops) : first(stops);
+            if (next != null) {
+                next.requestFocus();
+                event.consume();
+            }
+        }
+    }
+
+    private static @Nullable Node first(List<Node> stops) {
+        return stops.isEmpty() ? null : stops.get(0);
+    }
+
+    private static @Nullable Node last(List<Node> stops) {
+        return stops.isEmpty() ? null : stops.get(stops.size() - 1);
+    }
+
+    /** Whatever takes the focus, in its order. */
+    private static void stops(Parent parent, List<Node> stops) {
+        for (Node child : parent.getChildrenUnmodifiable()) {
+            if (child.isVisible() && !child.isDisabled()) {
+                if (child.isFocusTraversable()) {
+                    stops.add(child);
+                }
+                if (child instanceof Parent inner) {
+                    stops(inner, stops);
+                }
+            }
+        }
+    }
+
+    private boolean within(@Nullable Node node) {
+        for (Node at = node; at != null; at = at.getParent()) {
+            if (at == this) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void escape(KeyEvent event) {

@@ -67,7 +67,8 @@ final class WhyNotHere {
         Ledger before = session.now().ledger();
         Carry carry = Carry.take(session, unit);
         middle.answering(true);
-        carry.to(middle.place().orElseGet(this::onFloor));
+        Optional<Point> pointed = middle.place();
+        carry.to(pointed.orElseGet(this::onFloor));
         Breakage breakage = Breakage.of(before, session.now().ledger(), Set.of(unit));
         PlacedUnit held = session.now().scene().unit(unit).orElseThrow();
         VBox lines = new VBox(8);
@@ -81,7 +82,10 @@ final class WhyNotHere {
         SheetOver sheet = new SheetOver(
                 over,
                 "Why not here",
-                held.name() + " " + place(held) + ".",
+                (pointed.isPresent()
+                                ? ""
+                                : "Nothing of the body is pointed at, so this is about the middle of the floor. ")
+                        + held.name() + " " + place(held) + ".",
                 new VBox(lines, orders),
                 theme.sized(WIDTH));
         sheet.onClosed(() -> {

@@ -2,9 +2,11 @@ package org.shelterwright.app.desk.wires;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.shelterwright.catalog.body.EntryPanel;
@@ -37,6 +39,54 @@ final class NewWire {
             ends.add("body/" + panel.name());
         }
         return ends;
+    }
+
+    /** The ends to choose from where something is typed already: first those of the unit that it names, then all others. */
+    static List<String> ends(Scene scene, String typed) {
+        String owner = WireEnd.owner(typed.strip());
+        List<String> first = new ArrayList<>(ends(scene));
+        first.removeIf(end -> !WireEnd.owner(end).equals(owner));
+        List<String> all = new ArrayList<>(ends(scene));
+        all.removeAll(first);
+        all.addAll(0, first);
+        return all;
+    }
+
+    /** The cables that fit both ends, so far as they are known; by id. */
+    static List<String> cables(Scene scene, Collection<Cable> cables, String from, String to) {
+        List<Port> ports =
+                Stream.of(from, to).flatMap(end -> port(scene, end).stream()).toList();
+        return cables.stream()
+                .filter(cable -> ports.stream().allMatch(cable::fits))
+                .map(Cable::id)
+                .toList();
+    }
+
+    /** Both ends of a wire. */
+    record Ends(String from, String to) {}
+
+    /**
+     * The ends that are most likely meant where a wire begins at a port and ends at a unit: a cable fits both, no wire ends there yet,
+     * and the first end stays as it is, each if it can be.
+     */
+    static Ends likely(Scene scene, Collection<Cable> cables, String from, List<String> ports) {
+        List<String> begins = new ArrayList<>(List.of(from.strip()));
+        ends(scene).stream()
+                .filter(end -> WireEnd.owner(end).equals(WireEnd.owner(from)) && !begins.contains(end))
+                .forEach(begins::add);
+        Set<String> taken = new HashSet<>();
+        scene.brief().wires().forEach(wire -> taken.addAll(List.of(wire.from(), wire.to())));
+        return begins.stream()
+                .flatMap(begin -> ports.stream().map(port -> new Ends(begin, port)))
+                .min(Comparator.comparing((Ends ends) ->
+                                cables(scene, cables, ends.from, ends.to).isEmpty())
+                        .thenComparing(ends -> !ends.from.equals(begins.get(0)))
+                        .thenComparing(ends -> taken.contains(ends.to)))
+                .orElseThrow();
+    }
+
+    private static Optional<Port> port(Scene scene, String end) {
+        return WireEnd.of(scene, end.strip()).flatMap(one -> Optional.ofNullable(one.port()));
     }
 
     /** The ends at one unit. */

@@ -12,6 +12,7 @@ import org.shelterwright.layouts.brief.Wire;
 import org.shelterwright.layouts.edit.PinRoute;
 import org.shelterwright.layouts.edit.SetRoutes;
 import org.shelterwright.layouts.edit.SetWires;
+import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.layout.Route;
 import org.shelterwright.layouts.scene.Scene;
 import org.shelterwright.solver.route.RoutePlan;
@@ -58,15 +59,15 @@ final class WireDesk {
     /** Pins the routes of wires, or lets them go if all are pinned. */
     void pin(Set<String> wires) {
         boolean all = wires.stream().allMatch(this::pinned);
+        Layout layout = session.now().layout();
         for (String wire : wires) {
-            if (all || !pinned(wire)) {
-                session.apply(new PinRoute(wire, !all));
-            }
+            layout = new PinRoute(wire, !all).apply(layout);
         }
+        session.apply((all ? "Unpin " : "Pin ") + named(wires, "the route of ", "the routes of "), layout);
     }
 
     void add(SetWires step, String id) {
-        session.apply(step);
+        session.apply("Add wire " + id, step.apply(session.now().layout()));
         session.selection().wires(Set.of(id));
         routeMissing();
     }
@@ -75,7 +76,13 @@ final class WireDesk {
         List<Wire> left = new ArrayList<>(session.now().layout().brief().wires());
         left.removeIf(wire -> wires.contains(wire.id()));
         session.selection().wires(Set.of());
-        session.apply(new SetWires(left, List.of()));
+        session.apply(
+                "Take out " + named(wires, "wire ", ""),
+                new SetWires(left, List.of()).apply(session.now().layout()));
+    }
+
+    private static String named(Set<String> wires, String ofOne, String ofMore) {
+        return wires.size() == 1 ? ofOne + wires.iterator().next() : ofMore + wires.size() + " wires";
     }
 
     private boolean pinned(String wire) {

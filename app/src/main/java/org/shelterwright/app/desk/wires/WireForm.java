@@ -48,11 +48,11 @@ final class WireForm {
         HBox.setHgrow(to, Priority.ALWAYS);
         node = new HBox(6, pick, from, to, cable, order);
         node.setAlignment(Pos.CENTER_LEFT);
+        node.managedProperty().bind(node.visibleProperty());
         session.selection().units().addListener((observable, before, now) -> picked());
         from.setOnShowing(event -> offer(from));
         to.setOnShowing(event -> offer(to));
-        cable.setOnShowing(event ->
-                cable.getItems().setAll(cables.get().stream().map(Cable::id).toList()));
+        cable.setOnShowing(event -> offer(cable, fitting()));
     }
 
     Region node() {
@@ -78,6 +78,7 @@ final class WireForm {
         if (pick.isSelected()) {
             from.getEditor().clear();
             to.getEditor().clear();
+            session.selection().clear();
             tell.accept("Click the unit at which the wire begins.");
         }
     }
@@ -99,16 +100,41 @@ final class WireForm {
             return;
         }
         boolean begins = from.getEditor().getText().isBlank();
-        ComboBox<String> open = begins ? from : to;
-        open.getItems().setAll(ports);
-        open.getEditor().setText(ports.get(0));
-        tell.accept(
-                ports.size() == 1
-                        ? ""
-                        : name(layout, unit) + " has " + ports.size() + " ports: choose the one that is meant.");
-        if (!begins) {
-            pick.setSelected(false);
+        offer(begins ? from : to, ports);
+        if (begins) {
+            from.getEditor().setText(ports.get(0));
+        } else {
+            NewWire.Ends likely = NewWire.likely(
+                    session.now().scene(), cables.get(), from.getEditor().getText(), ports);
+            from.getEditor().setText(likely.from());
+            to.getEditor().setText(likely.to());
         }
+        String choose = ports.size() == 1
+                ? ""
+                : name(layout, unit) + " has " + ports.size() + " ports: choose the one that is meant. ";
+        if (begins) {
+            tell.accept(choose + "Then click the unit at which it ends.");
+        } else {
+            pick.setSelected(false);
+            suggest();
+            tell.accept(choose + (cable.getEditor().getText().isBlank() ? "Choose its cable." : ""));
+        }
+    }
+
+    /** Fills in the cable where only one does. */
+    private void suggest() {
+        List<String> fitting = fitting();
+        if (!fitting.contains(cable.getEditor().getText())) {
+            cable.getEditor().setText(fitting.size() == 1 ? fitting.get(0) : "");
+        }
+    }
+
+    private List<String> fitting() {
+        return NewWire.cables(
+                session.now().scene(),
+                cables.get(),
+                from.getEditor().getText(),
+                to.getEditor().getText());
     }
 
     private static String name(Layout layout, String unit) {
@@ -120,8 +146,15 @@ final class WireForm {
     }
 
     private void offer(ComboBox<String> box) {
-        if (!pick.isSelected()) {
-            box.getItems().setAll(NewWire.ends(session.now().scene()));
+        offer(box, NewWire.ends(session.now().scene(), box.getEditor().getText()));
+    }
+
+    /** What was typed stays while other choices are offered. */
+    private static void offer(ComboBox<String> box, List<String> choices) {
+        if (!box.getItems().equals(choices)) {
+            String typed = box.getEditor().getText();
+            box.getItems().setAll(choices);
+            box.getEditor().setText(typed);
         }
     }
 

@@ -10,6 +10,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -17,6 +18,7 @@ import javafx.scene.layout.VBox;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.style.Icon;
 import org.shelterwright.app.desk.twin.RowTable;
 import org.shelterwright.app.desk.work.Work;
 import org.shelterwright.catalog.cable.Cable;
@@ -31,6 +33,7 @@ public final class WiresPart {
     private final RowTable<TrayRow> trays =
             new RowTable<>("Trays and what fills them", "The body has no trays.", TrayRow::sentence);
     private final Label told = new Label();
+    private final ToggleButton fresh = new ToggleButton("New wire", Icon.ADD.node(16));
     private final VBox node;
 
     /** @param cables those of the catalog; asked when a wire is added */
@@ -46,19 +49,27 @@ public final class WiresPart {
         told.setWrapText(true);
         told.getStyleClass().setAll("label", "second");
         told.managedProperty().bind(told.textProperty().isNotEmpty());
+        fresh.setId("wire-new");
+        fresh.setMinWidth(Region.USE_PREF_SIZE);
+        fresh.setOnAction(event -> form.takeFocus());
+        form.node().visibleProperty().bind(fresh.selectedProperty());
         columns();
         addTo(commands);
         HBox orders = new HBox(
                 6,
                 filter,
-                order(commands, "wires.route", "Route what is missing"),
+                fresh,
+                order(commands, "wires.route", "Route missing"),
                 order(commands, "wires.route-all", "Route all"),
                 order(commands, "wires.pin", "Pin or unpin"),
-                order(commands, "wires.by-trays", "Lead by the chosen trays"),
+                order(commands, "wires.by-trays", "Lead by trays"),
                 order(commands, "wires.remove", "Take out"));
         orders.setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(filter, Priority.ALWAYS);
+        filter.setMinWidth(60);
+        filter.setMaxWidth(300);
         SplitPane tables = new SplitPane(wires.node(), trays.node());
-        tables.setDividerPositions(0.68);
+        tables.setDividerPositions(0.6);
         VBox.setVgrow(tables, Priority.ALWAYS);
         node = new VBox(6, orders, form.node(), told, tables);
         node.setPadding(new Insets(8, 12, 0, 12));
@@ -71,6 +82,13 @@ public final class WiresPart {
     }
 
     private void addTo(Commands commands) {
+        commands.add(Command.of("wires.new", "Add a wire", List.of(), () -> {
+            if (node.getScene() == null) {
+                commands.run("view.wires");
+            }
+            fresh.setSelected(true);
+            form.takeFocus();
+        }));
         commands.add(command("route", "Route wires without a route", desk::obstacle, desk::routeMissing));
         commands.add(command("route-all", "Route all wires", desk::obstacle, desk::routeAll));
         commands.add(command(
@@ -128,22 +146,22 @@ public final class WiresPart {
 
     private void columns() {
         wires.node().setId("wires");
-        wires.column("Wire", 60, false, WireRow::wire)
-                .column("From", 170, false, WireRow::from)
-                .column("To", 180, false, WireRow::to)
-                .column("Cable", 150, false, WireRow::cable)
-                .column("Cut, m", 70, true, WireRow::length)
+        wires.column("Wire", 52, false, WireRow::wire)
+                .column("From", 150, false, WireRow::from)
+                .column("To", 150, false, WireRow::to)
+                .column("Cut, m", 64, true, WireRow::length)
+                .column("Kept", 64, false, WireRow::pinned)
+                .column("Findings", 90, false, WireRow::findings)
                 .column("By", 240, false, WireRow::way)
-                .column("Kept", 70, false, WireRow::pinned)
-                .column("Findings", 120, false, WireRow::findings);
+                .column("Cable", 180, false, WireRow::cable);
         wires.share(
                 WireRow::wire,
                 session.selection().wires(),
                 chosen -> session.selection().wires(chosen));
         trays.node().setId("wire-trays");
-        trays.column("Tray", 170, false, TrayRow::tray)
-                .column("Filled", 78, true, TrayRow::filled)
-                .column("Of", 74, true, TrayRow::most)
+        trays.column("Tray", 128, false, TrayRow::tray)
+                .column("Filled", 64, true, TrayRow::filled)
+                .column("Of", 62, true, TrayRow::most)
                 .column("By wires", 320, false, row -> String.join(", ", row.wires()));
         trays.node().setOnMouseClicked(event -> {
             TrayRow row = trays.node().getSelectionModel().getSelectedItem();

@@ -12,9 +12,11 @@ import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.item.Surface;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
+import org.shelterwright.catalog.space.QuarterTurn;
 import org.shelterwright.catalog.space.Size;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.edit.ChangeItem;
+import org.shelterwright.layouts.edit.StowUnit;
 import org.shelterwright.layouts.edit.TakeOutUnit;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
@@ -114,6 +116,85 @@ class CarryTest {
                                 ? "One limit breaks here."
                                 : breakage.rows().size() + " limits break here.");
         assertThat(new Breakage(List.of()).words()).isEqualTo("Nothing breaks here.");
+    }
+
+    @Test
+    void onAnotherUnitItStaysWithinTheBody() {
+        Carry screen = Carry.take(session, "screen-1");
+        Box inside = session.now().scene().body().inside().box();
+        Box host = outline("chart-table");
+
+        for (Point corner : List.of(
+                new Point(host.x0(), host.y0(), host.z1()),
+                new Point(host.x0(), host.y1(), host.z1()),
+                new Point(host.x1(), host.y0(), host.z1()),
+                new Point(host.x1(), host.y1(), host.z1()))) {
+            screen.to(corner);
+            assertThat(inside.contains(outline("screen-1"))).as("at " + corner).isTrue();
+        }
+    }
+
+    @Test
+    void whatStandsKeepsItsTurnWhereItCan() {
+        QuarterTurn before = session.now().scene().unit("rack-1").orElseThrow().pose(Situation.ON_STATION).yaw();
+        Carry rack = Carry.take(session, "rack-1");
+
+        for (int x = 500; x <= 3500; x += 500) {
+            rack.to(Point.ofMm(x, 1150, 0));
+            assertThat(session.now().scene().unit("rack-1").orElseThrow().pose(Situation.ON_STATION).yaw())
+                    .as("at " + x)
+                    .isEqualTo(before);
+        }
+        rack.drop();
+        assertThat(session.now().history().undoNames()).containsExactly("Move Telemetry rack 1");
+    }
+
+    @Test
+    void aPlaceThatNothingElseDecidesIsAtWholeMillimetresAndSaysOnWhatItIs() {
+        Carry screen = Carry.take(session, "screen-1");
+        assertThat(screen.onto()).isEmpty();
+
+        screen.to(new Point(3_700_123, 1_899_777, 740_000));
+
+        assertThat(screen.onto()).isEqualTo("on Desk");
+        Point at = session.now().layout().placements().get("screen-1").station().pose().at();
+        assertThat(at.x() % 1_000).isZero();
+        assertThat(at.y() % 1_000).isZero();
+    }
+
+    @Test
+    void anItemDrawnFromTheCatalogJoinsTheEquipmentWhenItIsLetGoOfInOneStep() {
+        Item rack = start.parts().item("rack-19-34u");
+        Carry carry = Carry.draw(session, rack);
+        carry.to(Point.ofMm(2350, 1250, 0));
+        assertThat(session.now().layout().placements()).containsKey(carry.unit());
+        carry.cancel();
+        assertThat(session.now().layout()).isEqualTo(start);
+
+        carry = Carry.draw(session, rack);
+        carry.to(Point.ofMm(2350, 1250, 0));
+        carry.drop();
+
+        String added = carry.unit();
+        assertThat(session.now().layout().brief().units()).anySatisfy(unit -> {
+            assertThat(unit.id()).isEqualTo(added);
+            assertThat(unit.item()).isEqualTo("rack-19-34u");
+        });
+        assertThat(session.now().layout().placements()).containsKey(added);
+        assertThat(session.now().history().undoNames())
+                .containsExactly("Add " + session.now().scene().unit(added).orElseThrow().name());
+        session.undo();
+        assertThat(session.now().layout()).isEqualTo(start);
+    }
+
+    @Test
+    void whatIsStowedElsewhereIsNotMountedFromThePictureOfTheRoad() {
+        session.situation().set(Situation.ON_THE_ROAD);
+        session.apply(new StowUnit("folding-chair", start.placements().get("folding-chair").station()));
+
+        assertThatThrownBy(() -> Carry.take(session, "folding-chair"))
+                .hasMessage("Folding chair has a place of its own on the road. Show the layout on station (S) to mount it"
+                        + " elsewhere there.");
     }
 
     private List<Row> rows(String limit, String unit) {

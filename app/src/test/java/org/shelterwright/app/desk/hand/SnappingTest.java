@@ -155,13 +155,14 @@ class SnappingTest {
         for (Axis axis : snapping.along()) {
             int wish = wanted.along(axis);
             int way = Math.abs(caught.at().along(axis) - wish);
-            Box box = snapping.outline(tentative);
+            Box box = snapping.filled(tentative);
+            int inset = box.low(axis) - tentative.along(axis);
             for (Neighbour one : snapping.neighbours()) {
                 boolean faces = one.surface() ? one.box().extent(axis) == 0 : one.faces(box, axis);
                 if (faces) {
-                    int after = one.box().high(axis);
-                    int before = one.box().low(axis) - box.extent(axis);
-                    for (int stop : one.surface() ? List.of(after == 0 ? 0 : before) : List.of(after, before)) {
+                    int after = one.box().high(axis) - inset;
+                    int before = one.box().low(axis) - box.extent(axis) - inset;
+                    for (int stop : one.surface() ? List.of(one.box().high(axis) == 0 ? after : before) : List.of(after, before)) {
                         boolean reachable =
                                 snapping.within(tentative.with(axis, stop)).along(axis) == stop;
                         if (reachable && Math.abs(stop - wish) <= tolerance) {

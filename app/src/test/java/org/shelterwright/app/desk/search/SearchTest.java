@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.shelterwright.app.desk.WorkAtOnce;
@@ -71,6 +72,28 @@ class SearchTest {
         assertThat(session.now().history().undoNames()).containsExactly("Take over layout A");
         session.undo();
         assertThat(session.now().layout()).isEqualTo(before);
+    }
+
+    @Test
+    void routesAndOrderThatWereFoundForThePlacesAreTakenOverWithThemAndTheLedgerIsThatOfTheCard() {
+        Fitter finishing = (request, observer, stop) -> {
+            FitOption option = new FitOption(sample, checker.check(sample), new FitScore(0, 0, 0));
+            return new FitResult(List.of(option), null, 1, Duration.ofSeconds(1));
+        };
+        session.apply(
+                "Without routes", session.now().layout().withRoutes(Map.of()).withBoltDown(null));
+        Search search = new Search(session, finishing, new WorkAtOnce(), "0.1");
+        search.start(true, 1);
+        FitOption option = search.stand().get().result().options().get(0);
+        assertThat(Search.stands(option.layout(), session.now().layout())).isFalse();
+
+        assertThat(search.adopt(option, "A")).isEmpty();
+
+        Layout now = session.now().layout();
+        assertThat(now.routes()).isEqualTo(sample.routes()).isNotEmpty();
+        assertThat(now.boltDown()).isEqualTo(sample.boltDown());
+        assertThat(session.now().ledger().rows()).isEqualTo(option.ledger().rows());
+        assertThat(Search.stands(option.layout(), now)).isTrue();
     }
 
     @Test

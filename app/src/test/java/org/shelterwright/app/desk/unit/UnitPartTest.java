@@ -3,6 +3,7 @@ package org.shelterwright.app.desk.unit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import javafx.scene.Scene;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextField;
@@ -14,8 +15,10 @@ import org.junit.jupiter.api.condition.EnabledIfEnvironmentVariable;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.shelterwright.app.desk.Snapshots;
 import org.shelterwright.app.desk.command.Commands;
+import org.shelterwright.app.desk.command.KeyMap;
 import org.shelterwright.app.desk.hand.HandPost;
 import org.shelterwright.app.desk.hand.LengthUnit;
+import org.shelterwright.app.desk.menu.Reach;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.style.Fonts;
 import org.shelterwright.app.desk.style.StyleSheet;
@@ -46,7 +49,8 @@ class UnitPartTest {
     @Start
     void start(Stage stage) {
         session = new Session(Checker.standard(), HandPost.layout());
-        part = new UnitPart(session, new Commands());
+        Commands commands = new Commands();
+        part = new UnitPart(session, new Reach(commands, new KeyMap(commands, Map.of()), sentence -> {}));
         Fonts.load();
         scene = new Scene(part.node(), 284, 700);
         StyleSheet.dress(scene, theme);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
@@ -124,6 +125,33 @@ class DeskItemTest extends WindowTest {
                 .isTrue();
         onDesk(() -> desk.window().commands().run("edit.undo"));
         assertThat(onDesk(this::layout)).isEqualTo(start);
+    }
+
+    @Test
+    void tabGoesRoundWithinTheForm() {
+        onDesk(() -> desk.window().commands().run("list.new-item"));
+        await("the name is typed in", () -> field("item-name").isFocused());
+
+        for (int i = 0; i < 60; i++) {
+            robot.type(KeyCode.TAB);
+            assertThat(onDesk(this::focusInForm)).as("after %s times Tab", i + 1).isTrue();
+        }
+        robot.press(KeyCode.SHIFT);
+        for (int i = 0; i < 40; i++) {
+            robot.type(KeyCode.TAB);
+        }
+        robot.release(KeyCode.SHIFT);
+        assertThat(onDesk(this::focusInForm)).isTrue();
+    }
+
+    private boolean focusInForm() {
+        Node form = stage().getScene().lookup("#item-form");
+        for (Node node = stage().getScene().getFocusOwner(); node != null; node = node.getParent()) {
+            if (node == form) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void select(String unit) {

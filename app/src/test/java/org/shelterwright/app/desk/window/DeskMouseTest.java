@@ -10,6 +10,7 @@ import java.util.function.Predicate;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ListCell;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
@@ -23,6 +24,7 @@ import org.shelterwright.app.desk.WindowTest;
 import org.shelterwright.app.desk.hand.HandPost;
 import org.shelterwright.app.desk.hand.Neighbours;
 import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.catalog.item.Item;
 import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
@@ -174,6 +176,65 @@ class DeskMouseTest extends WindowTest {
         Box outline = onDesk(() -> unit("rack-1").outline(Situation.ON_STATION));
         assertThat(Math.abs(outline.centre().x() - 1_350_000)).isLessThan(200_000);
         assertThat(Math.abs(outline.centre().y() - 450_000)).isLessThan(200_000);
+    }
+
+    @Test
+    void anItemIsDrawnFromTheCatalogIntoTheView() {
+        onDesk(() -> desk.window().commands().run("list.catalog"));
+        await("the catalog is there", () -> stage().getScene().lookup("#catalog-list") != null);
+        robot.write("24 U").type(KeyCode.DOWN);
+        await("the list has the focus", () -> stage().getScene().lookup("#catalog-list").isFocused());
+        Node row = onDesk(() -> stage().getScene().getRoot().lookupAll("#catalog-list .list-cell").stream()
+                .filter(node -> ((ListCell<?>) node).getItem() instanceof Item)
+                .findFirst()
+                .orElseThrow());
+
+        robot.drag(row, MouseButton.PRIMARY).moveBy(30, 0).moveTo(onScreen(Point.ofMm(2350, 1250, 0)));
+        robot.moveBy(2, 2);
+        await("it is held", () -> session().now().tryingOut());
+        picture(stage().getScene(), "drawn");
+        robot.drop();
+
+        await("it is placed", () -> !session().now().tryingOut() && undoNames().size() == 1);
+        String added = onDesk(() -> session().selection().leader().orElseThrow());
+        assertThat(undoNames()).containsExactly("Add Rack 19 in, 24 U");
+        assertThat(onDesk(() -> session().now().layout().placements())).containsKey(added);
+        robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+        await("it is undone", () -> session().now().layout().equals(start));
+    }
+
+    @Test
+    void aDragGoesOntoWhatIsPointedAtWhenAskedAndAlongItsSurfaceAgain() {
+        hold("screen-2", Point.ofMm(20, -60, 0));
+        await("it slides", () -> session().now().tryingOut());
+        robot.type(KeyCode.M);
+        Box table = onDesk(() -> unit("chart-table").outline(Situation.ON_STATION));
+        robot.moveTo(onScreen(new Point(table.centre().x(), table.centre().y(), table.z1())));
+        await("it stands on the table", this::onTable);
+        picture(stage().getScene(), "mounting");
+
+        robot.type(KeyCode.M);
+        await("it is back on its locker", () -> "gauge-locker".equals(placement("screen-2").station().host()));
+        robot.type(KeyCode.M);
+        robot.moveBy(1, 1);
+        await("and on the table once more", this::onTable);
+        robot.release(MouseButton.PRIMARY);
+
+        await("it is kept", () -> !session().now().tryingOut());
+        assertThat(undoNames()).containsExactly("Move Screen 2");
+        assertThat(onDesk(this::onTable)).isTrue();
+    }
+
+    private boolean onTable() {
+        return "chart-table".equals(placement("screen-2").station().host());
+    }
+
+    @Test
+    void thePlaceUnderThePointerIsTold() {
+        robot.moveTo(onScreen(Point.ofMm(2350, 1200, 0))).moveBy(1, 1);
+
+        await("it is told", () -> texts(".status .label").contains("Pointer, mm"));
+        assertThat(texts(".status .label")).anyMatch(words -> words.matches("x [\\d\u2009\u202F ]+, y .*, z .*"));
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.shelterwright.app.desk.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -65,11 +66,19 @@ class DeskSearchTest extends WindowTest {
                 .startsWith("Take over layout A");
         assertThat(onDesk(() -> desk.window().session().now().ledger().count(Verdict.BROKEN)))
                 .isZero();
+        assertThat(onDesk(() -> lookup("#take-a").isVisible()))
+                .as("what stands is not offered")
+                .isFalse();
         onDesk(() -> desk.window().commands().run("edit.undo"));
+        assertThat(onDesk(() -> lookup("#take-a").isVisible())).isTrue();
         assertThat(onDesk(() -> desk.window().session().now().layout())).isEqualTo(before);
     }
 
+    private Node lookup(String id) {
+        return desk.window().stage().getScene().lookup(id);
+    }
+
     private Button order() {
-        return (Button) desk.window().stage().getScene().lookup("#search-order");
+        return (Button) lookup("#search-order");
     }
 }

@@ -11,6 +11,8 @@ import org.shelterwright.app.desk.WorkAtOnce;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.catalog.builtin.BuiltInCatalog;
 import org.shelterwright.catalog.cable.Cable;
+import org.shelterwright.catalog.item.CableClass;
+import org.shelterwright.layouts.brief.UnitSpec;
 import org.shelterwright.layouts.brief.Wire;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.edit.SetWires;
@@ -81,11 +83,49 @@ class NewWireTest {
         desk.remove(session.selection().wires().get());
         assertThat(session.now().layout().routes()).doesNotContainKey(wire.id());
         assertThat(session.now().history().undoNames().subList(0, 4))
-                .containsExactly("Change wires", "Pin the route of " + wire.id(), "Route " + wire.id(), "Change wires");
+                .containsExactly(
+                        "Take out wire " + wire.id(),
+                        "Pin the route of " + wire.id(),
+                        "Route " + wire.id(),
+                        "Add wire " + wire.id());
         for (int i = 0; i < 4; i++) {
             session.undo();
         }
         assertThat(session.now().layout()).isEqualTo(before);
+    }
+
+    @Test
+    void endsThatACableFitsAreTakenForThoseThatAreMeant() {
+        List<String> ports = NewWire.ends(scene, unit("power-unit"));
+
+        NewWire.Ends ends = NewWire.likely(scene, CABLES, "rack-1/power", ports);
+
+        assertThat(ends.from()).isEqualTo("rack-1/power");
+        assertThat(NewWire.cables(scene, CABLES, ends.from(), ends.to())).isNotEmpty();
+        assertThat(CABLES.stream()
+                        .filter(cable -> NewWire.cables(scene, CABLES, ends.from(), ends.to())
+                                .contains(cable.id())))
+                .allMatch(cable -> cable.cableClass() == CableClass.POWER);
+        NewWire.Ends other = NewWire.likely(scene, CABLES, "rack-1/power", NewWire.ends(scene, unit("rack-2")).stream()
+                .filter(end -> end.endsWith("network"))
+                .toList());
+        assertThat(other).as("no power cable goes to a network port").isEqualTo(new NewWire.Ends("rack-1/network", "rack-2/network"));
+    }
+
+    @Test
+    void theEndsOfTheUnitThatIsTypedAreOfferedFirst() {
+        List<String> offered = NewWire.ends(scene, "power-unit/ma");
+
+        int own = NewWire.ends(scene, unit("power-unit")).size();
+        assertThat(offered.subList(0, own)).allMatch(end -> end.startsWith("power-unit/"));
+        assertThat(offered).containsExactlyInAnyOrderElementsOf(NewWire.ends(scene));
+    }
+
+    private UnitSpec unit(String id) {
+        return scene.brief().units().stream()
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

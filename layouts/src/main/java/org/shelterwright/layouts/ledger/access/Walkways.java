@@ -16,6 +16,7 @@ import org.shelterwright.layouts.ledger.mend.UnsetFigure;
 import org.shelterwright.layouts.ledger.mend.Wording;
 import org.shelterwright.layouts.rules.Figure;
 import org.shelterwright.layouts.rules.Rule;
+import org.shelterwright.layouts.scene.PlacedUnit;
 import org.shelterwright.layouts.scene.PlacedZone;
 import org.shelterwright.layouts.scene.Scene;
 
@@ -88,16 +89,22 @@ final class Walkways extends NamedLimit implements Limit.OfWhole {
             Neighbours neighbours = Neighbours.of(floor, way.narrowest());
             finding = "The way to " + ZoneWords.of(target) + " narrows to " + Wording.mm(way.width())
                     + neighbours.words() + ".";
-            draft.place(neighbours.place().at(0, floor.headroom())).mend(mend(neighbours, needed - way.width()));
+            draft.place(neighbours.place().at(0, floor.headroom()))
+                    .mend(mend(target, neighbours, needed - way.width()));
         }
         return draft.atLeast(needed / 1e3, way.width() / 1e3, "mm", finding);
     }
 
-    private static String mend(Neighbours neighbours, int lacking) {
+    /** What is reached stays: of what narrows the way, another is moved, if there is one. */
+    private static String mend(PlacedZone target, Neighbours neighbours, int lacking) {
         String amount = " at least " + Wording.mm(lacking);
         if (neighbours.units().isEmpty()) {
             return "Widen it by" + amount + ".";
         }
-        return "Move " + neighbours.units().get(0).name() + amount + " out of the way.";
+        PlacedUnit moved = neighbours.units().stream()
+                .filter(unit -> !unit.id().equals(target.owner().id()))
+                .findFirst()
+                .orElse(neighbours.units().get(0));
+        return "Move " + moved.name() + amount + " out of the way.";
     }
 }

@@ -138,16 +138,7 @@ public final class CarMarks {
     public List<Shape> shapes() {
         TagPlacing placing = new TagPlacing(glass.bounds().grown(-1.5), this::busy, FARTHEST_TAG / ScreenCanvas.PIXELS);
         taken.forEach(placing::keepFree);
-        TagLook look = new TagLook(glass, typeface);
-        List<Shape> panels = new ArrayList<>();
-        for (Tag tag : tags) {
-            Bounds bounds = placing.place(tag.place(), look.width(tag), look.height(tag));
-            if (bounds != null) {
-                shapes.addAll(look.leader(tag, bounds));
-                panels.addAll(look.panel(tag, bounds));
-            }
-        }
-        shapes.addAll(panels);
+        new TagLook(glass, typeface).draw(tags, placing, shapes);
         return shapes;
     }
 

@@ -31,6 +31,7 @@ import org.shelterwright.layouts.ledger.Verdict;
 final class FindingMarks {
     private static final double SIZE = 12.5;
     private static final double WIDEST = 300;
+    private static final double WIDEST_OF_LONG = 430;
     private static final int MOST_LINES = 3;
 
     private final Glass glass;
@@ -81,7 +82,7 @@ final class FindingMarks {
                     ring(at, row.verdict(), isChosen);
                 }
                 if (at != null && isChosen) {
-                    tag = Tag.finding(at, words(row, i + 1, typeface), row.verdict());
+                    tag = tag(at, row, i + 1, typeface);
                 }
             }
         }
@@ -125,17 +126,19 @@ final class FindingMarks {
         shapes.addAll(VerdictSign.shapes(verdict, at, glass.sized(chosen ? 4 : 6)));
     }
 
-    private List<String> words(Row row, int number, Typeface typeface) {
+    /** The whole sentence, in a wider tag if it is long; where it has no room, what it is about. */
+    private Tag tag(Spot at, Row row, int number, Typeface typeface) {
         Wrap wrap = new Wrap(typeface, glass.sized(SIZE), Weight.SEMIBOLD);
-        String text = row.finding().endsWith(".")
-                ? row.finding().substring(0, row.finding().length() - 1)
-                : row.finding();
-        List<String> lines = wrap.lines("F" + number + ", " + text, glass.sized(WIDEST));
-        if (lines.size() <= MOST_LINES) {
-            return lines;
-        }
-        List<String> first = new ArrayList<>(lines.subList(0, MOST_LINES - 1));
-        first.add(wrap.shortened(String.join(" ", lines.subList(MOST_LINES - 1, lines.size())), glass.sized(WIDEST)));
-        return first;
+        String finding = row.finding();
+        String text =
+                "F" + number + ", " + (finding.endsWith(".") ? finding.substring(0, finding.length() - 1) : finding);
+        Tag title = Tag.finding(
+                at, wrap.lines("F" + number + ", " + row.title(), glass.sized(WIDEST)), row.verdict(), null);
+        List<String> lines = wrap.lines(text, glass.sized(WIDEST));
+        return Tag.finding(
+                at,
+                lines.size() <= MOST_LINES ? lines : wrap.lines(text, glass.sized(WIDEST_OF_LONG)),
+                row.verdict(),
+                title);
     }
 }

@@ -161,16 +161,8 @@ public final class Marks {
         Bounds pane = glass.bounds();
         placing.keepFree(new Bounds(0, 0, pane.x1(), glass.sized(TOP_BAND)));
         placing.keepFree(Bounds.around(axes(), AXES * 2 / ScreenCanvas.PIXELS, AXES * 2 / ScreenCanvas.PIXELS));
-        TagLook look = new TagLook(glass, typeface);
-        List<Shape> panels = new ArrayList<>();
-        for (Tag tag : tags) {
-            Bounds bounds = placing.place(tag.place(), look.width(tag), look.height(tag));
-            if (bounds != null) {
-                shapes.addAll(look.leader(tag, bounds));
-                panels.addAll(look.panel(tag, bounds));
-            }
-        }
-        shapes.addAll(panels);
+        over.covered().forEach(placing::keepFree);
+        new TagLook(glass, typeface).draw(tags, placing, shapes);
     }
 
     /** Share of a rectangle that lies on units. */

@@ -27,6 +27,7 @@ import org.shelterwright.app.drawing.Spot;
  * @param clearances distances in the drag that is going on
  * @param begun the first end of a distance that is being taken
  * @param frame drawn over empty space to select what lies in it, on the pane
+ * @param covered what lies over the pane, under which nothing is to be said
  */
 public record Over(
         Standing standing,
@@ -41,12 +42,14 @@ public record Over(
         List<Clearance> clearances,
         List<Distance> distances,
         @Nullable Mark begun,
-        @Nullable Bounds frame) {
+        @Nullable Bounds frame,
+        List<Bounds> covered) {
     public Over {
         selected = Set.copyOf(selected);
         overlays = Set.copyOf(overlays);
         catches = List.copyOf(catches);
         clearances = List.copyOf(clearances);
         distances = List.copyOf(distances);
+        covered = List.copyOf(covered);
     }
 }

@@ -12,21 +12,27 @@ import org.shelterwright.layouts.ledger.Verdict;
  * @param lines the words
  * @param verdict whose sign and colour it bears; {@code null}: it speaks of what the person does
  * @param filled on a filled ground: what caught
+ * @param shorter what is said instead where there is no room for it; {@code null}: nothing
  */
-record Tag(Spot place, List<String> lines, @Nullable Verdict verdict, boolean filled) {
+record Tag(
+        Spot place,
+        List<String> lines,
+        @Nullable Verdict verdict,
+        boolean filled,
+        @Nullable Tag shorter) {
     Tag {
         lines = List.copyOf(lines);
     }
 
     static Tag doing(Spot place, String words) {
-        return new Tag(place, List.of(words), null, false);
+        return new Tag(place, List.of(words), null, false, null);
     }
 
     static Tag caught(Spot place, String words) {
-        return new Tag(place, List.of(words), null, true);
+        return new Tag(place, List.of(words), null, true, null);
     }
 
-    static Tag finding(Spot place, List<String> lines, Verdict verdict) {
-        return new Tag(place, lines, verdict, false);
+    static Tag finding(Spot place, List<String> lines, Verdict verdict, @Nullable Tag shorter) {
+        return new Tag(place, lines, verdict, false, shorter);
     }
 }

@@ -46,8 +46,24 @@ final class TagLook {
         return glass.sized(LEADING) * tag.lines().size() + glass.sized(8);
     }
 
+    /** Draws tags where there is room for them, leaders under panels; one that has no room says less, or is left out. */
+    void draw(List<Tag> tags, TagPlacing placing, List<Shape> shapes) {
+        List<Shape> panels = new ArrayList<>();
+        for (Tag tag : tags) {
+            Bounds bounds = null;
+            for (Tag said = tag; said != null && bounds == null; said = said.shorter()) {
+                bounds = placing.place(said.place(), width(said), height(said));
+                if (bounds != null) {
+                    shapes.addAll(leader(said, bounds));
+                    panels.addAll(panel(said, bounds));
+                }
+            }
+        }
+        shapes.addAll(panels);
+    }
+
     /** The leader, to be drawn under all tags. */
-    List<Shape> leader(Tag tag, Bounds b) {
+    private List<Shape> leader(Tag tag, Bounds b) {
         Spot end = new Spot(
                 Math.max(b.x0(), Math.min(b.x1(), tag.place().x())),
                 Math.max(b.y0(), Math.min(b.y1(), tag.place().y())));
@@ -57,7 +73,7 @@ final class TagLook {
                 new Circle(tag.place(), 0.8, colour(tag), Pen.of(0.25, Role.PANEL.colour())));
     }
 
-    List<Shape> panel(Tag tag, Bounds b) {
+    private List<Shape> panel(Tag tag, Bounds b) {
         List<Shape> shapes = new ArrayList<>();
         Colour ground = tag.filled() ? Role.ACCENT.colour() : Role.RAISED.colour();
         shapes.add(new Polygon(rounded(b, CORNER), ground, Pen.of(0.35, colour(tag))));
