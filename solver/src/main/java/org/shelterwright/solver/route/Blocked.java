@@ -5,6 +5,7 @@ import org.shelterwright.catalog.item.Situation;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Point;
 import org.shelterwright.layouts.cable.LaidWire;
+import org.shelterwright.layouts.cable.RouteShape;
 import org.shelterwright.layouts.layout.Run;
 import org.shelterwright.layouts.ledger.cables.CableLimits;
 import org.shelterwright.layouts.scene.PlacedUnit;
@@ -18,8 +19,9 @@ final class Blocked {
     private Blocked() {}
 
     static boolean is(Scene scene, LaidWire wire, Set<String> units) {
-        Box hull = wire.shape() == null ? null : wire.shape().hull();
-        if (hull == null) {
+        RouteShape shape = wire.shape();
+        Box hull = shape == null ? null : shape.hull();
+        if (shape == null || hull == null) {
             return false;
         }
         for (String id : units) {
@@ -27,7 +29,7 @@ final class Blocked {
             if (unit == null || !reaches(unit, hull)) {
                 continue;
             }
-            for (Run run : wire.shape().route().runs()) {
+            for (Run run : shape.route().runs()) {
                 for (int i = 1; run.tray() == null && i < run.path().size(); i++) {
                     Point a = run.path().get(i - 1);
                     Point b = run.path().get(i);

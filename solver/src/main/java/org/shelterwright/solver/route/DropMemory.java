@@ -22,7 +22,7 @@ import org.shelterwright.solver.route.drop.Target;
  */
 final class DropMemory {
     /** Where more is kept, all is forgotten. */
-    private static final int MOST = 50_000;
+    private static final int MOST = 10_000;
 
     private static final int MOST_OF_ONE = 8;
 

@@ -19,7 +19,6 @@ final class Drops {
     private final Scene scene;
     private final RouteMemory memory;
     private final Map<List<Box>, Obstacles> obstacles = new ConcurrentHashMap<>();
-
     private final Map<DropMemory.Question, Object> asked = new ConcurrentHashMap<>();
 
     Drops(Scene scene) {

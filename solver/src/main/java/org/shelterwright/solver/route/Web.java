@@ -25,7 +25,8 @@ final class Web {
         this.network = new Network(nodes, links.links(), ends);
         for (int i = 0; i < links.size(); i++) {
             if (links.piece(i) instanceof Piece.InTray in) {
-                inTray.computeIfAbsent(in.tray().tray().name(), name -> new ArrayList<>()).add(i);
+                inTray.computeIfAbsent(in.tray().tray().name(), name -> new ArrayList<>())
+                        .add(i);
             } else if (links.piece(i) instanceof Piece.Passage) {
                 passages.add(i);
             }
@@ -51,7 +52,8 @@ final class Web {
             }
         }
         for (int i : passages) {
-            if (links.piece(i) instanceof Piece.Passage passage && passage.panel().equals(panel)) {
+            if (links.piece(i) instanceof Piece.Passage passage
+                    && passage.panel().equals(panel)) {
                 taken[i]++;
             }
         }
