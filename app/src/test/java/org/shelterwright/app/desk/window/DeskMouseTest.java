@@ -205,8 +205,9 @@ class DeskMouseTest extends WindowTest {
 
     @Test
     void aDragGoesOntoWhatIsPointedAtWhenAskedAndAlongItsSurfaceAgain() {
-        hold("screen-2", Point.ofMm(20, -60, 0));
+        hold("screen-1", Point.ofMm(20, -60, 0));
         await("it slides", () -> session().now().tryingOut());
+        assertThat(onDesk(() -> session().selection().leader())).as("it hides the other").contains("screen-2");
         robot.type(KeyCode.M);
         Box table = onDesk(() -> unit("chart-table").outline(Situation.ON_STATION));
         robot.moveTo(onScreen(new Point(table.centre().x(), table.centre().y(), table.z1())));
