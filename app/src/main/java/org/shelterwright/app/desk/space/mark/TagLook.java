@@ -63,7 +63,7 @@ final class TagLook {
     }
 
     /** The leader, to be drawn under all tags. */
-    private List<Shape> leader(Tag tag, Bounds b) {
+    List<Shape> leader(Tag tag, Bounds b) {
         Spot end = new Spot(
                 Math.max(b.x0(), Math.min(b.x1(), tag.place().x())),
                 Math.max(b.y0(), Math.min(b.y1(), tag.place().y())));
@@ -73,7 +73,7 @@ final class TagLook {
                 new Circle(tag.place(), 0.8, colour(tag), Pen.of(0.25, Role.PANEL.colour())));
     }
 
-    private List<Shape> panel(Tag tag, Bounds b) {
+    List<Shape> panel(Tag tag, Bounds b) {
         List<Shape> shapes = new ArrayList<>();
         Colour ground = tag.filled() ? Role.ACCENT.colour() : Role.RAISED.colour();
         shapes.add(new Polygon(rounded(b, CORNER), ground, Pen.of(0.35, colour(tag))));
