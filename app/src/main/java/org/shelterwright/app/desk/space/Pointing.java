@@ -215,9 +215,10 @@ public final class Pointing {
     }
 
     private void key(KeyEvent event) {
-        if (event.getCode() == KeyCode.M && pressed != null && (drag != null || receiving.carries())) {
+        Hit hit = pressed;
+        if (event.getCode() == KeyCode.M && hit != null && (drag != null || receiving.carries())) {
+            turnMounting(hit);
             event.consume();
-            turnMounting(pressed);
         } else if (drag != null && drag.pressed(event)) {
             redraw.run();
             event.consume();

@@ -29,7 +29,9 @@ class ToolRowTest extends WindowTest {
             lay(row, ENOUGH);
             assertThat(chips).allMatch(ToggleButton::isVisible);
             assertThat(more.isVisible()).isFalse();
-            assertThat(row.prefHeight(ENOUGH)).as("one row").isLessThan(2 * chips.get(0).prefHeight(-1));
+            assertThat(row.prefHeight(ENOUGH))
+                    .as("one row")
+                    .isLessThan(2 * chips.get(0).prefHeight(-1));
 
             lay(row, ENOUGH / 2);
             assertThat(chips.get(0).isVisible()).isTrue();
