@@ -216,6 +216,27 @@ class CarryTest {
                                 + " elsewhere there.");
     }
 
+    @Test
+    void whatMendsANarrowWayIsNotToMoveWhatItLeadsToIfSomethingElseStandsThere() {
+        Carry crate = Carry.take(session, "winch-crate");
+        int seen = 0;
+        for (int x = 400; x <= 3800; x += 300) {
+            for (int y = 700; y <= 1600; y += 300) {
+                crate.to(Point.ofMm(x, y, 0));
+                for (Row row : session.now().ledger().rows()) {
+                    if (row.finding().contains(" narrows to ") && row.finding().contains("Winch crate")) {
+                        String owner = session.now().scene().unit(row.units().get(0)).orElseThrow().name();
+                        if (!owner.equals("Winch crate")) {
+                            assertThat(row.mend()).as(row.finding()).doesNotStartWith("Move " + owner + " ");
+                            seen++;
+                        }
+                    }
+                }
+            }
+        }
+        assertThat(seen).as("narrow ways past the crate").isPositive();
+    }
+
     private List<Row> rows(String limit, String unit) {
         return session.now().ledger().of(limit).stream()
                 .filter(row -> row.units().contains(unit))

@@ -87,23 +87,6 @@ class WayLimitsTest {
     }
 
     @Test
-    void whatMendsANarrowWayIsNotToMoveWhatItLeadsTo() {
-        // given a rack at the right wall whose service zone is reached between its front and a bank before it
-        TrialItem wall = TrialItem.of("bank", 500, 2000, 1500);
-        Row row = row(
-                ruled(body)
-                        .put("rack", rack, Trial.onFloor(1500, 1200, QuarterTurn.R0))
-                        .floor("bank", TrialItem.of("bank", 500, 1400, 1500), 2700, 600)
-                        .floor("side", wall, 3400, 0)
-                        .rows(new Walkways()),
-                "Way to Rack: service 0");
-
-        assertThat(row.verdict()).isEqualTo(Verdict.BROKEN);
-        assertThat(row.finding()).contains("Rack");
-        assertThat(row.mend()).isEqualTo("Move Bank at least 100 mm out of the way.");
-    }
-
-    @Test
     void aNarrowPlaceAcrossTheBodyNamesWallAndPartsOfTheBody() {
         // given a way along the left wall, past a locker, and one past a wheel arch
         TrialItem locker = TrialItem.of("locker", 500, 1550, 1500);
