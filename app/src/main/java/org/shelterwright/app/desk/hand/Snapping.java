@@ -112,8 +112,7 @@ final class Snapping {
         List<Stop> stops = Stop.along(axis, across, moving, neighbours, moved.extent(axis), moved, inset);
         int least = window.low(axis);
         int most = window.high(axis);
-        Optional<Stop> found =
-                Stop.nearest(stops, wish + inset, catching.tolerance(), least + inset, most + inset);
+        Optional<Stop> found = Stop.nearest(stops, wish + inset, catching.tolerance(), least + inset, most + inset);
         if (found.isPresent()) {
             Stop stop = found.get();
             int caught = stop.at() - inset;

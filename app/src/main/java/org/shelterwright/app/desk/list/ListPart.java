@@ -53,6 +53,7 @@ public final class ListPart {
         commands.add(Command.of("list.catalog", "Draw from the catalog", List.of("Ctrl+Insert"), this::showCatalog));
         list.setId("equipment-list");
         list.setAccessibleText("Equipment");
+        list.getStyleClass().add("letters");
         list.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
         list.setCellFactory(view -> new EntryCell());
         list.getSelectionModel().getSelectedItems().addListener((ListChangeListener<Entry>) change -> share());

@@ -189,7 +189,10 @@ public final class SearchPart {
         return beside ? new HBox(12, cards, words) : new VBox(4, cards, words);
     }
 
-    /** Where there is no room for all, the score gives way to the layouts that were found. Beside the orders in one line, the words are shown only where they have room; they would make the strip high. */
+    /**
+     * Where there is no room for all, the score gives way to the layouts that were found. Beside the orders in one line, the words are
+     * shown only where they have room; they would make the strip high.
+     */
     private void giveWay() {
         boolean line = node.getChildren().contains(low);
         words.setVisible(!line || node.getWidth() > theme.sized(WIDE));

@@ -192,7 +192,7 @@ public final class Pointing {
         } else if (drag != null) {
             drag.drop();
         } else if (frame != null) {
-            select(frame, event.isShortcutDown());
+            Framed.select(session, viewpoint.now(), showing.picker(session), frame, event.isShortcutDown());
         } else if (showing.measuring().get()) {
             gauging.take(event.getX(), event.getY());
         } else {
@@ -214,18 +214,11 @@ public final class Pointing {
         }
     }
 
-    /** Selects the units whose outline lies in the frame. */
-    private void select(Bounds framed, boolean more) {
-        Set<String> chosen =
-                new LinkedHashSet<>(more ? session.selection().units().get() : Set.of());
-        chosen.addAll(Framed.units(viewpoint.now(), showing.picker(session), framed));
-        session.selection().set(chosen);
-    }
-
     private void key(KeyEvent event) {
-        if (event.getCode() == KeyCode.M && pressed != null && (drag != null || receiving.carries())) {
+        Hit hit = pressed;
+        if (event.getCode() == KeyCode.M && hit != null && (drag != null || receiving.carries())) {
+            turnMounting(hit);
             event.consume();
-            turnMounting(pressed.unit());
         } else if (drag != null && drag.pressed(event)) {
             redraw.run();
             event.consume();
@@ -239,17 +232,24 @@ public final class Pointing {
     }
 
     /** From sliding along its surface to going wherever the pointer is, onto another surface or unit too, and back. */
-    private void turnMounting(String unit) {
+    private void turnMounting(Hit hit) {
         Point2D at = last;
+        Point2D from = press;
+        if (at == null || from == null) {
+            return;
+        }
         if (receiving.carries()) {
             receiving.cancel();
+            Eye eye = viewpoint.now();
+            take(hit, eye.scaleAt(hit.place()), from);
+            if (drag != null) {
+                drag.to(eye.ray(at.getX(), at.getY()), false);
+            }
         } else if (drag != null) {
             drag.cancel();
             drag = null;
-            receiving.take(unit);
-            if (at != null) {
-                receiving.to(at.getX(), at.getY());
-            }
+            receiving.take(hit.unit());
+            receiving.to(at.getX(), at.getY());
         }
         redraw.run();
     }

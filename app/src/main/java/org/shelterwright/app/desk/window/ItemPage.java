@@ -150,7 +150,7 @@ final class ItemPage {
         return switch (wrong) {
             case 0 -> "Esc leaves everything as it was.";
             case 1 -> "One thing is wrong. It stands beside its field.";
-            default -> wrong + " things are wrong. They stand beside their fields.";
+            default -> wrong + " things are wrong. They stand beside their fields, also those further up or down.";
         };
     }
 

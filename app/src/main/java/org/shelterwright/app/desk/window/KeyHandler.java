@@ -21,9 +21,12 @@ import org.shelterwright.app.desk.space.Pointing;
 /**
  * Turns keys into commands. Keys with Ctrl or Alt and F1 to F12 work everywhere, except those that edit text while a text
  * is being typed; single letters and arrows work only in the view, whose nodes carry the style class "middle", and not while a
- * drag takes them.
+ * drag takes them. Letters also work in lists of units, which carry the style class {@value #LETTERS}.
  */
 final class KeyHandler {
+    /** Style class of what has the units selected and no use for letters of its own. */
+    static final String LETTERS = "letters";
+
     private static final Set<String> OF_TEXT = Set.of(
             "Ctrl+A", "Ctrl+C", "Ctrl+V", "Ctrl+X", "Ctrl+Z", "Ctrl+Y", "Ctrl+Shift+Z", "Delete", "Insert", "Esc");
 
@@ -78,7 +81,13 @@ final class KeyHandler {
         if (focus instanceof TextInputControl && OF_TEXT.contains(pressed.get()) && !leftOver) {
             return UNDOING.contains(pressed.get()) && Entry.isAtRest(focus);
         }
-        return KeyMap.worksEverywhere(pressed.get()) || isInView(focus);
+        return KeyMap.worksEverywhere(pressed.get())
+                || isInView(focus)
+                || pressed.get().matches("(Shift\\+)?[A-Z]") && isLettered(focus);
+    }
+
+    private static boolean isLettered(@Nullable Node focus) {
+        return focus != null && focus.getStyleClass().contains(LETTERS);
     }
 
     private static boolean isInView(Node focus) {

@@ -136,12 +136,22 @@ class CarryTest {
 
     @Test
     void whatStandsKeepsItsTurnWhereItCan() {
-        QuarterTurn before = session.now().scene().unit("rack-1").orElseThrow().pose(Situation.ON_STATION).yaw();
+        QuarterTurn before = session.now()
+                .scene()
+                .unit("rack-1")
+                .orElseThrow()
+                .pose(Situation.ON_STATION)
+                .yaw();
         Carry rack = Carry.take(session, "rack-1");
 
         for (int x = 500; x <= 3500; x += 500) {
             rack.to(Point.ofMm(x, 1150, 0));
-            assertThat(session.now().scene().unit("rack-1").orElseThrow().pose(Situation.ON_STATION).yaw())
+            assertThat(session.now()
+                            .scene()
+                            .unit("rack-1")
+                            .orElseThrow()
+                            .pose(Situation.ON_STATION)
+                            .yaw())
                     .as("at " + x)
                     .isEqualTo(before);
         }
@@ -157,7 +167,13 @@ class CarryTest {
         screen.to(new Point(3_700_123, 1_899_777, 740_000));
 
         assertThat(screen.onto()).isEqualTo("on Desk");
-        Point at = session.now().layout().placements().get("screen-1").station().pose().at();
+        Point at = session.now()
+                .layout()
+                .placements()
+                .get("screen-1")
+                .station()
+                .pose()
+                .at();
         assertThat(at.x() % 1_000).isZero();
         assertThat(at.y() % 1_000).isZero();
     }
@@ -182,7 +198,8 @@ class CarryTest {
         });
         assertThat(session.now().layout().placements()).containsKey(added);
         assertThat(session.now().history().undoNames())
-                .containsExactly("Add " + session.now().scene().unit(added).orElseThrow().name());
+                .containsExactly(
+                        "Add " + session.now().scene().unit(added).orElseThrow().name());
         session.undo();
         assertThat(session.now().layout()).isEqualTo(start);
     }
@@ -190,11 +207,34 @@ class CarryTest {
     @Test
     void whatIsStowedElsewhereIsNotMountedFromThePictureOfTheRoad() {
         session.situation().set(Situation.ON_THE_ROAD);
-        session.apply(new StowUnit("folding-chair", start.placements().get("folding-chair").station()));
+        session.apply(new StowUnit(
+                "folding-chair", start.placements().get("folding-chair").station()));
 
         assertThatThrownBy(() -> Carry.take(session, "folding-chair"))
-                .hasMessage("Folding chair has a place of its own on the road. Show the layout on station (S) to mount it"
-                        + " elsewhere there.");
+                .hasMessage(
+                        "Folding chair has a place of its own on the road. Show the layout on station (S) to mount it"
+                                + " elsewhere there.");
+    }
+
+    @Test
+    void whatMendsANarrowWayIsNotToMoveWhatItLeadsToIfSomethingElseStandsThere() {
+        Carry crate = Carry.take(session, "winch-crate");
+        int seen = 0;
+        for (int x = 400; x <= 3800; x += 300) {
+            for (int y = 700; y <= 1600; y += 300) {
+                crate.to(Point.ofMm(x, y, 0));
+                for (Row row : session.now().ledger().rows()) {
+                    if (row.finding().contains(" narrows to ") && row.finding().contains("Winch crate")) {
+                        String owner = session.now().scene().unit(row.units().get(0)).orElseThrow().name();
+                        if (!owner.equals("Winch crate")) {
+                            assertThat(row.mend()).as(row.finding()).doesNotStartWith("Move " + owner + " ");
+                            seen++;
+                        }
+                    }
+                }
+            }
+        }
+        assertThat(seen).as("narrow ways past the crate").isPositive();
     }
 
     private List<Row> rows(String limit, String unit) {

@@ -28,14 +28,20 @@ class NeighboursTest {
         for (QuarterTurn turn : QuarterTurn.values()) {
             session.apply(new StowUnit(CHAIR, new Place(Surface.FLOOR, null, new Pose(Point.ofMm(600, 900, 0), turn))));
             PlacedUnit chair = session.now().scene().unit(CHAIR).orElseThrow();
-            Box folded = chair.solids(Situation.ON_THE_ROAD).stream().reduce(Box::hull).orElseThrow();
+            Box folded = chair.solids(Situation.ON_THE_ROAD).stream()
+                    .reduce(Box::hull)
+                    .orElseThrow();
 
             for (Clearance one : Neighbours.of(session.now().scene(), chair, Situation.ON_THE_ROAD)) {
                 int face = one.high() ? folded.high(one.axis()) : folded.low(one.axis());
-                assertThat(one.from().along(one.axis())).as(turn + ", " + one.words()).isEqualTo(face);
+                assertThat(one.from().along(one.axis()))
+                        .as(turn + ", " + one.words())
+                        .isEqualTo(face);
             }
             toRightWall.put(turn, folded.y0());
         }
-        assertThat(toRightWall.values()).as("the folded chair is thin: its faces lie elsewhere turn by turn").contains(900_000, 1_250_000);
+        assertThat(toRightWall.values())
+                .as("the folded chair is thin: its faces lie elsewhere turn by turn")
+                .contains(900_000, 1_250_000);
     }
 }

@@ -162,7 +162,9 @@ class SnappingTest {
                 if (faces) {
                     int after = one.box().high(axis) - inset;
                     int before = one.box().low(axis) - box.extent(axis) - inset;
-                    for (int stop : one.surface() ? List.of(one.box().high(axis) == 0 ? after : before) : List.of(after, before)) {
+                    for (int stop : one.surface()
+                            ? List.of(one.box().high(axis) == 0 ? after : before)
+                            : List.of(after, before)) {
                         boolean reachable =
                                 snapping.within(tentative.with(axis, stop)).along(axis) == stop;
                         if (reachable && Math.abs(stop - wish) <= tolerance) {

@@ -20,8 +20,12 @@ class MountChoiceTest {
         List<MountChoice> all = MountChoice.all(scene, screen, Situation.ON_STATION);
 
         assertThat(all.get(0).toString()).isEqualTo("On Desk");
-        assertThat(all).extracting(MountChoice::toString).contains("The floor (not meant for it)", "The roof (not meant for it)");
+        assertThat(all)
+                .extracting(MountChoice::toString)
+                .contains("The floor (not meant for it)", "The roof (not meant for it)");
         assertThat(all).contains(MountChoice.of(scene, screen, Situation.ON_STATION));
-        assertThat(all.stream().map(MountChoice::meant).toList()).as("first those that are meant").isSortedAccordingTo((a, b) -> Boolean.compare(b, a));
+        assertThat(all.stream().map(MountChoice::meant).toList())
+                .as("first those that are meant")
+                .isSortedAccordingTo((a, b) -> Boolean.compare(b, a));
     }
 }

@@ -134,7 +134,9 @@ class DeskItemTest extends WindowTest {
 
         for (int i = 0; i < 60; i++) {
             robot.type(KeyCode.TAB);
-            assertThat(onDesk(this::focusInForm)).as("after %s times Tab", i + 1).isTrue();
+            assertThat(onDesk(this::focusInForm))
+                    .as("after %s times Tab", i + 1)
+                    .isTrue();
         }
         robot.press(KeyCode.SHIFT);
         for (int i = 0; i < 40; i++) {

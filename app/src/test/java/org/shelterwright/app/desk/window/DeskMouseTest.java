@@ -183,7 +183,9 @@ class DeskMouseTest extends WindowTest {
         onDesk(() -> desk.window().commands().run("list.catalog"));
         await("the catalog is there", () -> stage().getScene().lookup("#catalog-list") != null);
         robot.write("24 U").type(KeyCode.DOWN);
-        await("the list has the focus", () -> stage().getScene().lookup("#catalog-list").isFocused());
+        await(
+                "the list has the focus",
+                () -> stage().getScene().lookup("#catalog-list").isFocused());
         Node row = onDesk(() -> stage().getScene().getRoot().lookupAll("#catalog-list .list-cell").stream()
                 .filter(node -> ((ListCell<?>) node).getItem() instanceof Item)
                 .findFirst()
@@ -205,8 +207,11 @@ class DeskMouseTest extends WindowTest {
 
     @Test
     void aDragGoesOntoWhatIsPointedAtWhenAskedAndAlongItsSurfaceAgain() {
-        hold("screen-2", Point.ofMm(20, -60, 0));
+        hold("screen-1", Point.ofMm(20, -60, 0));
         await("it slides", () -> session().now().tryingOut());
+        assertThat(onDesk(() -> session().selection().leader()))
+                .as("it hides the other")
+                .contains("screen-2");
         robot.type(KeyCode.M);
         Box table = onDesk(() -> unit("chart-table").outline(Situation.ON_STATION));
         robot.moveTo(onScreen(new Point(table.centre().x(), table.centre().y(), table.z1())));
@@ -214,7 +219,9 @@ class DeskMouseTest extends WindowTest {
         picture(stage().getScene(), "mounting");
 
         robot.type(KeyCode.M);
-        await("it is back on its locker", () -> "gauge-locker".equals(placement("screen-2").station().host()));
+        await(
+                "it is back on its locker",
+                () -> "gauge-locker".equals(placement("screen-2").station().host()));
         robot.type(KeyCode.M);
         robot.moveBy(1, 1);
         await("and on the table once more", this::onTable);

@@ -106,10 +106,16 @@ class NewWireTest {
                         .filter(cable -> NewWire.cables(scene, CABLES, ends.from(), ends.to())
                                 .contains(cable.id())))
                 .allMatch(cable -> cable.cableClass() == CableClass.POWER);
-        NewWire.Ends other = NewWire.likely(scene, CABLES, "rack-1/power", NewWire.ends(scene, unit("rack-2")).stream()
-                .filter(end -> end.endsWith("network"))
-                .toList());
-        assertThat(other).as("no power cable goes to a network port").isEqualTo(new NewWire.Ends("rack-1/network", "rack-2/network"));
+        NewWire.Ends other = NewWire.likely(
+                scene,
+                CABLES,
+                "rack-1/power",
+                NewWire.ends(scene, unit("rack-2")).stream()
+                        .filter(end -> end.endsWith("network"))
+                        .toList());
+        assertThat(other)
+                .as("no power cable goes to a network port")
+                .isEqualTo(new NewWire.Ends("rack-1/network", "rack-2/network"));
     }
 
     @Test
