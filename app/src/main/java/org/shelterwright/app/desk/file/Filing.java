@@ -1,5 +1,7 @@
 package org.shelterwright.app.desk.file;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -8,6 +10,8 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.work.Work;
 import org.shelterwright.catalog.json.InputException;
@@ -28,9 +32,10 @@ public final class Filing<T> implements AutoCloseable {
     private final Filed<T> desk;
     private final Work work;
     private final Clock clock;
-    private final Path userFolder;
+    private final Path standIns;
     private final ReadOnlyObjectWrapper<OnFile<T>> state = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper changedOnDisk = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyStringWrapper unkept = new ReadOnlyStringWrapper("");
     private Home<T> home;
     private @Nullable T kept;
     private boolean keeping;
@@ -45,7 +50,7 @@ public final class Filing<T> implements AutoCloseable {
         this.desk = desk;
         this.work = work;
         this.clock = clock;
-        this.userFolder = userFolder;
+        standIns = userFolder.resolve("unsaved");
         home = settle(opened);
         desk.onChange(() -> {
             settle();
@@ -66,6 +71,16 @@ public final class Filing<T> implements AutoCloseable {
     /** Whether another has changed the file since it was read or written here. */
     public ReadOnlyBooleanProperty changedOnDisk() {
         return changedOnDisk.getReadOnlyProperty();
+    }
+
+    /** Whether that change was that the file went away. */
+    boolean removed() {
+        return lastSeen.equals(Fingerprint.NONE);
+    }
+
+    /** Why the last change is not kept in case the program ends; empty if it is. */
+    ReadOnlyStringProperty unkept() {
+        return unkept.getReadOnlyProperty();
     }
 
     public int changesSinceSave() {
@@ -127,14 +142,14 @@ public final class Filing<T> implements AutoCloseable {
 
     /** Saves under a new name, which becomes the present one. A file that is there is replaced, so ask before. */
     public void saveAs(Path path, Runnable done, Consumer<String> failed) {
-        if (path.equals(state.get().path())) {
+        if (home.claimed() && state.get().file().filter(now -> same(now, path)).isPresent()) {
             write(path, null, null, done, failed);
             return;
         }
-        Optional<Home<T>> fresh = Home.of(path, desk);
+        Optional<Home<T>> fresh = Home.of(path, standIns, desk);
         if (fresh.isEmpty()) {
-            failed.accept(path.getFileName() + " is open in another window (" + Claim.holder(path)
-                    + "). Save under another name.");
+            failed.accept(path.getFileName() + " is open in another window ("
+                    + Home.ofAnother(path, standIns, desk).holder() + "). Save under another name.");
             return;
         }
         write(path, null, fresh.get(), done, failed);
@@ -175,6 +190,7 @@ public final class Filing<T> implements AutoCloseable {
         boolean further = !desk.history().current().equals(content);
         state.set(new OnFile<>(path, held, content, ledger, history.undoNames().size(), clock.instant(), null));
         changedOnDisk.set(false);
+        unkept.set("");
         if (further) {
             keepUnsaved();
         } else {
@@ -187,19 +203,27 @@ public final class Filing<T> implements AutoCloseable {
     public void look() {
         OnFile<T> now = state.get();
         Path path = now.path();
-        if (path != null && !changedOnDisk.get()) {
+        if (path != null) {
             work.start(
                     "",
                     () -> Fingerprint.of(path),
                     found -> {
-                        boolean known = found.equals(now.fingerprint()) || found.equals(ignored);
-                        if (!known && state.get().equals(now)) {
-                            lastSeen = found;
-                            changedOnDisk.set(true);
+                        if (state.get().equals(now)) {
+                            seen(found, now);
                         }
                     },
                     failure -> {});
         }
+    }
+
+    private void seen(Fingerprint found, OnFile<T> now) {
+        boolean known = found.equals(now.fingerprint()) || found.equals(ignored);
+        if (!known && !found.equals(lastSeen)) {
+            // A further change is told anew: the file may be gone by now.
+            changedOnDisk.set(false);
+        }
+        lastSeen = found;
+        changedOnDisk.set(!known);
     }
 
     /** Stays with what is on the desk although the file was changed by another; saving then asks. */
@@ -225,11 +249,12 @@ public final class Filing<T> implements AutoCloseable {
         boolean ownFile = !opened.fingerprint().equals(Fingerprint.NONE);
         Path path = ownFile ? Path.of(opened.name()) : null;
         Home<T> settled = path == null
-                ? Home.without(userFolder.resolve("unsaved"), desk.id(opened.content()), desk)
-                : Home.of(path, desk).orElseGet(() -> Home.ofAnother(path, desk));
+                ? Home.without(standIns, desk.id(opened.content()), desk)
+                : Home.of(path, standIns, desk).orElseGet(() -> Home.ofAnother(path, standIns, desk));
         Ledger ledger = desk.ledger();
         kept = opened.content();
         changedOnDisk.set(false);
+        unkept.set("");
         state.set(new OnFile<>(
                 path, opened.fingerprint(), opened.content(), ledger, 0, clock.instant(), settled.readOnly(path)));
         return settled;
@@ -268,13 +293,30 @@ public final class Filing<T> implements AutoCloseable {
                     }
                     return content;
                 },
-                done -> keptOne(),
-                failure -> keptOne());
+                done -> keptOne(""),
+                failure -> keptOne(
+                        failure instanceof InputException input
+                                ? input.problems().get(0).sentence()
+                                : String.valueOf(failure.getMessage())));
     }
 
-    private void keptOne() {
+    private void keptOne(String fault) {
         keeping = false;
+        unkept.set(fault);
         keepUnsaved();
+    }
+
+    /** Whether two names mean one file. */
+    private static boolean same(Path one, Path other) {
+        try {
+            return Files.exists(one) && Files.exists(other)
+                    ? Files.isSameFile(one, other)
+                    : one.toAbsolutePath()
+                            .normalize()
+                            .equals(other.toAbsolutePath().normalize());
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     private static String sentence(Exception failure) {

@@ -28,6 +28,11 @@ import org.shelterwright.app.desk.style.Theme;
 final class WindowQuestions implements Questions {
     private static final double WIDTH = 420;
 
+    /** The most that systems draw beside, and above and below a window, about (px). */
+    private static final double SIDES = 16;
+
+    private static final double ENDS = 44;
+
     private final Window owner;
     private final Theme theme;
 
@@ -58,6 +63,26 @@ final class WindowQuestions implements Questions {
         }
         show(stage, title, sentence, buttons);
         return chosen[0] < 0 ? Optional.empty() : Optional.of(chosen[0]);
+    }
+
+    @Override
+    public Optional<Integer> pick(String title, String sentence, List<Choice> choices) {
+        Stage stage = stage(title);
+        ChoiceList list = new ChoiceList(choices, theme);
+        boolean[] chosen = {false};
+        Runnable choose = () -> {
+            chosen[0] = list.chosen() >= 0;
+            stage.close();
+        };
+        list.onChosen(choose, stage::close);
+        Button open = new Button("Choose");
+        open.setDefaultButton(true);
+        open.setOnAction(event -> choose.run());
+        HBox buttons = new HBox(8, cancel(stage), open);
+        buttons.setAlignment(Pos.CENTER_RIGHT);
+        stage.setOnShown(event -> list.node().requestFocus());
+        show(stage, title, sentence, list.node(), buttons);
+        return chosen[0] ? Optional.of(list.chosen()) : Optional.empty();
     }
 
     @Override
@@ -130,7 +155,7 @@ final class WindowQuestions implements Questions {
         chooser.setTitle(title);
         chooser.getExtensionFilters()
                 .addAll(
-                        new FileChooser.ExtensionFilter("Layouts and briefs", "*.json"),
+                        new FileChooser.ExtensionFilter("Layouts, briefs and journeys", "*.json"),
                         new FileChooser.ExtensionFilter("All files", "*"));
         return chooser;
     }
@@ -159,7 +184,6 @@ final class WindowQuestions implements Questions {
         VBox box = new VBox(12, head, words);
         box.getChildren().addAll(parts);
         box.getStyleClass().add("question");
-        box.setPrefWidth(theme.sized(WIDTH));
         Scene scene = new Scene(box);
         scene.setOnKeyPressed(event -> {
             if (event.getCode() == KeyCode.ESCAPE) {
@@ -168,6 +192,21 @@ final class WindowQuestions implements Questions {
         });
         StyleSheet.dressOnce(scene, theme);
         stage.setScene(scene);
+        place(stage, box);
         stage.showAndWait();
+    }
+
+    /**
+     * Over the middle of the desk, rather than where the system puts windows. Its size is set too: some systems show a window whose size
+     * follows from what is in it empty at first.
+     */
+    private void place(Stage stage, VBox box) {
+        double width = Math.min(theme.sized(WIDTH), owner.getWidth() - SIDES);
+        box.applyCss();
+        box.layout();
+        stage.setWidth(width + SIDES);
+        stage.setHeight(Math.min(box.prefHeight(width) + ENDS, owner.getHeight()));
+        stage.setX(owner.getX() + Math.max(0, (owner.getWidth() - stage.getWidth()) / 2));
+        stage.setY(owner.getY() + Math.max(0, (owner.getHeight() - stage.getHeight()) / 3));
     }
 }

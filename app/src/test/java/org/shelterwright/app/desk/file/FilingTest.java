@@ -223,6 +223,51 @@ class FilingTest {
     }
 
     @Test
+    void savingUnderTheSameNameSpelledOtherwiseIsNotTheFileOfAnotherWindow() {
+        turn();
+
+        filing.saveAs(folder.resolve("./post.layout.json"), () -> told.add("saved"), told::add);
+
+        assertThat(told).containsExactly("saved");
+        assertThat(LayoutFiles.read(file).layout()).isEqualTo(session.now().layout());
+    }
+
+    @Test
+    void whyUnsavedWorkIsNotKeptIsSaidUntilItIsKeptAgain() throws IOException {
+        Path inTheWay = Files.createDirectories(unsaved.resolve("full"));
+        assertThat(filing.unkept().get()).isEmpty();
+
+        turn();
+
+        assertThat(filing.unkept().get()).startsWith("The file could not be saved (");
+        Files.delete(inTheWay);
+        Files.delete(unsaved);
+        session.apply(new TakeOutUnit(UNIT));
+        assertThat(filing.unkept().get()).isEmpty();
+        assertThat(LayoutFiles.read(unsaved).layout()).isEqualTo(session.now().layout());
+    }
+
+    @Test
+    void whereNothingCanBeWrittenBesideTheFileUnsavedWorkIsKeptInTheFolderOfTheUser() {
+        Path standIns = folder.resolve("user/unsaved");
+        Path away = folder.resolve("away/post.json");
+
+        try (Home<Layout> home =
+                Home.of(away, standIns, new FiledLayout(session)).orElseThrow()) {
+            home.unsaved().keep(LAYOUT);
+            assertThat(home.readOnly(away))
+                    .isEqualTo("post.json may not be written to. It can be saved under another name.");
+            assertThat(home.place().getParent()).isEqualTo(standIns);
+            assertThat(home.place().getFileName().toString()).matches("[0-9a-f]{8}-post.json");
+        }
+
+        try (Home<Layout> again =
+                Home.of(away, standIns, new FiledLayout(session)).orElseThrow()) {
+            assertThat(again.found().orElseThrow().content()).isEqualTo(LAYOUT);
+        }
+    }
+
+    @Test
     void aChangeByAnotherIsNoticedAndNeverWrittenOverUnasked() throws IOException {
         turn();
         Files.write(file, LayoutFiles.bytes(new TakeOutUnit(UNIT).apply(LAYOUT)));

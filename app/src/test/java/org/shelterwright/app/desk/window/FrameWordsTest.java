@@ -56,6 +56,17 @@ class FrameWordsTest {
     }
 
     @Test
+    void boltingDownWithoutAnOrderIsNoGoodNews() {
+        Layout ordered = TestLayout.riverPost();
+        Layout empty = Layout.empty(ordered.brief(), ordered.parts());
+
+        Page.Standing standing = Page.BOLT_DOWN.standing(Checker.standard().check(empty));
+
+        assertThat(standing.verdict()).isNull();
+        assertThat(standing.words()).isEqualTo("no order yet");
+    }
+
+    @Test
     void whatIsSelectedStandsInTheStatusLineWithItsMass() {
         Layout layout =
                 LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout();
