@@ -1,13 +1,10 @@
 package org.shelterwright.app.desk.file;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -34,13 +31,12 @@ public final class Filing<T> implements AutoCloseable {
     private final Clock clock;
     private final Path standIns;
     private final ReadOnlyObjectWrapper<OnFile<T>> state = new ReadOnlyObjectWrapper<>();
-    private final ReadOnlyBooleanWrapper changedOnDisk = new ReadOnlyBooleanWrapper();
+    private final Watch watch;
     private final ReadOnlyStringWrapper unkept = new ReadOnlyStringWrapper("");
     private Home<T> home;
     private @Nullable T kept;
     private boolean keeping;
-    private Fingerprint lastSeen = Fingerprint.NONE;
-    private @Nullable Fingerprint ignored;
+    private boolean stale;
 
     /**
      * @param opened what the desk shows; it is taken over as what stands in the file
@@ -51,6 +47,7 @@ public final class Filing<T> implements AutoCloseable {
         this.work = work;
         this.clock = clock;
         standIns = userFolder.resolve("unsaved");
+        watch = new Watch(work, state::get);
         home = settle(opened);
         desk.onChange(() -> {
             settle();
@@ -70,12 +67,12 @@ public final class Filing<T> implements AutoCloseable {
 
     /** Whether another has changed the file since it was read or written here. */
     public ReadOnlyBooleanProperty changedOnDisk() {
-        return changedOnDisk.getReadOnlyProperty();
+        return watch.changed();
     }
 
     /** Whether that change was that the file went away. */
     boolean removed() {
-        return lastSeen.equals(Fingerprint.NONE);
+        return watch.removed();
     }
 
     /** Why the last change is not kept in case the program ends; empty if it is. */
@@ -140,9 +137,14 @@ public final class Filing<T> implements AutoCloseable {
         write(path, over ? null : now.fingerprint(), null, done, failed);
     }
 
+    /** Whether the last save was not made because another has changed or removed the file. */
+    boolean stale() {
+        return stale;
+    }
+
     /** Saves under a new name, which becomes the present one. A file that is there is replaced, so ask before. */
     public void saveAs(Path path, Runnable done, Consumer<String> failed) {
-        if (home.claimed() && state.get().file().filter(now -> same(now, path)).isPresent()) {
+        if (home.claimed() && state.get().file().filter(now -> Home.same(now, path)).isPresent()) {
             write(path, null, null, done, failed);
             return;
         }
@@ -181,15 +183,24 @@ public final class Filing<T> implements AutoCloseable {
                     if (fresh != null) {
                         fresh.close();
                     }
-                    failed.accept(sentence(failure));
+                    work.start(
+                            "",
+                            () -> expected != null && !Fingerprint.of(path).equals(expected),
+                            (Consumer<Boolean>) changed -> notSaved(failure, changed, failed),
+                            unreadable -> notSaved(failure, false, failed));
                 });
+    }
+
+    private void notSaved(Exception failure, boolean changed, Consumer<String> failed) {
+        stale = changed;
+        failed.accept(sentence(failure));
     }
 
     private void saved(Path path, Fingerprint held, History<T> history, Ledger ledger) {
         T content = history.current();
         boolean further = !desk.history().current().equals(content);
         state.set(new OnFile<>(path, held, content, ledger, history.undoNames().size(), clock.instant(), null));
-        changedOnDisk.set(false);
+        watch.settle();
         unkept.set("");
         if (further) {
             keepUnsaved();
@@ -201,35 +212,12 @@ public final class Filing<T> implements AutoCloseable {
 
     /** Looks whether another has changed the file; to be called every few seconds. */
     public void look() {
-        OnFile<T> now = state.get();
-        Path path = now.path();
-        if (path != null) {
-            work.start(
-                    "",
-                    () -> Fingerprint.of(path),
-                    found -> {
-                        if (state.get().equals(now)) {
-                            seen(found, now);
-                        }
-                    },
-                    failure -> {});
-        }
-    }
-
-    private void seen(Fingerprint found, OnFile<T> now) {
-        boolean known = found.equals(now.fingerprint()) || found.equals(ignored);
-        if (!known && !found.equals(lastSeen)) {
-            // A further change is told anew: the file may be gone by now.
-            changedOnDisk.set(false);
-        }
-        lastSeen = found;
-        changedOnDisk.set(!known);
+        watch.look();
     }
 
     /** Stays with what is on the desk although the file was changed by another; saving then asks. */
     public void ignoreChange() {
-        ignored = lastSeen;
-        changedOnDisk.set(false);
+        watch.ignore();
     }
 
     /** Lets go of the file; what is unsaved is dropped, so ask before. */
@@ -253,7 +241,7 @@ public final class Filing<T> implements AutoCloseable {
                 : Home.of(path, standIns, desk).orElseGet(() -> Home.ofAnother(path, standIns, desk));
         Ledger ledger = desk.ledger();
         kept = opened.content();
-        changedOnDisk.set(false);
+        watch.settle();
         unkept.set("");
         state.set(new OnFile<>(
                 path, opened.fingerprint(), opened.content(), ledger, 0, clock.instant(), settled.readOnly(path)));
@@ -294,29 +282,13 @@ public final class Filing<T> implements AutoCloseable {
                     return content;
                 },
                 done -> keptOne(""),
-                failure -> keptOne(
-                        failure instanceof InputException input
-                                ? input.problems().get(0).sentence()
-                                : String.valueOf(failure.getMessage())));
+                failure -> keptOne(sentence(failure)));
     }
 
     private void keptOne(String fault) {
         keeping = false;
         unkept.set(fault);
         keepUnsaved();
-    }
-
-    /** Whether two names mean one file. */
-    private static boolean same(Path one, Path other) {
-        try {
-            return Files.exists(one) && Files.exists(other)
-                    ? Files.isSameFile(one, other)
-                    : one.toAbsolutePath()
-                            .normalize()
-                            .equals(other.toAbsolutePath().normalize());
-        } catch (IOException e) {
-            return false;
-        }
     }
 
     private static String sentence(Exception failure) {

@@ -110,14 +110,17 @@ public final class FilingTalk<T> {
     }
 
     private void notSaved(String sentence) {
+        boolean stale = filing.stale();
         Optional<Integer> answer = questions.choose(
                 "Not saved",
-                sentence + " Nothing is lost.",
-                List.of("Save under another name", "Write over the file", "Leave it"));
+                sentence + (stale ? " Nothing is lost." : ""),
+                List.of("Save under another name", stale ? "Write over the file" : "Try again", "Leave it"));
         if (answer.equals(Optional.of(0))) {
             saveAs(() -> {});
-        } else if (answer.equals(Optional.of(1))) {
+        } else if (answer.equals(Optional.of(1)) && stale) {
             saveOver();
+        } else if (answer.equals(Optional.of(1))) {
+            save(() -> {});
         }
     }
 

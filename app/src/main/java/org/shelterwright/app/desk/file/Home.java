@@ -67,6 +67,19 @@ record Home<T>(Path place, Unsaved<T> unsaved, @Nullable Claim claim, Optional<U
         return folder != null && Files.isWritable(folder);
     }
 
+    /** Whether two names mean one file. */
+    static boolean same(Path one, Path other) {
+        try {
+            return Files.exists(one) && Files.exists(other)
+                    ? Files.isSameFile(one, other)
+                    : one.toAbsolutePath()
+                            .normalize()
+                            .equals(other.toAbsolutePath().normalize());
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
     private static void make(Path folder) {
         try {
             Files.createDirectories(folder);

@@ -26,7 +26,8 @@ public final class CommandList {
     /** Stands for a line between commands. */
     public static final String LINE = "";
 
-    private static final double REASON = 260;
+    /** Widest reason (em). */
+    private static final int REASON = 22;
 
     private final Reach reach;
     private final List<String> ids;
@@ -37,6 +38,7 @@ public final class CommandList {
         this.reach = reach;
         this.ids = List.copyOf(ids);
         menu.setOnShown(event -> widen());
+        menu.widthProperty().addListener((observable, before, now) -> widen());
     }
 
     /**
@@ -88,7 +90,7 @@ public final class CommandList {
             Label reason = new Label(why);
             reason.getStyleClass().add("caption");
             reason.setWrapText(true);
-            reason.setMaxWidth(REASON);
+            reason.setStyle("-fx-max-width: " + REASON + "em;");
             words.getChildren().add(reason);
         });
         HBox line = new HBox(24, words);

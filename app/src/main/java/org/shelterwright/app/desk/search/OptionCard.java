@@ -42,6 +42,8 @@ final class OptionCard extends VBox {
         take.getStyleClass().add("order");
         take.setOnAction(event -> adopt.run());
         take.setAccessibleText("Take over layout " + letter + ", " + words(ledger));
+        verdict.setMinWidth(USE_PREF_SIZE);
+        take.setMinWidth(USE_PREF_SIZE);
         HBox foot = new HBox(6, name, new Sign(theme, ledger.worst()), verdict, take);
         foot.setAlignment(Pos.CENTER_LEFT);
         getChildren().addAll(plan, foot);

@@ -190,6 +190,9 @@ public final class JourneyPart {
 
     private void fill(Commands commands) {
         boolean open = session.now().isPresent();
+        // Without a journey there is nothing to say of legs, cars and limits.
+        List.of(left, strip, ledger).forEach(part -> part.setVisible(open));
+        strip.setManaged(open);
         middle.getChildren().setAll(open && space != null ? space.node() : nothing(commands, open));
     }
 

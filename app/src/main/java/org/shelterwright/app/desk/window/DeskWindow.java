@@ -172,7 +172,7 @@ public final class DeskWindow {
         Thread.currentThread().setUncaughtExceptionHandler((thread, failure) -> tellOfFailure(frame, failure));
         new Following(frame, session, filing, journey, clock).start(stage, works.doing());
         stage.show();
-        frame.root().requestFocus();
+        middle.takeFocus();
         if (!Platform.isSupported(ConditionalFeature.SCENE3D)) {
             notices.tell("This display draws no 3D (its graphics driver has no support for it), so the plan is shown.");
         }
@@ -197,17 +197,15 @@ public final class DeskWindow {
                 () -> commands.run("desk.first-steps"));
     }
 
-    /** The stage, for tests. */
+    /** The stage, for tests, as all below. */
     Stage stage() {
         return stage;
     }
 
-    /** The view, for tests. */
     MiddlePart middle() {
         return middle;
     }
 
-    /** The bolt-down page, for tests. */
     BoltPart bolt() {
         return bolt;
     }
@@ -218,22 +216,18 @@ public final class DeskWindow {
         return studies;
     }
 
-    /** The transport page, for tests. */
     JourneyPart journey() {
         return journey;
     }
 
-    /** Every command of this window, for tests. */
     Commands commands() {
         return commands;
     }
 
-    /** What is on the desk, for tests. */
     Session session() {
         return session;
     }
 
-    /** The look, for tests. */
     Theme theme() {
         return theme;
     }

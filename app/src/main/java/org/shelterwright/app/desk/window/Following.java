@@ -44,8 +44,7 @@ final class Following {
         doing.addListener((observable, before, now) -> frame.status().show("Doing", now));
         session.selection()
                 .units()
-                .addListener((observable, before, units) -> frame.status()
-                        .show("Selected", StatusFacts.names(units, session.now().layout())));
+                .addListener((observable, before, units) -> showSelected());
         journey.session().standing().addListener((observable, before, now) -> follow(stage));
         journey.session().focus().addListener((observable, before, now) -> showJourney());
         journey.file().addListener((observable, before, now) -> follow(stage));
@@ -66,6 +65,7 @@ final class Following {
         frame.refuse("");
         frame.pages().show(now.ledger(), journey.rows());
         StatusFacts.show(frame.status(), now, !ofJourney());
+        showSelected();
         showJourney();
         boolean tryingOut = ofJourney()
                 ? journey.session().now().map(JourneyStanding::tryingOut).orElse(false)
@@ -107,6 +107,17 @@ final class Following {
         return ofJourney()
                 ? journey.session().now().orElseThrow().journey().name()
                 : session.now().layout().brief().name();
+    }
+
+    private void showSelected() {
+        frame.status()
+                .show(
+                        "Selected",
+                        ofJourney()
+                                ? ""
+                                : StatusFacts.names(
+                                        session.selection().units().get(),
+                                        session.now().layout()));
     }
 
     private void showJourney() {

@@ -42,7 +42,7 @@ final class MiddlePart {
         plan = new Made<>(() -> new PlanPart(session, showing, reach, theme));
         Commands commands = reach.commands();
         commands.addAll(SpaceCommands.all(session, showing, this::aimed, this::flat));
-        table = new Made<>(() -> new TwinPart(session));
+        table = new Made<>(() -> new TwinPart(session, theme));
         stacked.setOrientation(Orientation.VERTICAL);
         held = new HeldCard(session, theme);
         node = new StackPane(stacked, held, inside);
@@ -69,6 +69,12 @@ final class MiddlePart {
     private void show(Region... shown) {
         plan.get().withTools(shown.length == 1);
         views.getItems().setAll(shown);
+        shown[0].requestFocus();
+    }
+
+    /** Gives the view the focus, so that its keys work. */
+    void takeFocus() {
+        views.getItems().get(0).requestFocus();
     }
 
     /** The view that the keys are about: the plan if it is alone, or has the focus. */

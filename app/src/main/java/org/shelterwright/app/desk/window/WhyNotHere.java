@@ -83,7 +83,7 @@ final class WhyNotHere {
                 "Why not here",
                 held.name() + " " + place(held) + ".",
                 new VBox(lines, orders),
-                theme.sized(WIDTH));
+                WIDTH);
         sheet.onClosed(() -> {
             carry.cancel();
             middle.answering(false);

@@ -20,6 +20,7 @@ import javafx.stage.FileChooser;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
 import javafx.stage.Window;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.style.StyleSheet;
 import org.shelterwright.app.desk.style.Theme;
@@ -35,6 +36,7 @@ final class WindowQuestions implements Questions {
 
     private final Window owner;
     private final Theme theme;
+    private File last = new File("").getAbsoluteFile();
 
     WindowQuestions(Window owner, Theme theme) {
         this.owner = owner;
@@ -124,25 +126,35 @@ final class WindowQuestions implements Questions {
 
     @Override
     public Optional<Path> fileToOpen(String title) {
-        return Optional.ofNullable(files(title).showOpenDialog(owner)).map(File::toPath);
+        return asked(files(title).showOpenDialog(owner));
     }
 
     @Override
     public Optional<Path> fileToSave(String title, Path suggested) {
         FileChooser chooser = files(title);
         chooser.setInitialFileName(String.valueOf(suggested.getFileName()));
-        Path folder = suggested.toAbsolutePath().getParent();
+        Path folder = suggested.getParent();
         if (folder != null && Files.isDirectory(folder)) {
             chooser.setInitialDirectory(folder.toFile());
         }
-        return Optional.ofNullable(chooser.showSaveDialog(owner)).map(File::toPath);
+        return asked(chooser.showSaveDialog(owner));
     }
 
     @Override
     public Optional<Path> folder(String title) {
         DirectoryChooser chooser = new DirectoryChooser();
         chooser.setTitle(title);
-        return Optional.ofNullable(chooser.showDialog(owner)).map(File::toPath);
+        chooser.setInitialDirectory(last.isDirectory() ? last : null);
+        return asked(chooser.showDialog(owner));
+    }
+
+    /** The next question begins in the folder of the last. */
+    private Optional<Path> asked(@Nullable File chosen) {
+        if (chosen != null) {
+            File folder = chosen.isDirectory() ? chosen : chosen.getParentFile();
+            last = folder == null ? last : folder;
+        }
+        return Optional.ofNullable(chosen).map(File::toPath);
     }
 
     @Override
@@ -150,9 +162,10 @@ final class WindowQuestions implements Questions {
         choose(title, sentence, List.of("Go on"));
     }
 
-    private static FileChooser files(String title) {
+    private FileChooser files(String title) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(title);
+        chooser.setInitialDirectory(last.isDirectory() ? last : null);
         chooser.getExtensionFilters()
                 .addAll(
                         new FileChooser.ExtensionFilter("Layouts, briefs and journeys", "*.json"),

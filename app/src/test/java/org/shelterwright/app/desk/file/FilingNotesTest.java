@@ -152,6 +152,33 @@ class FilingNotesTest {
     }
 
     @Test
+    void overWhatAnotherWroteItIsSavedOnlyWhenAskedTo() throws IOException {
+        session.apply(new TakeOutUnit(UNIT));
+        Files.writeString(file, "{}");
+        questions.answering("Write over the file");
+
+        talk.save(() -> {});
+
+        assertThat(questions.asked())
+                .containsExactly("Not saved: The file was changed by another since it was read. Save under another name, or"
+                        + " read it again. Nothing is lost.");
+        assertThat(LayoutFiles.read(file).layout()).isEqualTo(session.now().layout());
+    }
+
+    @Test
+    void whatCouldNotBeWrittenCanBeTriedAgain() throws IOException {
+        Path inTheWay = Files.createDirectories(folder.resolve("post.layout.previous.json/full"));
+        session.apply(new TakeOutUnit(UNIT));
+        questions.answering("Try again", "Leave it");
+
+        talk.save(() -> {});
+
+        assertThat(questions.asked()).hasSize(2).allMatch(asked -> asked.startsWith("Not saved: The file could not be"));
+        assertThat(LayoutFiles.read(file).layout()).isEqualTo(LAYOUT);
+        assertThat(inTheWay).exists();
+    }
+
+    @Test
     void aFileWhoseNameGotTheUsualEndingIsNotWrittenOverUnasked() {
         Path chosen = folder.resolve("post");
         questions.answering(chosen, "Leave it", chosen, "Write over the file");
