@@ -136,6 +136,7 @@ final class PieceLists {
         refusal.managedProperty().bind(refusal.textProperty().isNotEmpty());
         without.getStyleClass().add("strong");
         without.setWrapText(true);
+        without.setMinHeight(Region.USE_PREF_SIZE);
         Label in = new Label("In it");
         in.getStyleClass().add("strong");
         VBox first = new VBox(6, in);

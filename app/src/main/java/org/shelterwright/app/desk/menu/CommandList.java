@@ -38,7 +38,6 @@ public final class CommandList {
         this.reach = reach;
         this.ids = List.copyOf(ids);
         menu.setOnShown(event -> widen());
-        menu.widthProperty().addListener((observable, before, now) -> widen());
     }
 
     /**
@@ -63,8 +62,10 @@ public final class CommandList {
 
     /** All lines are as wide as the widest, so that their keys stand below each other. */
     private void widen() {
+        lines.forEach(Node::applyCss);
         double widest =
                 lines.stream().mapToDouble(line -> line.prefWidth(-1)).max().orElse(0);
+        lines.forEach(line -> line.setPrefWidth(widest));
         lines.forEach(line -> line.setMinWidth(widest));
     }
 

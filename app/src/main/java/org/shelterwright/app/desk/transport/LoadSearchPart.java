@@ -194,6 +194,8 @@ final class LoadSearchPart {
         Ledger all = found.ledger().all();
         Label verdict = new Label(JourneyIssue.verdicts(all));
         verdict.getStyleClass().add("figure");
+        verdict.setWrapText(true);
+        verdict.setMinHeight(Region.USE_PREF_SIZE);
         Button take = new Button("Take over");
         take.setId("load-search-take");
         take.getStyleClass().add("order");

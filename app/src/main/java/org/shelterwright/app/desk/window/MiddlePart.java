@@ -46,6 +46,13 @@ final class MiddlePart {
         stacked.setOrientation(Orientation.VERTICAL);
         held = new HeldCard(session, theme);
         node = new StackPane(stacked, held, inside);
+        inside.visibleProperty().addListener((observable, was, is) -> {
+            boolean hadFocus = inside.getScene() != null
+                    && Revealing.isIn(inside.getScene().getFocusOwner(), inside);
+            if (was && hadFocus) {
+                takeFocus();
+            }
+        });
         node.addEventFilter(MouseEvent.MOUSE_DRAGGED, event -> held.avoid(event.getX(), node.getWidth()));
         views.getItems().setAll(space == null ? plan.get().node() : space.node());
         commands.add(view("view.space", "Show the space", "F2", () -> show(spaceOrPlan())));

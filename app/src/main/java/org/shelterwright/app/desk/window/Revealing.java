@@ -19,6 +19,12 @@ final class Revealing {
     static void in(ScrollPane pane) {
         Revealing revealing = new Revealing(pane);
         pane.sceneProperty().addListener((observable, before, now) -> revealing.follow(before, now));
+        // What comes in above it must not push it out of sight.
+        pane.getContent().layoutBoundsProperty().addListener((observable, before, now) -> {
+            if (before.getHeight() != now.getHeight() && pane.getScene() != null) {
+                revealing.show(pane.getScene().getFocusOwner());
+            }
+        });
     }
 
     private void follow(@Nullable Scene before, @Nullable Scene now) {

@@ -98,6 +98,23 @@ class DeskLargeTextTest extends WindowTest {
                         .isPresent());
     }
 
+    @Test
+    void leavingTheInsideBringsTheFocusBackToTheView() {
+        onDesk(() -> {
+            desk.window().session().selection().only("rack-1");
+            return null;
+        });
+        run("inside.open");
+
+        robot.type(KeyCode.ESCAPE);
+
+        await(
+                "the view has the focus",
+                () -> Optional.ofNullable(stage().getScene().getFocusOwner())
+                        .filter(node -> node.getStyleClass().contains(SpacePane.VIEW))
+                        .isPresent());
+    }
+
     /** Orders that are shown narrower than their words. */
     private List<String> cutOff() {
         WaitForAsyncUtils.waitForFxEvents();
