@@ -46,7 +46,7 @@ public final class Filing<T> implements AutoCloseable {
         this.desk = desk;
         this.work = work;
         this.clock = clock;
-        standIns = userFolder.resolve("unsaved");
+        standIns = userFolder.resolve(Home.STAND_INS);
         watch = new Watch(work, state::get);
         home = settle(opened);
         desk.onChange(() -> {
@@ -144,7 +144,8 @@ public final class Filing<T> implements AutoCloseable {
 
     /** Saves under a new name, which becomes the present one. A file that is there is replaced, so ask before. */
     public void saveAs(Path path, Runnable done, Consumer<String> failed) {
-        if (home.claimed() && state.get().file().filter(now -> Home.same(now, path)).isPresent()) {
+        if (home.claimed()
+                && state.get().file().filter(now -> Home.same(now, path)).isPresent()) {
             write(path, null, null, done, failed);
             return;
         }

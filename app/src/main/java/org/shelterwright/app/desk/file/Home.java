@@ -17,6 +17,9 @@ import org.shelterwright.catalog.json.ContentHash;
  */
 record Home<T>(Path place, Unsaved<T> unsaved, @Nullable Claim claim, Optional<Unsaved.Found<T>> found)
         implements AutoCloseable {
+    /** Folder, in that of the user, of stand-ins. */
+    static final String STAND_INS = "unsaved";
+
     private static final int MOST = 100;
     private static final int HASH = 8;
 

@@ -44,15 +44,16 @@ final class Watch {
 
     void look() {
         OnFile<?> now = state.get();
-        now.file().ifPresent(path -> work.start(
-                "",
-                () -> Fingerprint.of(path),
-                found -> {
-                    if (state.get().equals(now)) {
-                        seen(found, now);
-                    }
-                },
-                failure -> {}));
+        now.file()
+                .ifPresent(path -> work.start(
+                        "",
+                        () -> Fingerprint.of(path),
+                        found -> {
+                            if (state.get().equals(now)) {
+                                seen(found, now);
+                            }
+                        },
+                        failure -> {}));
     }
 
     private void seen(Fingerprint found, OnFile<?> now) {

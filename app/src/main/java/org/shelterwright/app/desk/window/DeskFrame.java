@@ -85,7 +85,8 @@ final class DeskFrame {
     void show(Region page) {
         Scene scene = root.getScene();
         Node before = frame.getCenter();
-        boolean held = scene != null && before != null && before != page && Revealing.isIn(scene.getFocusOwner(), before);
+        boolean held =
+                scene != null && before != null && before != page && Revealing.isIn(scene.getFocusOwner(), before);
         frame.setCenter(page);
         if (held) {
             Node view = page.lookup("." + SpacePane.VIEW);

@@ -178,6 +178,7 @@ public final class DeskWindow {
         }
         Platform.runLater(() -> session.answerBy(works.settling()));
         files.greet(opened);
+        files.tellLeftovers();
         if (!first.isEmpty()) {
             turnTo(first);
         }

@@ -2,7 +2,11 @@ package org.shelterwright.app.desk.window;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -22,6 +26,7 @@ import org.shelterwright.app.desk.file.DocumentTalk;
 import org.shelterwright.app.desk.file.Filing;
 import org.shelterwright.app.desk.file.FilingNotes;
 import org.shelterwright.app.desk.file.FilingTalk;
+import org.shelterwright.app.desk.file.Leftovers;
 import org.shelterwright.app.desk.file.OnFile;
 import org.shelterwright.app.desk.file.OpenedFile;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
@@ -153,6 +158,18 @@ final class FileCommands {
             notes.tell(FailureWords.of(layout.doubts()));
         }
         talk.offerRecovery();
+    }
+
+    /** Tells of work on samples that a window left which ended without asking. */
+    void tellLeftovers() {
+        ZoneId zone = ZoneId.systemDefault();
+        Leftovers.in(preferences.folder(), Samples.names()).forEach(left -> {
+            Map<String, Runnable> answers = new LinkedHashMap<>();
+            answers.put("Open it", () -> open("sample:" + left.sample()));
+            answers.put("Not now", () -> {});
+            String name = sample(left.sample()).name();
+            notes.show("left-" + left.sample(), left.sentence(name, zone, LocalDate.now(zone)), answers);
+        });
     }
 
     private void remember(Path path) {

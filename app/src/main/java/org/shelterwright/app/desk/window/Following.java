@@ -42,9 +42,7 @@ final class Following {
         session.standing().addListener((observable, before, now) -> follow(stage));
         filing.state().addListener((observable, before, now) -> follow(stage));
         doing.addListener((observable, before, now) -> frame.status().show("Doing", now));
-        session.selection()
-                .units()
-                .addListener((observable, before, units) -> showSelected());
+        session.selection().units().addListener((observable, before, units) -> showSelected());
         journey.session().standing().addListener((observable, before, now) -> follow(stage));
         journey.session().focus().addListener((observable, before, now) -> showJourney());
         journey.file().addListener((observable, before, now) -> follow(stage));

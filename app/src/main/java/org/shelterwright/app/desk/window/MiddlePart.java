@@ -3,7 +3,10 @@ package org.shelterwright.app.desk.window;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.application.Platform;
 import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
@@ -32,6 +35,7 @@ final class MiddlePart {
     private final Made<TwinPart> table;
     private final SplitPane views = new SplitPane();
     private final SplitPane stacked = new SplitPane(views);
+    private final ScrollPane below = new ScrollPane();
     private final HeldCard held;
     private final StackPane node;
 
@@ -44,6 +48,9 @@ final class MiddlePart {
         commands.addAll(SpaceCommands.all(session, showing, this::aimed, this::flat));
         table = new Made<>(() -> new TwinPart(session, theme));
         stacked.setOrientation(Orientation.VERTICAL);
+        // What needs more room than there is scrolls: it must not push the view out of the window.
+        below.setFitToWidth(true);
+        below.setFitToHeight(true);
         held = new HeldCard(session, theme);
         node = new StackPane(stacked, held, inside);
         inside.visibleProperty().addListener((observable, was, is) -> {
@@ -81,7 +88,13 @@ final class MiddlePart {
 
     /** Gives the view the focus, so that its keys work. */
     void takeFocus() {
-        views.getItems().get(0).requestFocus();
+        Node view = views.getItems().get(0);
+        if (view.getScene() == null) {
+            // What is in a split pane is in the window only once that has its skin.
+            Platform.runLater(view::requestFocus);
+        } else {
+            view.requestFocus();
+        }
     }
 
     /** The view that the keys are about: the plan if it is alone, or has the focus. */
@@ -101,8 +114,9 @@ final class MiddlePart {
 
     /** Shows something below the view in place of the table of units, or hides it again. */
     void turnBelow(Region part) {
-        boolean shown = stacked.getItems().contains(part);
-        stacked.getItems().setAll(shown ? List.of(views) : List.of(views, part));
+        boolean shown = stacked.getItems().contains(below);
+        below.setContent(part);
+        stacked.getItems().setAll(shown ? List.of(views) : List.of(views, below));
         stacked.setDividerPositions(TABLE_FROM - 0.12);
     }
 

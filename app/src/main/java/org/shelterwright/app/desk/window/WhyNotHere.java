@@ -79,11 +79,7 @@ final class WhyNotHere {
         HBox orders = new HBox(8, put, leave);
         orders.setPadding(new Insets(4, 14, 8, 14));
         SheetOver sheet = new SheetOver(
-                over,
-                "Why not here",
-                held.name() + " " + place(held) + ".",
-                new VBox(lines, orders),
-                WIDTH);
+                over, "Why not here", held.name() + " " + place(held) + ".", new VBox(lines, orders), WIDTH);
         sheet.onClosed(() -> {
             carry.cancel();
             middle.answering(false);

@@ -18,6 +18,15 @@ final class Works implements AutoCloseable {
     private final FxWork ordering = new FxWork();
     private final FxWork settling = new FxWork();
 
+    /** Held here: a binding that nobody holds is gone with the next collection, and with it what it would tell. */
+    private final StringBinding doing = Bindings.createStringBinding(
+            () -> Stream.of(asked, keeping)
+                    .map(work -> work.doing().get())
+                    .filter(words -> !words.isEmpty())
+                    .collect(Collectors.joining(", ")),
+            asked.doing(),
+            keeping.doing());
+
     /** What a person asked for and waits for: opening, documents, wires. */
     FxWork asked() {
         return asked;
@@ -50,13 +59,7 @@ final class Works implements AutoCloseable {
 
     /** What is being done that a person waits for, in words. */
     StringBinding doing() {
-        return Bindings.createStringBinding(
-                () -> Stream.of(asked, keeping)
-                        .map(work -> work.doing().get())
-                        .filter(words -> !words.isEmpty())
-                        .collect(Collectors.joining(", ")),
-                asked.doing(),
-                keeping.doing());
+        return doing;
     }
 
     /** Waits for each, as long as is sensible. */

@@ -160,8 +160,9 @@ class FilingNotesTest {
         talk.save(() -> {});
 
         assertThat(questions.asked())
-                .containsExactly("Not saved: The file was changed by another since it was read. Save under another name, or"
-                        + " read it again. Nothing is lost.");
+                .containsExactly(
+                        "Not saved: The file was changed by another since it was read. Save under another name, or"
+                                + " read it again. Nothing is lost.");
         assertThat(LayoutFiles.read(file).layout()).isEqualTo(session.now().layout());
     }
 
@@ -173,7 +174,9 @@ class FilingNotesTest {
 
         talk.save(() -> {});
 
-        assertThat(questions.asked()).hasSize(2).allMatch(asked -> asked.startsWith("Not saved: The file could not be"));
+        assertThat(questions.asked())
+                .hasSize(2)
+                .allMatch(asked -> asked.startsWith("Not saved: The file could not be"));
         assertThat(LayoutFiles.read(file).layout()).isEqualTo(LAYOUT);
         assertThat(inTheWay).exists();
     }

@@ -322,6 +322,27 @@ class FilingTest {
     }
 
     @Test
+    void unsavedWorkOnASampleIsToldOfWhateverIsOpenedNext() {
+        Path user = folder.resolve("user");
+        Filing<Layout> sample = open("sample:river-post");
+        turn();
+        assertThat(Leftovers.in(user, List.of("river-post", "water-lab")))
+                .as("a window works on it")
+                .isEmpty();
+        Home<Layout> killed = Home.without(user.resolve("unsaved"), "water-lab", new FiledLayout(session));
+        killed.unsaved().keep(LAYOUT);
+        killed.close();
+
+        List<Leftovers.Left> left = Leftovers.in(user, List.of("river-post", "water-lab"));
+
+        assertThat(left).extracting(Leftovers.Left::sample).containsExactly("water-lab");
+        Leftovers.Left one = new Leftovers.Left("water-lab", Instant.parse("2026-03-01T14:02:00Z"));
+        assertThat(one.sentence("Water Lab", ZoneOffset.UTC, LocalDate.of(2026, 3, 1)))
+                .isEqualTo("Unsaved work on Water Lab, which has no file yet, was kept (today, 14:02).");
+        assertThat(sample.changesSinceSave()).isEqualTo(1);
+    }
+
+    @Test
     void withoutAFileSavingAsksForAName() {
         Filing<Layout> sample = open("sample:river-post");
 

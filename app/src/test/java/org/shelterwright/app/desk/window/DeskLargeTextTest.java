@@ -77,7 +77,9 @@ class DeskLargeTextTest extends WindowTest {
 
         robot.press(KeyCode.CONTROL).type(KeyCode.L).release(KeyCode.CONTROL);
 
-        await("the ledger has the focus", () -> stage().getScene().lookup("#ledger-list").isFocused());
+        await(
+                "the ledger has the focus",
+                () -> stage().getScene().lookup("#ledger-list").isFocused());
         await("it is in sight", () -> inSight("#ledger-list"));
     }
 
@@ -96,6 +98,17 @@ class DeskLargeTextTest extends WindowTest {
                         .filter(node -> node.getStyleClass().contains(SpacePane.VIEW))
                         .filter(node -> "bolt-space".equals(node.getId()))
                         .isPresent());
+    }
+
+    @Test
+    void theWiresBelowTheViewStayInsideTheWindow() {
+        run("view.wires");
+
+        Node wires = onDesk(() -> stage().getScene().lookup("#wires"));
+        await(
+                "they are there",
+                () -> wires.getScene() != null && wires.getLayoutBounds().getWidth() > 0);
+        assertThat(onDesk(() -> desk.window().middle().node().getWidth())).isLessThanOrEqualTo(1366.0 / 2 + 1);
     }
 
     @Test

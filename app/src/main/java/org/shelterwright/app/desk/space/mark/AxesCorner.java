@@ -27,7 +27,6 @@ final class AxesCorner {
 
     private static Spot origin(Glass glass) {
         double px = glass.sized(1) / glass.text();
-        return new Spot(
-                px * (LEGS + WORDS * glass.text()), glass.bounds().y1() - px * (FOOT + LINE * glass.text()));
+        return new Spot(px * (LEGS + WORDS * glass.text()), glass.bounds().y1() - px * (FOOT + LINE * glass.text()));
     }
 }

@@ -3,7 +3,6 @@ package org.shelterwright.app.desk.space.mark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
-import org.shelterwright.app.desk.paint.ScreenCanvas;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Circle;
 import org.shelterwright.app.drawing.Label;
