@@ -23,10 +23,17 @@ public final class RowText {
                 || row.unit().isEmpty() && demand == 0 && capacity == 0;
     }
 
-    /** Demand and capacity, such as "7 610 / 8 000 kg". */
+    /** Demand and capacity, such as "7 610 / 8 000 kg"; where less than nothing is left, "25 / 0 mm, 21.7 over". */
     public static String figures(Row row) {
         Double demand = row.demand();
-        return plain(row) || demand == null ? "" : number(row, demand) + " / " + amount(row, row.capacity());
+        Double capacity = row.capacity();
+        if (plain(row) || demand == null || capacity == null) {
+            return "";
+        }
+        String words = number(row, demand) + " / ";
+        return capacity < 0 && demand >= 0
+                ? words + amount(row, 0.0) + ", " + number(row, -capacity) + " over"
+                : words + amount(row, capacity);
     }
 
     /** The same without the unit, where there is little room, such as "7 610 / 8 000". */

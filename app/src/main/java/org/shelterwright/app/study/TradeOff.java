@@ -30,6 +30,7 @@ import org.shelterwright.layouts.study.results.RunResult;
 
 /** Plots two measures of runs against each other: a verdict's sign for each run, and the front that no run beats. */
 public final class TradeOff {
+    private static final double BESIDE = 4.6;
     private static final double WIDTH = 297;
     private static final double HEIGHT = 190;
     private static final double KEY_WIDTH = 101;
@@ -226,18 +227,23 @@ public final class TradeOff {
             long others = front.stream()
                     .filter(one -> one != run && spot(one, across, up, x, y).equals(at))
                     .count();
-            Label name = text(
-                            run.run() + (others == 0 ? "" : " and " + others + " more"),
-                            at.plus(3.2, -2.2),
-                            2.2,
-                            Role.TEXT)
-                    .with(Label.Weight.SEMIBOLD);
+            Label name = name(run.run() + (others == 0 ? "" : " and " + others + " more"), at);
             Bounds room = typeface.bounds(name);
             if (taken.stream().noneMatch(room::overlaps)) {
                 taken.add(room);
                 shapes.add(name);
             }
         }
+    }
+
+    /** Beside its sign, outside of the ring around a chosen one, and never over what lies beside the plot. */
+    private Label name(String words, Spot at) {
+        Label right = text(words, at.plus(BESIDE, -2.2), 2.2, Role.TEXT).with(Label.Weight.SEMIBOLD);
+        return typeface.bounds(right).x1() <= plot.x1()
+                ? right
+                : text(words, at.plus(-BESIDE, -2.2), 2.2, Role.TEXT)
+                        .with(Label.Weight.SEMIBOLD)
+                        .with(Align.END);
     }
 
     private Label text(String text, Spot at, double capitals, Role role) {

@@ -20,9 +20,16 @@ public final class AxesFigure {
     private static final Pen PEN = Pen.of(0.4, Role.TEXT.colour());
 
     private final Axonometry view;
+    private final double size;
 
     public AxesFigure(Axonometry view) {
+        this(view, 1);
+    }
+
+    /** @param size of the words, against the usual */
+    public AxesFigure(Axonometry view, double size) {
         this.view = view;
+        this.size = size;
     }
 
     public List<Shape> shapes(Spot origin) {
@@ -48,7 +55,7 @@ public final class AxesFigure {
         shapes.add(new Label(
                 name,
                 end.plus(side, Math.abs(dx) < 1 ? -1.6 : dy > 0 ? 1.6 : 0.6),
-                2.9,
+                2.9 * size,
                 Weight.REGULAR,
                 align,
                 0,

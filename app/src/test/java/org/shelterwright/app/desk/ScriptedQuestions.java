@@ -37,6 +37,11 @@ public final class ScriptedQuestions implements Questions {
     }
 
     @Override
+    public Optional<Integer> pick(String title, String sentence, List<Choice> choices) {
+        return choose(title, sentence, choices.stream().map(Choice::name).toList());
+    }
+
+    @Override
     public Optional<String> text(
             String title,
             String sentence,

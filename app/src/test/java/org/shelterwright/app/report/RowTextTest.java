@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.shelterwright.app.look.Numerals;
 import org.shelterwright.catalog.source.Source;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Subject;
@@ -43,5 +44,29 @@ class RowTextTest {
 
         assertThat(RowText.use(row)).isEqualTo(text);
         assertThat(row.share()).isEqualTo(share);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"25, 30.2, 25 / 30.2_mm", "25, -21.7, '25 / 0_mm, 21.7 over'", "-3, -1, −3 / −1_mm"})
+    void thereIsNoCapacityBelowNothing(double demand, double capacity, String text) {
+        Row row = new Row(
+                "transport.outline",
+                Subject.TRANSPORT,
+                "Outline",
+                List.of(),
+                null,
+                "always",
+                Row.Sense.AT_LEAST,
+                demand,
+                null,
+                capacity,
+                demand > capacity ? 1.5 : 0.5,
+                "mm",
+                demand > capacity ? Verdict.BROKEN : Verdict.MET,
+                "A finding.",
+                null,
+                new Source("Common practice", null, Source.Trust.COMMON_PRACTICE));
+
+        assertThat(RowText.figures(row)).isEqualTo(text.replace('_', Numerals.GAP));
     }
 }

@@ -18,6 +18,22 @@ public interface Questions {
     Optional<Integer> choose(String title, String sentence, List<String> answers);
 
     /**
+     * One of several things to choose from.
+     *
+     * @param name what it is called
+     * @param detail what else tells it from the others; may be empty
+     */
+    record Choice(String name, String detail) {}
+
+    /**
+     * Asks to choose one thing of a list, however long.
+     *
+     * @param choices what there is, the usual one first
+     * @return index of the choice; empty if the question was put away
+     */
+    Optional<Integer> pick(String title, String sentence, List<Choice> choices);
+
+    /**
      * Asks for a line of text.
      *
      * @param label what is to be typed

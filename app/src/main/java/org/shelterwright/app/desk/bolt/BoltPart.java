@@ -1,6 +1,9 @@
 package org.shelterwright.app.desk.bolt;
 
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.space.SpacePart;
@@ -36,7 +39,17 @@ public final class BoltPart {
 
     /** Makes the view. */
     public Region middle() {
-        return SpacePart.supported() ? new BoltSpace(desk, player, commands, theme).node() : new Region();
+        return SpacePart.supported() ? new BoltSpace(desk, player, commands, theme).node() : noSpace();
+    }
+
+    private static Region noSpace() {
+        Label title = new Label("This display draws no 3D");
+        title.getStyleClass().add("title");
+        Label sentence = new Label("Every step is in the list and on its card.");
+        sentence.getStyleClass().add("second");
+        VBox box = new VBox(12, title, sentence);
+        box.setAlignment(Pos.CENTER);
+        return box;
     }
 
     /** Makes the strip below the view. */

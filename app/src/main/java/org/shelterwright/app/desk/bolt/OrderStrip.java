@@ -32,7 +32,10 @@ final class OrderStrip {
         title.getStyleClass().add("title");
         title.setMinWidth(Region.USE_PREF_SIZE);
         summary.getStyleClass().add("second");
+        summary.setWrapText(true);
+        summary.setMinHeight(Region.USE_PREF_SIZE);
         HBox head = new HBox(14, title, summary);
+        HBox.setHgrow(summary, Priority.ALWAYS);
         head.setAlignment(Pos.BASELINE_LEFT);
         scrubber.setId("bolt-scrubber");
         scrubber.setAccessibleText("Steps, from the empty body to the full one");

@@ -6,6 +6,8 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
+import javafx.scene.text.Font;
+import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 import org.shelterwright.app.desk.style.Fonts;
 import org.shelterwright.app.desk.style.Theme;
@@ -19,7 +21,8 @@ final class ShiftPane extends Region {
     private static final double NAMES = 62;
     private static final double SCALE = 18;
     private static final double GAP = 3;
-    private static final double LEAST_TEXT = 14;
+    private static final double MARK = 46;
+    private static final double[] MARKS = {10, 30, 60, 120, 240, 480, 1440};
 
     private final BoltDesk desk;
     private final Theme theme;
@@ -58,7 +61,7 @@ final class ShiftPane extends Region {
         context.setTextBaseline(VPos.CENTER);
         context.setFont(Fonts.of(Weight.REGULAR, text));
         context.setTextAlign(TextAlignment.CENTER);
-        double every = every(schedule.lengthMinutes());
+        double every = every(schedule);
         for (double minutes = 0; minutes <= schedule.lengthMinutes(); minutes += every) {
             double x = x(minutes, schedule);
             context.setStroke(theme.color(Role.LINE));
@@ -98,11 +101,23 @@ final class ShiftPane extends Region {
             context.setLineDashes(done || current ? new double[0] : new double[] {4, 3});
             context.strokeRect(x, y, wide, high);
             context.setLineDashes();
-            if (!shift.bringingIn() && wide > theme.sized(LEAST_TEXT)) {
+            if (!shift.bringingIn()) {
                 context.setFill(theme.color(current ? Role.ON_ACCENT : Role.TEXT));
-                context.setFont(Fonts.of(Weight.SEMIBOLD, theme.sized(11.5)));
+                name(context, shift, x, wide, y + high / 2);
+            }
+        }
+    }
+
+    /** The longest name that has room in a block. */
+    private void name(GraphicsContext context, Shift shift, double x, double wide, double middle) {
+        Font font = Fonts.of(Weight.SEMIBOLD, theme.sized(11.5));
+        String number = String.valueOf(shift.step());
+        for (String words : shift.onBench() ? List.of("bench " + number, number) : List.of(number)) {
+            if (width(words, font) < wide - 2) {
+                context.setFont(font);
                 context.setTextAlign(TextAlignment.CENTER);
-                context.fillText((shift.onBench() ? "bench " : "") + shift.step(), x + wide / 2, y + high / 2);
+                context.fillText(words, x + wide / 2, middle);
+                return;
             }
         }
     }
@@ -143,7 +158,20 @@ final class ShiftPane extends Region {
         return names + (getWidth() - names - 8) * minutes / schedule.lengthMinutes();
     }
 
-    private static double every(double length) {
-        return length > 600 ? 120 : length > 150 ? 60 : length > 60 ? 30 : 10;
+    /** The shortest time between two marks that leaves room for their words (min). */
+    private double every(Schedule schedule) {
+        double room = theme.sized(MARK);
+        for (double minutes : MARKS) {
+            if (x(minutes, schedule) - x(0, schedule) >= room) {
+                return minutes;
+            }
+        }
+        return MARKS[MARKS.length - 1];
+    }
+
+    private static double width(String words, Font font) {
+        Text text = new Text(words);
+        text.setFont(font);
+        return text.getLayoutBounds().getWidth();
     }
 }

@@ -5,9 +5,10 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.work.Work;
 import org.shelterwright.catalog.json.InputException;
@@ -28,14 +29,14 @@ public final class Filing<T> implements AutoCloseable {
     private final Filed<T> desk;
     private final Work work;
     private final Clock clock;
-    private final Path userFolder;
+    private final Path standIns;
     private final ReadOnlyObjectWrapper<OnFile<T>> state = new ReadOnlyObjectWrapper<>();
-    private final ReadOnlyBooleanWrapper changedOnDisk = new ReadOnlyBooleanWrapper();
+    private final Watch watch;
+    private final ReadOnlyStringWrapper unkept = new ReadOnlyStringWrapper("");
     private Home<T> home;
     private @Nullable T kept;
     private boolean keeping;
-    private Fingerprint lastSeen = Fingerprint.NONE;
-    private @Nullable Fingerprint ignored;
+    private boolean stale;
 
     /**
      * @param opened what the desk shows; it is taken over as what stands in the file
@@ -45,7 +46,8 @@ public final class Filing<T> implements AutoCloseable {
         this.desk = desk;
         this.work = work;
         this.clock = clock;
-        this.userFolder = userFolder;
+        standIns = userFolder.resolve(Home.STAND_INS);
+        watch = new Watch(work, state::get);
         home = settle(opened);
         desk.onChange(() -> {
             settle();
@@ -65,7 +67,17 @@ public final class Filing<T> implements AutoCloseable {
 
     /** Whether another has changed the file since it was read or written here. */
     public ReadOnlyBooleanProperty changedOnDisk() {
-        return changedOnDisk.getReadOnlyProperty();
+        return watch.changed();
+    }
+
+    /** Whether that change was that the file went away. */
+    boolean removed() {
+        return watch.removed();
+    }
+
+    /** Why the last change is not kept in case the program ends; empty if it is. */
+    ReadOnlyStringProperty unkept() {
+        return unkept.getReadOnlyProperty();
     }
 
     public int changesSinceSave() {
@@ -125,16 +137,22 @@ public final class Filing<T> implements AutoCloseable {
         write(path, over ? null : now.fingerprint(), null, done, failed);
     }
 
+    /** Whether the last save was not made because another has changed or removed the file. */
+    boolean stale() {
+        return stale;
+    }
+
     /** Saves under a new name, which becomes the present one. A file that is there is replaced, so ask before. */
     public void saveAs(Path path, Runnable done, Consumer<String> failed) {
-        if (path.equals(state.get().path())) {
+        if (home.claimed()
+                && state.get().file().filter(now -> Home.same(now, path)).isPresent()) {
             write(path, null, null, done, failed);
             return;
         }
-        Optional<Home<T>> fresh = Home.of(path, desk);
+        Optional<Home<T>> fresh = Home.of(path, standIns, desk);
         if (fresh.isEmpty()) {
-            failed.accept(path.getFileName() + " is open in another window (" + Claim.holder(path)
-                    + "). Save under another name.");
+            failed.accept(path.getFileName() + " is open in another window ("
+                    + Home.ofAnother(path, standIns, desk).holder() + "). Save under another name.");
             return;
         }
         write(path, null, fresh.get(), done, failed);
@@ -166,15 +184,25 @@ public final class Filing<T> implements AutoCloseable {
                     if (fresh != null) {
                         fresh.close();
                     }
-                    failed.accept(sentence(failure));
+                    work.start(
+                            "",
+                            () -> expected != null && !Fingerprint.of(path).equals(expected),
+                            (Consumer<Boolean>) changed -> notSaved(failure, changed, failed),
+                            unreadable -> notSaved(failure, false, failed));
                 });
+    }
+
+    private void notSaved(Exception failure, boolean changed, Consumer<String> failed) {
+        stale = changed;
+        failed.accept(sentence(failure));
     }
 
     private void saved(Path path, Fingerprint held, History<T> history, Ledger ledger) {
         T content = history.current();
         boolean further = !desk.history().current().equals(content);
         state.set(new OnFile<>(path, held, content, ledger, history.undoNames().size(), clock.instant(), null));
-        changedOnDisk.set(false);
+        watch.settle();
+        unkept.set("");
         if (further) {
             keepUnsaved();
         } else {
@@ -185,27 +213,12 @@ public final class Filing<T> implements AutoCloseable {
 
     /** Looks whether another has changed the file; to be called every few seconds. */
     public void look() {
-        OnFile<T> now = state.get();
-        Path path = now.path();
-        if (path != null && !changedOnDisk.get()) {
-            work.start(
-                    "",
-                    () -> Fingerprint.of(path),
-                    found -> {
-                        boolean known = found.equals(now.fingerprint()) || found.equals(ignored);
-                        if (!known && state.get().equals(now)) {
-                            lastSeen = found;
-                            changedOnDisk.set(true);
-                        }
-                    },
-                    failure -> {});
-        }
+        watch.look();
     }
 
     /** Stays with what is on the desk although the file was changed by another; saving then asks. */
     public void ignoreChange() {
-        ignored = lastSeen;
-        changedOnDisk.set(false);
+        watch.ignore();
     }
 
     /** Lets go of the file; what is unsaved is dropped, so ask before. */
@@ -225,11 +238,12 @@ public final class Filing<T> implements AutoCloseable {
         boolean ownFile = !opened.fingerprint().equals(Fingerprint.NONE);
         Path path = ownFile ? Path.of(opened.name()) : null;
         Home<T> settled = path == null
-                ? Home.without(userFolder.resolve("unsaved"), desk.id(opened.content()), desk)
-                : Home.of(path, desk).orElseGet(() -> Home.ofAnother(path, desk));
+                ? Home.without(standIns, desk.id(opened.content()), desk)
+                : Home.of(path, standIns, desk).orElseGet(() -> Home.ofAnother(path, standIns, desk));
         Ledger ledger = desk.ledger();
         kept = opened.content();
-        changedOnDisk.set(false);
+        watch.settle();
+        unkept.set("");
         state.set(new OnFile<>(
                 path, opened.fingerprint(), opened.content(), ledger, 0, clock.instant(), settled.readOnly(path)));
         return settled;
@@ -268,12 +282,13 @@ public final class Filing<T> implements AutoCloseable {
                     }
                     return content;
                 },
-                done -> keptOne(),
-                failure -> keptOne());
+                done -> keptOne(""),
+                failure -> keptOne(sentence(failure)));
     }
 
-    private void keptOne() {
+    private void keptOne(String fault) {
         keeping = false;
+        unkept.set(fault);
         keepUnsaved();
     }
 

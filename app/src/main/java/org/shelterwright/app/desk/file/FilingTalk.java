@@ -1,5 +1,6 @@
 package org.shelterwright.app.desk.file;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.shelterwright.app.desk.ask.Questions;
+import org.shelterwright.layouts.file.SafeSave;
 
 /** What a person is asked about a file: where it is to be saved, whether unsaved work is kept, and whether work that was found is taken. */
 public final class FilingTalk<T> {
@@ -62,15 +64,34 @@ public final class FilingTalk<T> {
         }
     }
 
+    /** Saves into its file although another has changed or removed it: to be called only once that was answered for. */
+    public void saveOver() {
+        filing.save(true, () -> done(() -> {}), this::tell);
+    }
+
     public void saveAs(Runnable then) {
         Path suggested = filing.state()
                 .get()
                 .file()
                 .orElseGet(() -> Path.of(subject.fileName().get()));
-        questions
-                .fileToSave(subject.question(), suggested)
-                .map(filing::withEnding)
-                .ifPresent(path -> filing.saveAs(path, () -> done(then), this::tell));
+        questions.fileToSave(subject.question(), suggested).ifPresent(chosen -> {
+            Path path = filing.withEnding(chosen);
+            // Who chose the file was asked about one of the chosen name only, not about the one with the ending.
+            boolean asked = path.equals(chosen) || !Files.exists(path);
+            if (asked || mayReplace(path)) {
+                filing.saveAs(path, () -> done(then), this::tell);
+            }
+        });
+    }
+
+    private boolean mayReplace(Path path) {
+        return questions
+                .choose(
+                        "Write over it?",
+                        "There is a file " + path.getFileName() + " in that folder already. What it holds is kept as "
+                                + SafeSave.previous(path).getFileName() + ".",
+                        List.of("Leave it", "Write over the file"))
+                .equals(Optional.of(1));
     }
 
     /** Offers unsaved work of an earlier run, if there is any. */
@@ -89,14 +110,17 @@ public final class FilingTalk<T> {
     }
 
     private void notSaved(String sentence) {
+        boolean stale = filing.stale();
         Optional<Integer> answer = questions.choose(
                 "Not saved",
-                sentence + " Nothing is lost.",
-                List.of("Save under another name", "Write over the file", "Leave it"));
+                sentence + (stale ? " Nothing is lost." : ""),
+                List.of("Save under another name", stale ? "Write over the file" : "Try again", "Leave it"));
         if (answer.equals(Optional.of(0))) {
             saveAs(() -> {});
+        } else if (answer.equals(Optional.of(1)) && stale) {
+            saveOver();
         } else if (answer.equals(Optional.of(1))) {
-            filing.save(true, () -> done(() -> {}), this::tell);
+            save(() -> {});
         }
     }
 

@@ -15,10 +15,14 @@ import java.time.format.DateTimeFormatter;
 public record Recovery<T>(T content, Instant at, int differences) {
     /** What is offered. */
     public String sentence(ZoneId zone, LocalDate today) {
+        return "The window was not closed properly. Unsaved work was kept (" + when(at, zone, today)
+                + "). It differs from the file in " + (differences == 1 ? "1 thing." : differences + " things.");
+    }
+
+    /** A time as people say it: "today, 14:02", "2026-03-01, 14:02". */
+    static String when(Instant at, ZoneId zone, LocalDate today) {
         LocalDateTime time = LocalDateTime.ofInstant(at, zone);
-        String when = (time.toLocalDate().equals(today) ? "today, " : time.toLocalDate() + ", ")
+        return (time.toLocalDate().equals(today) ? "today, " : time.toLocalDate() + ", ")
                 + time.format(DateTimeFormatter.ofPattern("HH:mm"));
-        return "The window was not closed properly. Unsaved work was kept (" + when + "). It differs from the file in "
-                + (differences == 1 ? "1 thing." : differences + " things.");
     }
 }

@@ -10,6 +10,9 @@ import org.shelterwright.layouts.file.SafeSave;
 
 /** Work that is not saved yet, kept beside its file as {@code NAME.unsaved.json} in case the program ends. */
 final class Unsaved<T> {
+    /** Ending of files of unsaved work. */
+    static final String ENDING = ".unsaved.json";
+
     private static final String JSON = ".json";
 
     private final Path file;
@@ -21,7 +24,7 @@ final class Unsaved<T> {
         this.filed = filed;
         String name = home.getFileName().toString();
         String stem = name.endsWith(JSON) ? name.substring(0, name.length() - JSON.length()) : name;
-        file = home.resolveSibling(stem + ".unsaved.json");
+        file = home.resolveSibling(stem + ENDING);
     }
 
     /** What was found after a crash. */

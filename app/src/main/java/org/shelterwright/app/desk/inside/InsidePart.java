@@ -88,9 +88,6 @@ public final class InsidePart {
         scroll.setFitToHeight(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         below.setPadding(new Insets(6, 14, 8, 14));
-        // Of one height however much it says: the drawing must not move below the pointer.
-        below.setMinHeight(theme.sized(BELOW));
-        below.setMaxHeight(theme.sized(BELOW));
         node.setTop(top);
         node.setCenter(scroll);
         node.setRight(lists.node());
@@ -115,6 +112,9 @@ public final class InsidePart {
         places.setVisible(all.size() > 1);
         places.setManaged(all.size() > 1);
         lists.show();
+        // Of one height however much it says: the drawing must not move below the pointer.
+        below.setMinHeight(theme.sized(BELOW));
+        below.setMaxHeight(theme.sized(BELOW));
         below.getChildren().setAll(line(findings.words(), findings.broken().isEmpty()));
         findings.broken().stream().limit(MOST_FINDINGS).map(Row::finding).forEach(sentence -> {
             Label text = new Label(sentence);
@@ -130,6 +130,7 @@ public final class InsidePart {
     private HBox line(String words, boolean met) {
         Label text = new Label(words);
         text.getStyleClass().add("strong");
+        text.setWrapText(true);
         HBox line = new HBox(8, new Sign(theme, met ? Verdict.MET : Verdict.BROKEN), text);
         line.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(text, Priority.ALWAYS);

@@ -9,6 +9,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
@@ -38,6 +39,7 @@ final class PieceLists {
     private final Entry unit;
     private final Region unitRow;
     private final VBox node = new VBox();
+    private final ScrollPane scroll = new ScrollPane(node);
     private boolean following;
 
     PieceLists(InsideDesk desk, InsideOrders orders, InsideSketch sketch) {
@@ -54,7 +56,7 @@ final class PieceLists {
     }
 
     Region node() {
-        return node;
+        return scroll;
     }
 
     void show() {
@@ -133,6 +135,8 @@ final class PieceLists {
         refusal.setMinHeight(Region.USE_PREF_SIZE);
         refusal.managedProperty().bind(refusal.textProperty().isNotEmpty());
         without.getStyleClass().add("strong");
+        without.setWrapText(true);
+        without.setMinHeight(Region.USE_PREF_SIZE);
         Label in = new Label("In it");
         in.getStyleClass().add("strong");
         VBox first = new VBox(6, in);
@@ -146,8 +150,11 @@ final class PieceLists {
         toPlace.setMinHeight(56);
         inside.setMinHeight(80);
         node.getChildren().addAll(first, inside, middle, toPlace, last);
-        node.setPrefWidth(WIDTH);
-        node.setMinWidth(WIDTH);
+        scroll.setFitToWidth(true);
+        scroll.setFitToHeight(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setPrefWidth(WIDTH);
+        scroll.setMinWidth(WIDTH);
     }
 
     private void putIn() {

@@ -26,7 +26,8 @@ public final class CommandList {
     /** Stands for a line between commands. */
     public static final String LINE = "";
 
-    private static final double REASON = 260;
+    /** Widest reason (em). */
+    private static final int REASON = 22;
 
     private final Reach reach;
     private final List<String> ids;
@@ -61,7 +62,7 @@ public final class CommandList {
 
     /** All lines are as wide as the widest, so that their keys stand below each other. Only with its style a line has its width. */
     private void widen() {
-        lines.forEach(line -> line.applyCss());
+        lines.forEach(Node::applyCss);
         double widest =
                 lines.stream().mapToDouble(line -> line.prefWidth(-1)).max().orElse(0);
         lines.forEach(line -> line.setPrefWidth(widest));
@@ -89,7 +90,7 @@ public final class CommandList {
             Label reason = new Label(why);
             reason.getStyleClass().add("caption");
             reason.setWrapText(true);
-            reason.setMaxWidth(REASON);
+            reason.setStyle("-fx-max-width: " + REASON + "em;");
             words.getChildren().add(reason);
         });
         HBox line = new HBox(24, words);

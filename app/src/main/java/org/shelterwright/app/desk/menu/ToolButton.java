@@ -8,7 +8,7 @@ import org.shelterwright.app.desk.style.Icon;
 /** A button of one icon within a row of tools; while what it is about is on, it is marked. */
 public final class ToolButton extends Button {
     private static final String ON = "on";
-    private static final double SIZE = 20;
+    private static final int SIZE = 20;
 
     /** @param name what it is for, as its tooltip says and a screen reader reads */
     public ToolButton(String name, Icon icon) {

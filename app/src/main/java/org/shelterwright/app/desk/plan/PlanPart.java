@@ -13,6 +13,7 @@ import org.shelterwright.app.desk.space.GlassDrawing;
 import org.shelterwright.app.desk.space.Pointing;
 import org.shelterwright.app.desk.space.Showing;
 import org.shelterwright.app.desk.space.Sight;
+import org.shelterwright.app.desk.space.SpacePane;
 import org.shelterwright.app.desk.space.Steering;
 import org.shelterwright.app.desk.space.ViewTools;
 import org.shelterwright.app.desk.space.Viewpoint;
@@ -51,6 +52,7 @@ public final class PlanPart {
         drawing = new GlassDrawing(session, showing, viewpoint, theme, pointing);
         new Steering(viewpoint, showing, session, pane, false);
         pane.setId("plan");
+        pane.getStyleClass().add(SpacePane.VIEW);
         pane.setAccessibleText("Plan of the body. Every unit with its place is also in the table of units.");
         session.standing().addListener((observable, before, now) -> pane.redraw());
         session.situation().addListener((observable, before, now) -> pane.redraw());

@@ -64,6 +64,8 @@ final class OptionCard extends VBox {
         take.setId("take-" + letter.toLowerCase(Locale.ROOT));
         take.setOnAction(event -> adopt.run());
         take.setAccessibleText("Take over layout " + letter + ", " + words(ledger));
+        verdict.setMinWidth(USE_PREF_SIZE);
+        take.setMinWidth(USE_PREF_SIZE);
         here.getStyleClass().add("second");
         StackPane order = new StackPane(take, here);
         order.setAlignment(Pos.CENTER_LEFT);

@@ -3,10 +3,12 @@ package org.shelterwright.app.desk.search;
 import java.util.List;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
@@ -50,9 +52,16 @@ public final class SearchPart {
     private final OptionShelf cards;
     private final VBox middle = new VBox(2);
     private final Label words = new Label();
+    private boolean wide = true;
     private final VBox orders = new VBox(6);
     private final ScrollPane shelf = new ScrollPane();
+    private final VBox right = new VBox(2);
     private final HBox full = new HBox(22);
+    private final VBox tall = new VBox(8);
+    private final ScrollPane scroll = new ScrollPane(tall);
+    private final Label title = new Label("Search");
+    private final GridPane facts = new GridPane();
+    private final HBox head = new HBox(8);
     private final HBox low = new HBox(16);
     private final StackPane node = new StackPane();
     private long nextSeed = 1;
@@ -99,20 +108,17 @@ public final class SearchPart {
     }
 
     private void build() {
-        Label title = new Label("Search");
         title.getStyleClass().add("title");
         order.setId("search-order");
         order.setOnAction(event -> turn());
         order.setMinWidth(Region.USE_PREF_SIZE);
         keepIdea.setMinWidth(Region.USE_PREF_SIZE);
-        GridPane facts = new GridPane();
         facts.setHgap(10);
         facts.setVgap(2);
         fact(facts, 0, "Seed", seed);
         fact(facts, 1, "Moves", tried);
         fact(facts, 2, "Lacking", lacks);
         fact(facts, 3, "Wishes", wishes);
-        orders.getChildren().setAll(title, order, keepIdea, facts);
         ScrollPane left = new ScrollPane(orders);
         left.setFitToWidth(true);
         left.setMinWidth(theme.sized(LEFT));
@@ -134,7 +140,7 @@ public final class SearchPart {
         away.visibleProperty().bind(keepIdea.disabledProperty().not());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox head = new HBox(8, offered, gap, away);
+        head.getChildren().setAll(offered, gap, away);
         head.setAlignment(Pos.CENTER_LEFT);
         words.setWrapText(true);
         words.getStyleClass().add("second");
@@ -142,39 +148,58 @@ public final class SearchPart {
         shelf.setFitToWidth(true);
         shelf.setMinWidth(0);
         VBox.setVgrow(shelf, Priority.ALWAYS);
-        VBox right = new VBox(2, head, shelf);
-        HBox.setHgrow(right, Priority.ALWAYS);
         right.setMinWidth(0);
+        HBox.setHgrow(right, Priority.ALWAYS);
+        scroll.setFitToWidth(true);
         full.getChildren().setAll(left, middle, right);
         full.setAlignment(Pos.TOP_LEFT);
         low.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(words, Priority.ALWAYS);
         node.setPadding(new Insets(10, 18, 8, 18));
         node.widthProperty().addListener((observable, before, now) -> {
-            giveWay();
+            boolean roomy = now.doubleValue() > theme.sized(WIDE);
+            if (roomy != wide) {
+                wide = roomy;
+                arrange(search.stand().get().idle());
+            } else {
+                giveWay();
+            }
         });
-        shelf.widthProperty().addListener((observable, before, now) -> cards.fit(now.doubleValue() - SCROLL));
+        for (ScrollPane around : List.of(shelf, scroll)) {
+            around.widthProperty().addListener((observable, before, now) -> {
+                if (around.getScene() != null) {
+                    cards.fit(now.doubleValue() - SCROLL);
+                }
+            });
+        }
         words.managedProperty().bind(words.visibleProperty());
         theme.onChange(() -> arrange(search.stand().get().idle()));
     }
 
-    /** Before anything was searched for, the strip is one line, and the view has the room. */
+    /**
+     * Before anything was searched for, the strip is one line, and the view has the room. A narrow strip holds all below each other, what
+     * was found first.
+     */
     private void arrange(boolean idle) {
+        List.of(low, orders, right, tall).forEach(pane -> pane.getChildren().clear());
+        shelf.setContent(null);
+        words.maxWidthProperty().unbind();
+        words.setMaxWidth(Double.MAX_VALUE);
         if (idle) {
-            orders.getChildren().removeAll(order, keepIdea);
-            shelf.setContent(null);
-            words.maxWidthProperty().unbind();
-            words.setMaxWidth(Double.MAX_VALUE);
             low.getChildren().setAll(order, keepIdea, words);
             node.getChildren().setAll(low);
             node.setPrefHeight(Region.USE_COMPUTED_SIZE);
-        } else {
-            low.getChildren().clear();
-            if (!orders.getChildren().contains(order)) {
-                orders.getChildren().addAll(1, List.of(order, keepIdea));
-            }
+        } else if (wide) {
+            orders.getChildren().setAll(title, order, keepIdea, facts);
             shelf.setContent(found());
+            right.getChildren().setAll(head, shelf);
             node.getChildren().setAll(full);
+            node.setPrefHeight(high());
+        } else {
+            FlowPane line = new FlowPane(16, 6, order, keepIdea);
+            line.setRowValignment(VPos.CENTER);
+            tall.getChildren().setAll(line, head, cards, words, facts);
+            node.getChildren().setAll(scroll);
             node.setPrefHeight(high());
         }
         giveWay();
@@ -194,8 +219,7 @@ public final class SearchPart {
      * shown only where they have room; they would make the strip high.
      */
     private void giveWay() {
-        boolean line = node.getChildren().contains(low);
-        words.setVisible(!line || node.getWidth() > theme.sized(WIDE));
+        words.setVisible(!node.getChildren().contains(low) || wide);
         boolean roomy = node.getWidth() > theme.sized(options().isEmpty() ? WIDE : WIDE_WITH_CARDS);
         middle.setVisible(roomy);
         middle.setManaged(roomy);
@@ -245,7 +269,7 @@ public final class SearchPart {
         curve.show(steps);
         words.setText(stand.sentence());
         cards.show(options());
-        if (!stand.idle()) {
+        if (!stand.idle() && wide) {
             shelf.setContent(found());
         }
         giveWay();

@@ -14,6 +14,9 @@ import org.shelterwright.app.drawing.Shape;
  * between two frames, it aims and draws once.
  */
 public final class SpacePane extends Region {
+    /** Style class of a view, by which it is found when a page is turned to. */
+    public static final String VIEW = "view";
+
     private static final double INSET = 16;
 
     private final Aimed world;
@@ -36,6 +39,7 @@ public final class SpacePane extends Region {
         getChildren().addAll(world.view(), glass, controls);
         setMinSize(160, 120);
         setFocusTraversable(true);
+        getStyleClass().add(VIEW);
         viewpoint.eye().addListener((observable, before, now) -> {
             aimed = false;
             redraw();

@@ -1,8 +1,6 @@
 package org.shelterwright.app.desk.style;
 
-import javafx.scene.Group;
-import javafx.scene.Node;
-import javafx.scene.shape.Rectangle;
+import javafx.scene.layout.Region;
 import javafx.scene.shape.SVGPath;
 import javafx.scene.transform.Scale;
 
@@ -56,18 +54,31 @@ public enum Icon {
         this.path = path;
     }
 
-    /** A new node of this icon; the style sheet colours it as "icon". */
-    public Node node(double sizePx) {
-        SVGPath drawn = new SVGPath();
-        drawn.setContent(path);
-        drawn.getStyleClass().add("icon");
-        double scale = sizePx / GRID;
-        drawn.setStrokeWidth(STROKE * 20 / GRID / scale * (sizePx / 20));
-        drawn.getTransforms().add(new Scale(scale, scale));
-        Rectangle grid = new Rectangle(sizePx, sizePx);
-        grid.getStyleClass().add("icon-grid");
-        Group icon = new Group(grid, drawn);
-        icon.setMouseTransparent(true);
-        return icon;
+    /** A new node of this icon, which grows with the text; the style sheet has a rule for each size, and colours it as "icon". */
+    public Region node(int sizePx) {
+        return new Drawn(path, sizePx);
+    }
+
+    private static final class Drawn extends Region {
+        private final Scale scale = new Scale();
+
+        Drawn(String path, int sizePx) {
+            getStyleClass().add("icon-" + sizePx);
+            setMouseTransparent(true);
+            SVGPath drawn = new SVGPath();
+            drawn.setContent(path);
+            drawn.getStyleClass().add("icon");
+            drawn.setStrokeWidth(STROKE);
+            drawn.getTransforms().add(scale);
+            drawn.setManaged(false);
+            getChildren().add(drawn);
+        }
+
+        @Override
+        protected void layoutChildren() {
+            double side = Math.min(getWidth(), getHeight()) / GRID;
+            scale.setX(side);
+            scale.setY(side);
+        }
     }
 }

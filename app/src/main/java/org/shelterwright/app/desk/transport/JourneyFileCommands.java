@@ -12,12 +12,14 @@ import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.cli.workshop.Journeys;
 import org.shelterwright.app.cli.workshop.Workshop;
 import org.shelterwright.app.desk.ask.FailureWords;
+import org.shelterwright.app.desk.ask.Notes;
 import org.shelterwright.app.desk.ask.Person;
 import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.file.DocumentTalk;
 import org.shelterwright.app.desk.file.Filing;
+import org.shelterwright.app.desk.file.FilingNotes;
 import org.shelterwright.app.desk.file.FilingTalk;
 import org.shelterwright.app.desk.file.OnFile;
 import org.shelterwright.app.desk.file.OpenedFile;
@@ -33,32 +35,37 @@ final class JourneyFileCommands {
     private final JourneySession session;
     private final Questions questions;
     private final Work work;
+    private final Work keeping;
     private final Path userFolder;
     private final Person person;
-    private final Consumer<String> told;
+    private final Notes notes;
     private final ReadOnlyObjectWrapper<@Nullable OnFile<JourneyWork>> state = new ReadOnlyObjectWrapper<>(null);
     private @Nullable Filing<JourneyWork> filing;
     private @Nullable FilingTalk<JourneyWork> talk;
 
     /**
+     * @param work for what a person waits for
+     * @param keeping for saving, and for keeping what is not saved
      * @param userFolder where unsaved work without a file is kept
-     * @param told is given sentences that need no answer
+     * @param notes where what needs no answer at once is told
      */
     JourneyFileCommands(
             Workshop workshop,
             JourneySession session,
             Questions questions,
             Work work,
+            Work keeping,
             Path userFolder,
             Person person,
-            Consumer<String> told) {
+            Notes notes) {
         this.workshop = workshop;
         this.session = session;
         this.questions = questions;
         this.work = work;
+        this.keeping = keeping;
         this.userFolder = userFolder;
         this.person = person;
-        this.told = told;
+        this.notes = notes;
     }
 
     void addTo(Commands commands) {
@@ -134,16 +141,12 @@ final class JourneyFileCommands {
             if (before == null) {
                 session.open(content);
                 Filing<JourneyWork> made = new Filing<>(
-                        new FiledJourney(session, this::read), file, work, Clock.systemDefaultZone(), userFolder);
+                        new FiledJourney(session, this::read), file, keeping, Clock.systemDefaultZone(), userFolder);
                 made.state().addListener((observable, was, now) -> state.set(now));
-                made.changedOnDisk().addListener((observable, was, changed) -> {
-                    if (changed) {
-                        told.accept("The file of the journey was changed by another since it was read. Saving asks"
-                                + " before it writes over it.");
-                    }
-                });
                 filing = made;
-                talk = talk(made);
+                FilingTalk<JourneyWork> talking = talk(made);
+                talk = talking;
+                new FilingNotes(made, "journey", notes, this::readAgain, talking::saveOver).start();
                 state.set(made.state().get());
             } else {
                 before.open(file);
@@ -153,9 +156,15 @@ final class JourneyFileCommands {
             return;
         }
         if (!opened.doubts().isEmpty()) {
-            told.accept(FailureWords.of(opened.doubts()));
+            notes.tell(FailureWords.of(opened.doubts()));
         }
         withTalk(FilingTalk::offerRecovery);
+    }
+
+    private void readAgain() {
+        if (filing != null) {
+            filing.state().get().file().ifPresent(path -> open(path.toString()));
+        }
     }
 
     private JourneyWork read(Path path) {
@@ -183,7 +192,7 @@ final class JourneyFileCommands {
 
     private void documents() {
         JourneyStanding now = session.now().orElseThrow();
-        new DocumentTalk(questions, work, person, told)
+        new DocumentTalk(questions, work, person, notes::tell)
                 .write(
                         "Folder for the documents of the journey",
                         (particulars, folder) -> new JourneyReport(

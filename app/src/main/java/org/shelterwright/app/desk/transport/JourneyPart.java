@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Point2D;
 import javafx.geometry.Pos;
@@ -19,6 +18,7 @@ import javafx.scene.layout.VBox;
 import javafx.scene.text.TextAlignment;
 import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.cli.workshop.Workshop;
+import org.shelterwright.app.desk.ask.Notes;
 import org.shelterwright.app.desk.ask.Person;
 import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.command.Command;
@@ -55,29 +55,36 @@ public final class JourneyPart {
     private final @Nullable CarSpace space;
 
     /**
-     * @param work for files and documents
-     * @param searching of its own: a search keeps it busy
+     * Where long work is done; each has a thread of its own.
+     *
+     * @param asked what a person waits for: opening, documents
+     * @param keeping saving, and keeping what is not saved
+     * @param searching the search for a load
+     */
+    public record Works(Work asked, Work keeping, Work searching) {}
+
+    /**
      * @param userFolder where unsaved work without a file is kept
-     * @param told is given sentences that need no answer
+     * @param notes where what needs no answer at once is told
      */
     public JourneyPart(
             Workshop workshop,
             Commands commands,
             Questions questions,
             Person person,
-            Work work,
-            Work searching,
+            Works works,
             Path userFolder,
             Theme theme,
-            Consumer<String> told) {
+            Notes notes) {
         JourneyChecker checker = JourneyChecker.standard();
         session = new JourneySession(checker);
-        files = new JourneyFileCommands(workshop, session, questions, work, userFolder, person, told);
+        files = new JourneyFileCommands(
+                workshop, session, questions, works.asked(), works.keeping(), userFolder, person, notes);
         files.addTo(commands);
         search = new LoadSearch(
                 session,
                 new JourneySearch(checker, workshop.loader()),
-                searching,
+                works.searching(),
                 workshop.version().number());
         new JourneyCommands(session, search).addTo(commands);
         space = SpacePart.supported() ? new CarSpace(session, theme) : null;
@@ -183,6 +190,9 @@ public final class JourneyPart {
 
     private void fill(Commands commands) {
         boolean open = session.now().isPresent();
+        // Without a journey there is nothing to say of legs, cars and limits.
+        List.of(left, strip, ledger).forEach(part -> part.setVisible(open));
+        strip.setManaged(open);
         middle.getChildren().setAll(open && space != null ? space.node() : nothing(commands, open));
     }
 

@@ -2,6 +2,7 @@ package org.shelterwright.app.desk.transport;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
@@ -54,11 +55,8 @@ final class LashByHand {
         List<String> eyes = new java.util.ArrayList<>(
                 piece.shape().eyes().stream().map(Provision::name).toList());
         eyes.add(OVER);
-        Optional<Integer> kind = questions.choose(
-                "Lash " + piece.name(),
-                "What with?",
-                kinds.stream().map(LashingKind::name).toList());
-        Optional<Integer> eye = kind.flatMap(chosen -> questions.choose("Lash " + piece.name(), "From where?", eyes));
+        Optional<Integer> kind = pick(piece, "What with?", kinds.stream().map(LashingKind::name));
+        Optional<Integer> eye = kind.flatMap(chosen -> pick(piece, "From where?", eyes.stream()));
         if (kind.isEmpty() || eye.isEmpty()) {
             return;
         }
@@ -71,6 +69,13 @@ final class LashByHand {
                         : Optional.of(Lashing.direct(
                                 key(load), kinds.get(kind.get()).id(), piece.id(), eyes.get(eye.get()), first)))
                 .ifPresent(lashing -> session.apply(new AddLashing(load.id(), lashing)));
+    }
+
+    private Optional<Integer> pick(PlacedPiece piece, String sentence, Stream<String> names) {
+        return questions.pick(
+                "Lash " + piece.name(),
+                sentence,
+                names.map(name -> new Questions.Choice(name, "")).toList());
     }
 
     private Optional<String> anchor(PlacedLoad load, String sentence) {

@@ -37,6 +37,10 @@ final class LoadSearchPart {
     private static final double CARD = 214;
     private static final double BAR = 178;
     private static final double GAP = 22;
+
+    /** Between rows of bars (px): whole rows are in sight, rather than the half of one. */
+    private static final double ROWS = 13;
+
     private static final double PICTURE = 62;
 
     private final JourneySession session;
@@ -50,7 +54,7 @@ final class LoadSearchPart {
     private final Label use = figure();
     private final Label words = new Label();
     private final Label barsOf = new Label();
-    private final TilePane bars = new TilePane(GAP, 6);
+    private final TilePane bars = new TilePane(GAP, ROWS);
     private final VBox card = new VBox(4);
     private final HBox node;
     private List<Bar> drawn = List.of();
@@ -194,6 +198,8 @@ final class LoadSearchPart {
         Ledger all = found.ledger().all();
         Label verdict = new Label(JourneyIssue.verdicts(all));
         verdict.getStyleClass().add("figure");
+        verdict.setWrapText(true);
+        verdict.setMinHeight(Region.USE_PREF_SIZE);
         Button take = new Button("Take over");
         take.setId("load-search-take");
         take.getStyleClass().add("order");

@@ -15,6 +15,7 @@ import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableRow;
 import javafx.scene.control.TableView;
 import org.jspecify.annotations.Nullable;
+import org.shelterwright.app.desk.style.Theme;
 
 /**
  * A table beside a view, for keyboard and screen reader: every row says itself as a sentence, and the chosen rows can be kept the
@@ -56,6 +57,20 @@ public final class RowTable<T> {
             column.setStyle("-fx-alignment: " + Pos.CENTER_RIGHT.name().replace('_', '-') + ";");
         }
         table.getColumns().add(column);
+        return this;
+    }
+
+    /** Lets the columns grow with the text. */
+    public RowTable<T> growing(Theme theme) {
+        List<Double> widths =
+                table.getColumns().stream().map(TableColumn::getPrefWidth).toList();
+        Runnable grow = () -> {
+            for (int i = 0; i < widths.size(); i++) {
+                table.getColumns().get(i).setPrefWidth(theme.sized(widths.get(i)));
+            }
+        };
+        theme.onChange(grow);
+        grow.run();
         return this;
     }
 

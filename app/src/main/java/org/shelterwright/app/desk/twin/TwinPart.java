@@ -3,6 +3,7 @@ package org.shelterwright.app.desk.twin;
 import javafx.scene.control.TableView;
 import javafx.scene.layout.Region;
 import org.shelterwright.app.desk.session.Session;
+import org.shelterwright.app.desk.style.Theme;
 
 /** The table of units, with the shared selection. */
 public final class TwinPart {
@@ -10,7 +11,7 @@ public final class TwinPart {
     private final RowTable<TwinRow> table =
             new RowTable<>("Table of units", "The brief asks for no units.", TwinRow::sentence);
 
-    public TwinPart(Session session) {
+    public TwinPart(Session session, Theme theme) {
         this.session = session;
         table.node().setColumnResizePolicy(TableView.UNCONSTRAINED_RESIZE_POLICY);
         table.column("Unit", 150, false, TwinRow::name)
@@ -21,7 +22,8 @@ public final class TwinPart {
                 .column("z, mm", 80, true, TwinRow::z)
                 .column("Turn", 60, true, TwinRow::turn)
                 .column("Mass, kg", 80, true, TwinRow::mass)
-                .column("Findings", 180, false, TwinRow::findings);
+                .column("Findings", 180, false, TwinRow::findings)
+                .growing(theme);
         table.share(
                 TwinRow::unit,
                 session.selection().units(),

@@ -97,6 +97,7 @@ final class Columns extends HBox {
             ledgerPart.minHeightProperty().bind(left.heightProperty().multiply(STACKED_SHARE));
             ScrollPane both = new ScrollPane(new VBox(listPart, ledgerPart));
             both.setFitToWidth(true);
+            Revealing.in(both);
             VBox.setVgrow(both, Priority.ALWAYS);
             left.getChildren().add(both);
         } else {

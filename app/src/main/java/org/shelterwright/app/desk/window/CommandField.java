@@ -41,9 +41,8 @@ final class CommandField extends StackPane {
         field.setPromptText("Find a command");
         field.setAccessibleText("Find a command");
         field.setId("command-field");
-        field.setStyle("-fx-padding: 5 9 5 32;");
-        field.setPrefWidth(220);
-        setMaxWidth(240);
+        grow();
+        theme.onChange(this::grow);
         Node icon = Icon.FIND.node(18);
         StackPane.setAlignment(icon, Pos.CENTER_LEFT);
         icon.setTranslateX(9);
@@ -63,6 +62,12 @@ final class CommandField extends StackPane {
             }
         });
         field.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+    }
+
+    private void grow() {
+        field.setStyle("-fx-padding: 5 9 5 " + (9 + theme.sized(23)) + ";");
+        field.setPrefWidth(theme.sized(220));
+        setMaxWidth(theme.sized(240));
     }
 
     /** Takes the focus, and gives it back when a command was chosen or put away. */

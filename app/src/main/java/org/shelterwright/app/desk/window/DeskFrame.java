@@ -1,5 +1,8 @@
 package org.shelterwright.app.desk.window;
 
+import javafx.geometry.Insets;
+import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.MouseEvent;
@@ -11,6 +14,7 @@ import javafx.scene.layout.VBox;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.menu.Reach;
+import org.shelterwright.app.desk.space.SpacePane;
 import org.shelterwright.app.desk.style.Icon;
 import org.shelterwright.app.desk.style.Theme;
 
@@ -37,6 +41,8 @@ final class DeskFrame {
         Button documents = order(commands, "file.documents", Icon.DOCUMENT);
         band = new TopBand(pages, reach, field, undo, redo, documents);
         over.setPickOnBounds(false);
+        band.heightProperty()
+                .addListener((observable, before, now) -> over.setPadding(new Insets(now.doubleValue(), 0, 0, 0)));
         root.addEventFilter(MouseEvent.MOUSE_PRESSED, event -> refuse(""));
         frame.setTop(new VBox(band, notices));
         frame.setBottom(status);
@@ -75,8 +81,17 @@ final class DeskFrame {
         return (Region) frame.getCenter();
     }
 
+    /** Shows a page. If the focus was on the one before, it goes to the view of this one, where the keys of a view work. */
     void show(Region page) {
+        Scene scene = root.getScene();
+        Node before = frame.getCenter();
+        boolean held =
+                scene != null && before != null && before != page && Revealing.isIn(scene.getFocusOwner(), before);
         frame.setCenter(page);
+        if (held) {
+            Node view = page.lookup("." + SpacePane.VIEW);
+            (view == null ? page : view).requestFocus();
+        }
     }
 
     /** Says in the status line why something could not be done; empty once it no longer matters. */

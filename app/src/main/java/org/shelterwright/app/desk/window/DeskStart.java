@@ -1,8 +1,6 @@
 package org.shelterwright.app.desk.window;
 
 import java.io.File;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -24,8 +22,6 @@ import org.shelterwright.layouts.check.Checker;
 
 /** Starts the window toolkit and the window, and waits until the window is closed. */
 public final class DeskStart {
-    private static final String NO_DISPLAY =
-            "There is no display to open a window on. Start it in a desktop session, or use check, fit and report.";
     private static final String FIRST = "sample:river-post";
     private static final Logger TOOLKIT = Logger.getLogger("javafx");
 
@@ -38,7 +34,7 @@ public final class DeskStart {
      * @throws InputException if there is no display, or the file cannot be opened
      */
     public static void run(Workshop workshop, Optional<String> name) {
-        requireDisplay(System.getProperty("os.name", ""), System.getenv());
+        DisplayCheck.require(System.getProperty("os.name", ""), System.getenv(), DisplayCheck::reachable);
         PreferencesFile preferences = new PreferencesFile(UserFolder.ofThisUser());
         boolean newcomer = preferences.now().equals(Preferences.NONE);
         CompletableFuture<Start> reading = CompletableFuture.supplyAsync(() -> read(workshop, name, preferences));
@@ -94,14 +90,6 @@ public final class DeskStart {
         }
     }
 
-    static void requireDisplay(String system, Map<String, String> environment) {
-        String name = system.toLowerCase(Locale.ROOT);
-        boolean ownScreen = name.startsWith("windows") || name.startsWith("mac");
-        if (!ownScreen && environment.getOrDefault("DISPLAY", "").isBlank()) {
-            throw new InputException("desk", NO_DISPLAY);
-        }
-    }
-
     private static void startToolkit() {
         // The toolkit warns of being on the class path, where this program keeps it on purpose.
         TOOLKIT.setLevel(Level.SEVERE);
@@ -113,7 +101,7 @@ public final class DeskStart {
             });
             Platform.setImplicitExit(false);
         } catch (RuntimeException e) {
-            throw new InputException("desk", NO_DISPLAY);
+            throw new InputException("desk", DisplayCheck.NONE);
         }
     }
 

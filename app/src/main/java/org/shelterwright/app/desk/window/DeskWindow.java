@@ -54,10 +54,7 @@ public final class DeskWindow {
     private final Theme theme = new Theme();
     private final Commands commands = new Commands();
     private final Notices notices = new Notices();
-    private final FxWork work = new FxWork();
-    private final FxWork searching = new FxWork();
-    private final FxWork ordering = new FxWork();
-    private final FxWork settling = new FxWork();
+    private final Works works = new Works();
     private final Stage stage = new Stage();
     private final Workshop workshop;
     private final Opened opened;
@@ -76,7 +73,6 @@ public final class DeskWindow {
     private final BoltPart bolt;
     private @Nullable StudyPage studies;
     private Consumer<String> refusing = sentence -> {};
-    private final FxWork loading = new FxWork();
     private final JourneyPart journey;
 
     /**
@@ -107,16 +103,24 @@ public final class DeskWindow {
         search = new Search(
                 session,
                 workshop.fitter().apply(session.checker()),
-                searching,
+                works.searching(),
                 workshop.version().number());
         inside = new InsideDesk(session);
         reach = new Reach(commands, keys, sentence -> refusing.accept(sentence));
         middle = new MiddlePart(session, reach, theme, new InsidePart(inside, commands, theme).node());
-        bolt = new BoltPart(session, commands, ordering, theme);
-        filing = new Filing<>(new FiledLayout(session), OpenedFile.of(opened), work, clock, preferences.folder());
-        files = new FileCommands(workshop, session, filing, questions, preferences, work, person, notices::tell);
+        bolt = new BoltPart(session, commands, works.ordering(), theme);
+        filing = new Filing<>(
+                new FiledLayout(session), OpenedFile.of(opened), works.keeping(), clock, preferences.folder());
+        files = new FileCommands(workshop, session, filing, questions, preferences, works.asked(), person, notices);
         this.journey = new JourneyPart(
-                workshop, commands, questions, person, work, loading, preferences.folder(), theme, notices::tell);
+                workshop,
+                commands,
+                questions,
+                person,
+                new JourneyPart.Works(works.asked(), works.keeping(), works.loading()),
+                preferences.folder(),
+                theme,
+                notices);
     }
 
     /**
@@ -141,14 +145,14 @@ public final class DeskWindow {
                 session,
                 files,
                 questions,
-                work,
+                works.asked(),
                 theme,
                 workshop.version().line());
         studies.addTo(commands);
         WiresPart wires = new WiresPart(
                 session,
                 commands,
-                work,
+                works.asked(),
                 () -> List.copyOf(workshop.entries().get().cables()));
         commands.add(Command.of(
                 "view.wires", "Show or hide the wires", List.of("F10"), () -> middle.turnBelow(wires.node())));
@@ -166,14 +170,15 @@ public final class DeskWindow {
             close(closed);
         });
         Thread.currentThread().setUncaughtExceptionHandler((thread, failure) -> tellOfFailure(frame, failure));
-        new Following(frame, session, filing, files, journey, clock).start(stage, work.doing());
+        new Following(frame, session, filing, journey, clock).start(stage, works.doing());
         stage.show();
-        frame.root().requestFocus();
+        middle.takeFocus();
         if (!Platform.isSupported(ConditionalFeature.SCENE3D)) {
             notices.tell("This display draws no 3D (its graphics driver has no support for it), so the plan is shown.");
         }
-        Platform.runLater(() -> session.answerBy(settling));
+        Platform.runLater(() -> session.answerBy(works.settling()));
         files.greet(opened);
+        files.tellLeftovers();
         if (!first.isEmpty()) {
             turnTo(first);
         }
@@ -193,17 +198,15 @@ public final class DeskWindow {
                 () -> commands.run("desk.first-steps"));
     }
 
-    /** The stage, for tests. */
+    /** The stage, for tests, as all below. */
     Stage stage() {
         return stage;
     }
 
-    /** The view, for tests. */
     MiddlePart middle() {
         return middle;
     }
 
-    /** The bolt-down page, for tests. */
     BoltPart bolt() {
         return bolt;
     }
@@ -214,22 +217,18 @@ public final class DeskWindow {
         return studies;
     }
 
-    /** The transport page, for tests. */
     JourneyPart journey() {
         return journey;
     }
 
-    /** Every command of this window, for tests. */
     Commands commands() {
         return commands;
     }
 
-    /** What is on the desk, for tests. */
     Session session() {
         return session;
     }
 
-    /** The look, for tests. */
     Theme theme() {
         return theme;
     }
@@ -289,11 +288,7 @@ public final class DeskWindow {
             stage.hide();
             search.stop();
             journey.close();
-            loading.close();
-            searching.close();
-            ordering.close();
-            settling.close();
-            work.close();
+            works.close();
             filing.close();
             closed.run();
         }));

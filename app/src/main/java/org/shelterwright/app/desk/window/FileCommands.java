@@ -1,7 +1,12 @@
 package org.shelterwright.app.desk.window;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -12,13 +17,16 @@ import org.shelterwright.app.cli.workshop.Journeys;
 import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.cli.workshop.Workshop;
 import org.shelterwright.app.desk.ask.FailureWords;
+import org.shelterwright.app.desk.ask.Notes;
 import org.shelterwright.app.desk.ask.Person;
 import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.command.Command;
 import org.shelterwright.app.desk.command.Commands;
 import org.shelterwright.app.desk.file.DocumentTalk;
 import org.shelterwright.app.desk.file.Filing;
+import org.shelterwright.app.desk.file.FilingNotes;
 import org.shelterwright.app.desk.file.FilingTalk;
+import org.shelterwright.app.desk.file.Leftovers;
 import org.shelterwright.app.desk.file.OnFile;
 import org.shelterwright.app.desk.file.OpenedFile;
 import org.shelterwright.app.desk.preferences.PreferencesFile;
@@ -26,6 +34,8 @@ import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.session.Standing;
 import org.shelterwright.app.desk.work.Work;
 import org.shelterwright.catalog.json.InputException;
+import org.shelterwright.layouts.brief.Brief;
+import org.shelterwright.layouts.file.LayoutFormats;
 import org.shelterwright.layouts.layout.Layout;
 import org.shelterwright.layouts.ledger.Ledger;
 import org.shelterwright.layouts.ledger.LedgerBuilder;
@@ -41,9 +51,9 @@ final class FileCommands {
     private final PreferencesFile preferences;
     private final Work work;
     private final Person person;
-    private final Consumer<String> told;
+    private final Notes notes;
 
-    /** @param told is given sentences that need no answer */
+    /** @param notes where what needs no answer at once is told */
     FileCommands(
             Workshop workshop,
             Session session,
@@ -52,7 +62,7 @@ final class FileCommands {
             PreferencesFile preferences,
             Work work,
             Person person,
-            Consumer<String> told) {
+            Notes notes) {
         this.workshop = workshop;
         this.session = session;
         this.filing = filing;
@@ -60,7 +70,7 @@ final class FileCommands {
         this.preferences = preferences;
         this.work = work;
         this.person = person;
-        this.told = told;
+        this.notes = notes;
         talk = new FilingTalk<>(
                 filing,
                 questions,
@@ -81,13 +91,16 @@ final class FileCommands {
                 now.file().ifPresent(this::remember);
             }
         });
+        new FilingNotes(filing, "layout", notes, () -> whenSafe(this::readAgain), talk::saveOver).start();
         commands.add(command("new", "New from a sample", "Ctrl+N", Optional::empty, this::fresh));
         commands.add(command(
                 "open",
                 "Open a layout or brief",
                 "Ctrl+O",
                 Optional::empty,
-                () -> questions.fileToOpen("Open a layout or brief").ifPresent(path -> open(path.toString()))));
+                () -> questions
+                        .fileToOpen("Open a layout or brief")
+                        .ifPresent(path -> openAny(path.toString(), journey))));
         commands.add(command(
                 "recent",
                 "Open a recent file",
@@ -111,7 +124,7 @@ final class FileCommands {
     }
 
     /** Reads the present file again and drops what is on the desk. */
-    void readAgain() {
+    private void readAgain() {
         filing.state().get().file().ifPresent(path -> openNow(path.toString()));
     }
 
@@ -142,9 +155,21 @@ final class FileCommands {
     void greet(Opened layout) {
         filing.state().get().file().ifPresent(this::remember);
         if (!layout.doubts().isEmpty()) {
-            told.accept(FailureWords.of(layout.doubts()));
+            notes.tell(FailureWords.of(layout.doubts()));
         }
         talk.offerRecovery();
+    }
+
+    /** Tells of work on samples that a window left which ended without asking. */
+    void tellLeftovers() {
+        ZoneId zone = ZoneId.systemDefault();
+        Leftovers.in(preferences.folder(), Samples.names()).forEach(left -> {
+            Map<String, Runnable> answers = new LinkedHashMap<>();
+            answers.put("Open it", () -> open("sample:" + left.sample()));
+            answers.put("Not now", () -> {});
+            String name = sample(left.sample()).name();
+            notes.show("left-" + left.sample(), left.sentence(name, zone, LocalDate.now(zone)), answers);
+        });
     }
 
     private void remember(Path path) {
@@ -154,20 +179,44 @@ final class FileCommands {
     private void fresh() {
         List<String> names = Samples.names();
         questions
-                .choose("New from a sample", "The sample is opened as a new layout without a file.", names)
+                .pick(
+                        "New from a sample",
+                        "It is opened as a new layout without a file.",
+                        names.stream().map(FileCommands::sample).toList())
                 .ifPresent(index -> open("sample:" + names.get(index)));
+    }
+
+    private static Questions.Choice sample(String name) {
+        Brief brief = LayoutFormats.BRIEF.open(Samples.brief(name)).value();
+        return new Questions.Choice(
+                brief.name(),
+                brief.units().size() + " units"
+                        + (Samples.layout(name).isPresent() ? ", with places for all" : ", still to be placed"));
     }
 
     private void recent(Consumer<String> journey) {
         List<String> files = preferences.now().recent();
-        questions.choose("Recent files", "Which one is to be opened?", files).ifPresent(index -> {
-            String file = files.get(index);
-            if (isJourney(file)) {
-                journey.accept(file);
-            } else {
-                open(file);
-            }
-        });
+        questions
+                .pick(
+                        "Recent files",
+                        "Which one is to be opened?",
+                        files.stream().map(FileCommands::recent).toList())
+                .ifPresent(index -> openAny(files.get(index), journey));
+    }
+
+    private void openAny(String file, Consumer<String> journey) {
+        if (isJourney(file)) {
+            journey.accept(file);
+        } else {
+            open(file);
+        }
+    }
+
+    private static Questions.Choice recent(String file) {
+        Path path = Path.of(file);
+        return new Questions.Choice(
+                String.valueOf(path.getFileName()),
+                Files.exists(path) ? String.valueOf(path.getParent()) : "no longer in " + path.getParent());
     }
 
     /** Whether a file holds a journey; one that cannot be read holds none, and opening it says why. */
@@ -181,7 +230,7 @@ final class FileCommands {
 
     private void documents() {
         Standing now = session.now();
-        new DocumentTalk(questions, work, person, told)
+        new DocumentTalk(questions, work, person, notes::tell)
                 .write(
                         "Folder for the documents",
                         (particulars, folder) ->

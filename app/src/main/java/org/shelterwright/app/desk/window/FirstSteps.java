@@ -75,7 +75,7 @@ final class FirstSteps {
                 "First steps",
                 "About ten minutes. Everything can be undone, and no file is written before you say so.",
                 scroll,
-                theme.sized(WIDTH));
+                WIDTH);
         sheet.setId("first-steps");
         sheet.open(scroll);
     }

@@ -2,8 +2,6 @@ package org.shelterwright.app.desk.window;
 
 import java.time.Clock;
 import java.time.Instant;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
@@ -28,21 +26,13 @@ final class Following {
     private final DeskFrame frame;
     private final Session session;
     private final Filing<Layout> filing;
-    private final FileCommands files;
     private final JourneyPart journey;
     private final Clock clock;
 
-    Following(
-            DeskFrame frame,
-            Session session,
-            Filing<Layout> filing,
-            FileCommands files,
-            JourneyPart journey,
-            Clock clock) {
+    Following(DeskFrame frame, Session session, Filing<Layout> filing, JourneyPart journey, Clock clock) {
         this.frame = frame;
         this.session = session;
         this.filing = filing;
-        this.files = files;
         this.journey = journey;
         this.clock = clock;
     }
@@ -50,16 +40,9 @@ final class Following {
     /** @param doing what is being done away from the window's thread */
     void start(Stage stage, ObservableValue<String> doing) {
         session.standing().addListener((observable, before, now) -> follow(stage));
-        filing.state().addListener((observable, before, now) -> {
-            follow(stage);
-            tellReadOnly(now);
-        });
-        filing.changedOnDisk().addListener((observable, before, changed) -> tellOfChange(changed));
+        filing.state().addListener((observable, before, now) -> follow(stage));
         doing.addListener((observable, before, now) -> frame.status().show("Doing", now));
-        session.selection()
-                .units()
-                .addListener((observable, before, units) -> frame.status()
-                        .show("Selected", StatusFacts.names(units, session.now().layout())));
+        session.selection().units().addListener((observable, before, units) -> showSelected());
         journey.session().standing().addListener((observable, before, now) -> follow(stage));
         journey.session().focus().addListener((observable, before, now) -> showJourney());
         journey.file().addListener((observable, before, now) -> follow(stage));
@@ -73,7 +56,6 @@ final class Following {
         heartbeat.play();
         stage.setOnHidden(event -> heartbeat.stop());
         follow(stage);
-        tellReadOnly(filing.state().get());
     }
 
     private void follow(Stage stage) {
@@ -81,6 +63,7 @@ final class Following {
         frame.refuse("");
         frame.pages().show(now.ledger(), journey.rows());
         StatusFacts.show(frame.status(), now, !ofJourney());
+        showSelected();
         showJourney();
         boolean tryingOut = ofJourney()
                 ? journey.session().now().map(JourneyStanding::tryingOut).orElse(false)
@@ -124,6 +107,17 @@ final class Following {
                 : session.now().layout().brief().name();
     }
 
+    private void showSelected() {
+        frame.status()
+                .show(
+                        "Selected",
+                        ofJourney()
+                                ? ""
+                                : StatusFacts.names(
+                                        session.selection().units().get(),
+                                        session.now().layout()));
+    }
+
     private void showJourney() {
         boolean shown = ofJourney();
         journey.facts().forEach((fact, value) -> frame.status().show(fact, shown ? value : ""));
@@ -139,23 +133,5 @@ final class Following {
                                                 SavedWords.of(file, journey.changesSinceSave(), Instant.now(clock)))
                                         .orElse("")
                                 : SavedWords.of(filing.state().get(), filing.changesSinceSave(), Instant.now(clock)));
-    }
-
-    private void tellReadOnly(OnFile<Layout> file) {
-        frame.notices().hide("read-only");
-        String readOnly = file.readOnly();
-        if (readOnly != null) {
-            frame.notices().show("read-only", readOnly, Map.of("Good", () -> {}));
-        }
-    }
-
-    private void tellOfChange(boolean changed) {
-        frame.notices().hide("disk");
-        if (changed) {
-            Map<String, Runnable> answers = new LinkedHashMap<>();
-            answers.put("Read it again", () -> files.whenSafe(files::readAgain));
-            answers.put("Stay with what is here", filing::ignoreChange);
-            frame.notices().show("disk", "The file was changed by another since it was read.", answers);
-        }
     }
 }

@@ -20,8 +20,10 @@ import org.shelterwright.layouts.ledger.Verdict;
 /** While a unit is held over a place: which limits break there, and what would mend each. Lies over the view. */
 final class HeldCard extends VBox {
     private static final int MOST = 3;
-    private static final int MOST_IN_LOW_VIEW = 2;
-    private static final double LOW = 680;
+
+    /** Height of the view for each limit that is told of (px, with text of 100 %). */
+    private static final double EACH = 270;
+
     private static final double WIDTH = 320;
     private static final double INSET = 16;
 
@@ -74,10 +76,10 @@ final class HeldCard extends VBox {
         }
     }
 
+    /** Fewer in a low view, of which something must be left to see. */
     private int most() {
-        return getParent() != null && getParent().getLayoutBounds().getHeight() < theme.sized(LOW)
-                ? MOST_IN_LOW_VIEW
-                : MOST;
+        double high = getParent() == null ? 0 : getParent().getLayoutBounds().getHeight();
+        return (int) Math.max(1, Math.min(MOST, Math.round(high / theme.sized(EACH))));
     }
 
     /** What breaks, in words: a heading, then each limit with what would mend it. */

@@ -140,7 +140,7 @@ final class ItemPage {
         VBox foot = new VBox(6, state, orders);
         foot.setPadding(new Insets(8, 14, 8, 14));
         VBox.setVgrow(form.node(), Priority.ALWAYS);
-        SheetOver sheet = new SheetOver(over, title, sentence, new VBox(form.node(), foot), theme.sized(WIDTH));
+        SheetOver sheet = new SheetOver(over, title, sentence, new VBox(form.node(), foot), WIDTH);
         sheet.setId("item-form");
         sheet.open(form.first());
     }

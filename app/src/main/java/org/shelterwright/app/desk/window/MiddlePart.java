@@ -4,9 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.geometry.Orientation;
 import javafx.geometry.Rectangle2D;
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.input.MouseDragEvent;
 import javafx.scene.input.MouseEvent;
@@ -41,6 +44,7 @@ final class MiddlePart {
     private final Made<TwinPart> table;
     private final SplitPane views = new SplitPane();
     private final SplitPane stacked = new SplitPane(views);
+    private final ScrollPane below = new ScrollPane();
     private final HeldCard held;
     private final StackPane node;
     private Consumer<String> told = words -> {};
@@ -56,12 +60,22 @@ final class MiddlePart {
         }
         Commands commands = reach.commands();
         commands.addAll(SpaceCommands.all(session, showing, this::aimed, this::flat));
-        table = new Made<>(() -> new TwinPart(session));
+        table = new Made<>(() -> new TwinPart(session, theme));
         stacked.setOrientation(Orientation.VERTICAL);
+        // What needs more room than there is scrolls: it must not push the view out of the window.
+        below.setFitToWidth(true);
+        below.setFitToHeight(true);
         held = new HeldCard(session, theme);
         node = new StackPane(stacked, held, inside);
         held.boundsInParentProperty().addListener((observable, before, now) -> cover());
         held.visibleProperty().addListener((observable, before, now) -> cover());
+        inside.visibleProperty().addListener((observable, was, is) -> {
+            boolean hadFocus = inside.getScene() != null
+                    && Revealing.isIn(inside.getScene().getFocusOwner(), inside);
+            if (was && hadFocus) {
+                takeFocus();
+            }
+        });
         node.addEventFilter(MouseEvent.MOUSE_DRAGGED, event -> held.avoid(event.getX(), node.getWidth()));
         node.addEventFilter(MouseDragEvent.MOUSE_DRAG_OVER, event -> held.avoid(event.getX(), node.getWidth()));
         node.widthProperty().addListener((observable, before, now) -> lay());
@@ -88,6 +102,7 @@ final class MiddlePart {
         plan.get().withTools(shown.length == 1);
         views.getItems().setAll(shown);
         lay();
+        shown[0].requestFocus();
     }
 
     /** Beside each other while both have room; else below each other, where a long body has more of the width. */
@@ -96,6 +111,17 @@ final class MiddlePart {
         views.setOrientation(narrow ? Orientation.VERTICAL : Orientation.HORIZONTAL);
         if (views.getItems().size() > 1) {
             views.setDividerPositions(narrow ? SPACE_ABOVE : 0.5);
+        }
+    }
+
+    /** Gives the view the focus, so that its keys work. */
+    void takeFocus() {
+        Node view = views.getItems().get(0);
+        if (view.getScene() == null) {
+            // What is in a split pane is in the window only once that has its skin.
+            Platform.runLater(view::requestFocus);
+        } else {
+            view.requestFocus();
         }
     }
 
@@ -116,8 +142,9 @@ final class MiddlePart {
 
     /** Shows something below the view in place of the table of units, or hides it again. */
     void turnBelow(Region part) {
-        boolean shown = stacked.getItems().contains(part);
-        stacked.getItems().setAll(shown ? List.of(views) : List.of(views, part));
+        boolean shown = stacked.getItems().contains(below);
+        below.setContent(part);
+        stacked.getItems().setAll(shown ? List.of(views) : List.of(views, below));
         stacked.setDividerPositions(TABLE_FROM - 0.12);
     }
 

@@ -10,15 +10,11 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.shelterwright.app.desk.ask.Notes;
 
 /** Sentences above the page that stay until they are answered or no longer hold. */
-final class Notices extends VBox {
+final class Notices extends VBox implements Notes {
     private final Map<String, Node> shown = new LinkedHashMap<>();
-
-    /** Shows a sentence that needs no answer. */
-    void tell(String sentence) {
-        show("told", sentence, Map.of("Good", () -> {}));
-    }
 
     /** Offers something that may be declined. */
     void offer(String sentence, String order, Runnable action) {
@@ -28,12 +24,8 @@ final class Notices extends VBox {
         show("offer", sentence, answers);
     }
 
-    /**
-     * Shows a sentence, in the place of an earlier one of the same key.
-     *
-     * @param answers what can be done about it; the notice goes away with any of them
-     */
-    void show(String key, String sentence, Map<String, Runnable> answers) {
+    @Override
+    public void show(String key, String sentence, Map<String, Runnable> answers) {
         hide(key);
         Label words = new Label(sentence);
         words.setWrapText(true);
@@ -56,7 +48,8 @@ final class Notices extends VBox {
         getChildren().add(line);
     }
 
-    void hide(String key) {
+    @Override
+    public void hide(String key) {
         Node line = shown.remove(key);
         if (line != null) {
             getChildren().remove(line);

@@ -13,6 +13,11 @@ enum Page {
     TRANSPORT("Transport", 2),
     BOLT_DOWN("Bolt-down", 3);
 
+    private static final String ORDER = "boltdown.order";
+
+    /** Without an order hardly anything can be said of bolting down, and that is not good news. */
+    private static final Standing NO_ORDER = new Standing(null, "no order yet");
+
     private final String title;
     private final int number;
 
@@ -43,7 +48,9 @@ enum Page {
     }
 
     Standing standing(Ledger ledger) {
-        return standing(ledger, row -> of(row.subject()) == this);
+        Standing standing = standing(ledger, row -> of(row.subject()) == this && !row.doesNotApply());
+        boolean ordered = ledger.rows().stream().anyMatch(row -> row.limit().equals(ORDER) && !row.doesNotApply());
+        return this == BOLT_DOWN && standing.verdict() == Verdict.MET && !ordered ? NO_ORDER : standing;
     }
 
     /** The standing of a page that has a ledger of its own. */

@@ -81,7 +81,7 @@ final class PieceSheet {
                 pieces().size() + " pieces; "
                         + (left == 0 ? "every one has a place." : left + " without a place, listed first."),
                 content,
-                theme.sized(WIDTH));
+                WIDTH);
         sheet.setId("find-piece");
         Runnable fill = () -> {
             list.getItems().setAll(found(typed.getText()));

@@ -2,6 +2,8 @@ package org.shelterwright.app.desk.window;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.beans.InvalidationListener;
+import javafx.beans.WeakInvalidationListener;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -19,26 +21,38 @@ import org.jspecify.annotations.Nullable;
 
 /** A sheet that lies over the page until it is put away with Esc or a click beside it. */
 final class SheetOver extends StackPane {
+    /** Size of the text at 100 % (px). */
+    private static final double TEXT = 13;
+
     private final Pane over;
     private final VBox sheet;
     private @Nullable Node before;
+    private final WeakInvalidationListener weak;
+    private final InvalidationListener free = observable -> leaveFree();
     private Runnable closed = () -> {};
 
+    /**
+     * @param over pane over the whole window; its padding is what sheets leave free
+     * @param width the most (px, with text of 100 %)
+     */
     SheetOver(Pane over, String title, String sentence, Region content, double width) {
         this.over = over;
+        weak = new WeakInvalidationListener(free);
         Label head = new Label(title);
         head.getStyleClass().add("title");
         Label words = new Label(sentence);
         words.getStyleClass().add("second");
         words.setWrapText(true);
+        words.setMinHeight(Region.USE_PREF_SIZE);
         VBox texts = new VBox(2, head, words);
         texts.setPadding(new Insets(10, 14, 8, 14));
         sheet = new VBox(texts, content);
         VBox.setVgrow(content, Priority.ALWAYS);
         sheet.getStyleClass().add("sheet-over");
-        sheet.setMaxWidth(width);
+        sheet.setStyle("-fx-max-width: " + width / TEXT + "em;");
         StackPane.setAlignment(sheet, Pos.TOP_RIGHT);
-        StackPane.setMargin(sheet, new Insets(64, 18, 40, 18));
+        over.paddingProperty().addListener(weak);
+        leaveFree();
         getChildren().add(sheet);
         setOnMousePressed(event -> {
             if (event.getTarget() == this) {
@@ -96,6 +110,10 @@ final class SheetOver extends StackPane {
             }
         }
         return false;
+    }
+
+    private void leaveFree() {
+        StackPane.setMargin(sheet, new Insets(over.getPadding().getTop() + 8, 18, 40, 18));
     }
 
     private void escape(KeyEvent event) {

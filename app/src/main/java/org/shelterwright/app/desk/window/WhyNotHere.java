@@ -87,7 +87,7 @@ final class WhyNotHere {
                                 : "Nothing of the body is pointed at, so this is about the middle of the floor. ")
                         + held.name() + " " + place(held) + ".",
                 new VBox(lines, orders),
-                theme.sized(WIDTH));
+                WIDTH);
         sheet.onClosed(() -> {
             carry.cancel();
             middle.answering(false);

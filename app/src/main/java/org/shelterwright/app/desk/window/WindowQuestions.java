@@ -20,6 +20,7 @@ import javafx.stage.FileChooser;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
 import javafx.stage.Window;
+import org.jspecify.annotations.Nullable;
 import org.shelterwright.app.desk.ask.Questions;
 import org.shelterwright.app.desk.style.StyleSheet;
 import org.shelterwright.app.desk.style.Theme;
@@ -28,8 +29,14 @@ import org.shelterwright.app.desk.style.Theme;
 final class WindowQuestions implements Questions {
     private static final double WIDTH = 420;
 
+    /** The most that systems draw beside, and above and below a window, about (px). */
+    private static final double SIDES = 16;
+
+    private static final double ENDS = 44;
+
     private final Window owner;
     private final Theme theme;
+    private File last = new File("").getAbsoluteFile();
 
     WindowQuestions(Window owner, Theme theme) {
         this.owner = owner;
@@ -58,6 +65,26 @@ final class WindowQuestions implements Questions {
         }
         show(stage, title, sentence, buttons);
         return chosen[0] < 0 ? Optional.empty() : Optional.of(chosen[0]);
+    }
+
+    @Override
+    public Optional<Integer> pick(String title, String sentence, List<Choice> choices) {
+        Stage stage = stage(title);
+        ChoiceList list = new ChoiceList(choices, theme);
+        boolean[] chosen = {false};
+        Runnable choose = () -> {
+            chosen[0] = list.chosen() >= 0;
+            stage.close();
+        };
+        list.onChosen(choose, stage::close);
+        Button open = new Button("Choose");
+        open.setDefaultButton(true);
+        open.setOnAction(event -> choose.run());
+        HBox buttons = new HBox(8, cancel(stage), open);
+        buttons.setAlignment(Pos.CENTER_RIGHT);
+        stage.setOnShown(event -> list.node().requestFocus());
+        show(stage, title, sentence, list.node(), buttons);
+        return chosen[0] ? Optional.of(list.chosen()) : Optional.empty();
     }
 
     @Override
@@ -99,25 +126,35 @@ final class WindowQuestions implements Questions {
 
     @Override
     public Optional<Path> fileToOpen(String title) {
-        return Optional.ofNullable(files(title).showOpenDialog(owner)).map(File::toPath);
+        return asked(files(title).showOpenDialog(owner));
     }
 
     @Override
     public Optional<Path> fileToSave(String title, Path suggested) {
         FileChooser chooser = files(title);
         chooser.setInitialFileName(String.valueOf(suggested.getFileName()));
-        Path folder = suggested.toAbsolutePath().getParent();
+        Path folder = suggested.getParent();
         if (folder != null && Files.isDirectory(folder)) {
             chooser.setInitialDirectory(folder.toFile());
         }
-        return Optional.ofNullable(chooser.showSaveDialog(owner)).map(File::toPath);
+        return asked(chooser.showSaveDialog(owner));
     }
 
     @Override
     public Optional<Path> folder(String title) {
         DirectoryChooser chooser = new DirectoryChooser();
         chooser.setTitle(title);
-        return Optional.ofNullable(chooser.showDialog(owner)).map(File::toPath);
+        chooser.setInitialDirectory(last.isDirectory() ? last : null);
+        return asked(chooser.showDialog(owner));
+    }
+
+    /** The next question begins in the folder of the last. */
+    private Optional<Path> asked(@Nullable File chosen) {
+        if (chosen != null) {
+            File folder = chosen.isDirectory() ? chosen : chosen.getParentFile();
+            last = folder == null ? last : folder;
+        }
+        return Optional.ofNullable(chosen).map(File::toPath);
     }
 
     @Override
@@ -125,12 +162,13 @@ final class WindowQuestions implements Questions {
         choose(title, sentence, List.of("Go on"));
     }
 
-    private static FileChooser files(String title) {
+    private FileChooser files(String title) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(title);
+        chooser.setInitialDirectory(last.isDirectory() ? last : null);
         chooser.getExtensionFilters()
                 .addAll(
-                        new FileChooser.ExtensionFilter("Layouts and briefs", "*.json"),
+                        new FileChooser.ExtensionFilter("Layouts, briefs and journeys", "*.json"),
                         new FileChooser.ExtensionFilter("All files", "*"));
         return chooser;
     }
@@ -159,7 +197,6 @@ final class WindowQuestions implements Questions {
         VBox box = new VBox(12, head, words);
         box.getChildren().addAll(parts);
         box.getStyleClass().add("question");
-        box.setPrefWidth(theme.sized(WIDTH));
         Scene scene = new Scene(box);
         scene.setOnKeyPressed(event -> {
             if (event.getCode() == KeyCode.ESCAPE) {
@@ -168,6 +205,21 @@ final class WindowQuestions implements Questions {
         });
         StyleSheet.dressOnce(scene, theme);
         stage.setScene(scene);
+        place(stage, box);
         stage.showAndWait();
+    }
+
+    /**
+     * Over the middle of the desk, rather than where the system puts windows. Its size is set too: some systems show a window whose size
+     * follows from what is in it empty at first.
+     */
+    private void place(Stage stage, VBox box) {
+        double width = Math.min(theme.sized(WIDTH), owner.getWidth() - SIDES);
+        box.applyCss();
+        box.layout();
+        stage.setWidth(width + SIDES);
+        stage.setHeight(Math.min(box.prefHeight(width) + ENDS, owner.getHeight()));
+        stage.setX(owner.getX() + Math.max(0, (owner.getWidth() - stage.getWidth()) / 2));
+        stage.setY(owner.getY() + Math.max(0, (owner.getHeight() - stage.getHeight()) / 3));
     }
 }

@@ -223,6 +223,51 @@ class FilingTest {
     }
 
     @Test
+    void savingUnderTheSameNameSpelledOtherwiseIsNotTheFileOfAnotherWindow() {
+        turn();
+
+        filing.saveAs(folder.resolve("./post.layout.json"), () -> told.add("saved"), told::add);
+
+        assertThat(told).containsExactly("saved");
+        assertThat(LayoutFiles.read(file).layout()).isEqualTo(session.now().layout());
+    }
+
+    @Test
+    void whyUnsavedWorkIsNotKeptIsSaidUntilItIsKeptAgain() throws IOException {
+        Path inTheWay = Files.createDirectories(unsaved.resolve("full"));
+        assertThat(filing.unkept().get()).isEmpty();
+
+        turn();
+
+        assertThat(filing.unkept().get()).startsWith("The file could not be saved (");
+        Files.delete(inTheWay);
+        Files.delete(unsaved);
+        session.apply(new TakeOutUnit(UNIT));
+        assertThat(filing.unkept().get()).isEmpty();
+        assertThat(LayoutFiles.read(unsaved).layout()).isEqualTo(session.now().layout());
+    }
+
+    @Test
+    void whereNothingCanBeWrittenBesideTheFileUnsavedWorkIsKeptInTheFolderOfTheUser() {
+        Path standIns = folder.resolve("user/unsaved");
+        Path away = folder.resolve("away/post.json");
+
+        try (Home<Layout> home =
+                Home.of(away, standIns, new FiledLayout(session)).orElseThrow()) {
+            home.unsaved().keep(LAYOUT);
+            assertThat(home.readOnly(away))
+                    .isEqualTo("post.json may not be written to. It can be saved under another name.");
+            assertThat(home.place().getParent()).isEqualTo(standIns);
+            assertThat(home.place().getFileName().toString()).matches("[0-9a-f]{8}-post.json");
+        }
+
+        try (Home<Layout> again =
+                Home.of(away, standIns, new FiledLayout(session)).orElseThrow()) {
+            assertThat(again.found().orElseThrow().content()).isEqualTo(LAYOUT);
+        }
+    }
+
+    @Test
     void aChangeByAnotherIsNoticedAndNeverWrittenOverUnasked() throws IOException {
         turn();
         Files.write(file, LayoutFiles.bytes(new TakeOutUnit(UNIT).apply(LAYOUT)));
@@ -274,6 +319,27 @@ class FilingTest {
         assertThat(told).containsExactly("saved");
         assertThat(kept).doesNotExist();
         assertThat(sample.state().get().file()).contains(named);
+    }
+
+    @Test
+    void unsavedWorkOnASampleIsToldOfWhateverIsOpenedNext() {
+        Path user = folder.resolve("user");
+        Filing<Layout> sample = open("sample:river-post");
+        turn();
+        assertThat(Leftovers.in(user, List.of("river-post", "water-lab")))
+                .as("a window works on it")
+                .isEmpty();
+        Home<Layout> killed = Home.without(user.resolve("unsaved"), "water-lab", new FiledLayout(session));
+        killed.unsaved().keep(LAYOUT);
+        killed.close();
+
+        List<Leftovers.Left> left = Leftovers.in(user, List.of("river-post", "water-lab"));
+
+        assertThat(left).extracting(Leftovers.Left::sample).containsExactly("water-lab");
+        Leftovers.Left one = new Leftovers.Left("water-lab", Instant.parse("2026-03-01T14:02:00Z"));
+        assertThat(one.sentence("Water Lab", ZoneOffset.UTC, LocalDate.of(2026, 3, 1)))
+                .isEqualTo("Unsaved work on Water Lab, which has no file yet, was kept (today, 14:02).");
+        assertThat(sample.changesSinceSave()).isEqualTo(1);
     }
 
     @Test

@@ -12,6 +12,7 @@ import org.shelterwright.app.desk.Snapshots;
 import org.shelterwright.app.desk.session.Session;
 import org.shelterwright.app.desk.space.OnScreen;
 import org.shelterwright.app.desk.style.Fonts;
+import org.shelterwright.app.desk.style.Theme;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.samples.Samples;
@@ -31,7 +32,7 @@ class TwinPartTest {
         session = new Session(
                 Checker.standard(),
                 LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout());
-        part = new TwinPart(session);
+        part = new TwinPart(session, new Theme());
         stage.setScene(new Scene(part.node(), 1188, 600));
         stage.show();
     }

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import javafx.geometry.Point2D;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
@@ -38,7 +39,7 @@ class DeskPicturesTest extends WindowTest {
     private static final Path GUIDE = Path.of("..", "docs", "pictures");
 
     /** Largest file of the guide (bytes): pictures are read over slow lines too. */
-    private static final long MOST = 200_000;
+    private static final long MOST = 220_000;
 
     @TempDir
     Path folder;
@@ -110,12 +111,29 @@ class DeskPicturesTest extends WindowTest {
         keep("plan-and-table");
         run("view.table");
         run("view.space");
+        wires();
         held();
         placed();
         run("desk.history");
         keep("history");
         escape();
         searched();
+    }
+
+    private void wires() {
+        run("view.wires");
+        onDesk(() -> {
+            desk.window().session().selection().clear();
+            desk.window().session().selection().wires(Set.of("w1", "w4"));
+            return null;
+        });
+        keep("wires");
+        onDesk(() -> {
+            desk.window().session().selection().wires(Set.of());
+            return null;
+        });
+        run("view.wires");
+        select("rack-2");
     }
 
     /** Of the pages the guide has every look and size; of other states one light and one dark. */

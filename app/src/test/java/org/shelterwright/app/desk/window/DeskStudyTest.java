@@ -23,7 +23,6 @@ import org.shelterwright.app.desk.WindowTest;
 import org.shelterwright.app.desk.study.PostRuns;
 import org.shelterwright.app.desk.study.StudyPart;
 import org.shelterwright.app.look.Ground;
-import org.shelterwright.layouts.study.results.StudyFolder;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** The results of a study in a real window. */
@@ -32,21 +31,19 @@ class DeskStudyTest extends WindowTest {
     Path folder;
 
     private Desks.Desk desk;
-    private StudyFolder made;
 
-    private void open(Ground ground) throws IOException {
-        made = PostRuns.run(folder);
-        show(ground, made.path());
+    private void open(int width, int height, Ground ground) throws IOException {
+        show(width, height, ground, PostRuns.run(folder).path());
     }
 
-    private void show(Ground ground, Path study) {
+    private void show(int width, int height, Ground ground, Path study) {
         desk = onDesk(() -> Desks.open("sample:river-post", folder, new ScriptedQuestions()));
         onDesk(() -> {
             Stage stage = desk.window().stage();
             stage.setX(0);
             stage.setY(0);
-            stage.setWidth(1366);
-            stage.setHeight(768);
+            stage.setWidth(width);
+            stage.setHeight(height);
             desk.window().theme().ground().set(ground);
             Objects.requireNonNull(desk.window().studies()).open(study);
             return null;
@@ -83,7 +80,7 @@ class DeskStudyTest extends WindowTest {
 
     @Test
     void filtersChoosesComparesAndOpensARun() throws IOException {
-        open(Ground.LIGHT);
+        open(1366, 768, Ground.LIGHT);
         TableView<?> table = onDesk(() -> find("#study-runs", TableView.class));
         assertThat(onDesk(() -> table.getItems().size())).isEqualTo(12);
 
@@ -122,13 +119,13 @@ class DeskStudyTest extends WindowTest {
 
     /** The pictures of the guide, if a folder with results is named; otherwise of the small study. */
     @ParameterizedTest
-    @CsvSource({"LIGHT", "DARK"})
-    void isDrawnInEachLook(Ground ground) throws IOException {
+    @CsvSource({"1366, 768, LIGHT", "1366, 768, DARK", "1920, 1080, LIGHT", "1920, 1080, DARK"})
+    void isDrawnInEachLook(int width, int height, Ground ground) throws IOException {
         String study = System.getProperty("desk.study");
         if (study == null) {
-            open(ground);
+            open(width, height, ground);
         } else {
-            show(ground, Path.of(study));
+            show(width, height, ground, Path.of(study));
         }
         onDesk(() -> {
             var shown = part().board().shown().stream()
@@ -139,17 +136,21 @@ class DeskStudyTest extends WindowTest {
                             shown.get(0).run(), shown.get(shown.size() - 1).run()));
             return null;
         });
-        keep("study", ground);
+        String look = ground.name().toLowerCase(Locale.ROOT) + "-" + width + "x" + height;
+        keep("study", look);
         run("study.compare");
         await("the comparison is there", () -> part().comparing());
-        keep("study-compared", ground);
+        keep("study-compared", look);
     }
 
-    private void keep(String state, Ground ground) {
+    /** Of the page the guide has every look and size; of the comparison one light and one dark. */
+    private void keep(String state, String look) {
         BufferedImage picture = Snapshots.of(desk.window().stage().getScene());
-        String name = "window-" + state + "-" + ground.name().toLowerCase(Locale.ROOT) + "-1366x768.png";
+        String name = "window-" + state + "-" + look + ".png";
         assertThat(Snapshots.write(picture, Path.of("target", "desk", name))).isNotEmptyFile();
-        if (Boolean.getBoolean("desk.pictures.write")) {
+        boolean inGuide = state.equals("study")
+                || List.of("light-1366x768", "dark-1920x1080").contains(look);
+        if (Boolean.getBoolean("desk.pictures.write") && inGuide) {
             FewColours.write(picture, Path.of("..", "docs", "pictures", name));
         }
     }

@@ -2,7 +2,6 @@ package org.shelterwright.app.desk.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.Set;
 import javafx.scene.control.Button;
@@ -15,7 +14,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.shelterwright.app.desk.FewColours;
 import org.shelterwright.app.desk.ScriptedQuestions;
 import org.shelterwright.app.desk.Snapshots;
 import org.shelterwright.app.desk.WindowTest;
@@ -63,12 +61,7 @@ class DeskWiresTest extends WindowTest {
         });
         assertThat(onDesk(() -> desk.window().session().selection().wires().get()))
                 .isNotEmpty();
-        BufferedImage shown = Snapshots.of(desk.window().stage().getScene());
-        assertThat(Snapshots.write(shown, Path.of("target", "desk", "wires.png")))
-                .isNotEmptyFile();
-        if (Boolean.getBoolean("desk.pictures.write")) {
-            FewColours.write(shown, Path.of("..", "docs", "pictures", "window-wires-light-1920x1080.png"));
-        }
+        Snapshots.keep(desk.window().stage().getScene(), "wires-chosen");
 
         onDesk(() -> {
             this.<ToggleButton>find("#wire-pick").fire();

@@ -1,12 +1,10 @@
 package org.shelterwright.app.desk.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,7 +12,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.shelterwright.app.TestLayout;
 import org.shelterwright.app.desk.file.OnFile;
-import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.file.Fingerprint;
 import org.shelterwright.layouts.file.LayoutFiles;
@@ -56,6 +53,17 @@ class FrameWordsTest {
     }
 
     @Test
+    void boltingDownWithoutAnOrderIsNoGoodNews() {
+        Layout ordered = TestLayout.riverPost();
+        Layout empty = Layout.empty(ordered.brief(), ordered.parts());
+
+        Page.Standing standing = Page.BOLT_DOWN.standing(Checker.standard().check(empty));
+
+        assertThat(standing.verdict()).isNull();
+        assertThat(standing.words()).isEqualTo("no order yet");
+    }
+
+    @Test
     void whatIsSelectedStandsInTheStatusLineWithItsMass() {
         Layout layout =
                 LayoutFiles.read(Samples.layout("river-post").orElseThrow()).layout();
@@ -79,18 +87,6 @@ class FrameWordsTest {
     @EnumSource(Subject.class)
     void everySubjectCountsOnOnePage(Subject subject) {
         assertThat(Page.of(subject)).isNotNull();
-    }
-
-    @Test
-    void withoutADisplayThereIsOneSentence() {
-        assertThatThrownBy(() -> DeskStart.requireDisplay("Linux", Map.of()))
-                .isInstanceOf(InputException.class)
-                .hasMessage(
-                        "desk: There is no display to open a window on. Start it in a desktop session, or use check,"
-                                + " fit and report.");
-        DeskStart.requireDisplay("Linux", Map.of("DISPLAY", ":0"));
-        DeskStart.requireDisplay("Windows 11", Map.of());
-        DeskStart.requireDisplay("Mac OS X", Map.of());
     }
 
     private static OnFile<Layout> onFile(String name, String readOnly) {

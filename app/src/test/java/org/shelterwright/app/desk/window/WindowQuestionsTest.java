@@ -1,12 +1,14 @@
 package org.shelterwright.app.desk.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -63,6 +65,42 @@ class WindowQuestionsTest extends WindowTest {
         robot.type(KeyCode.ESCAPE);
 
         assertThat(answer.get(20, TimeUnit.SECONDS)).isEmpty();
+    }
+
+    @Test
+    void aQuestionStandsOverTheDeskAndShowsAllOfIt() throws Exception {
+        CompletableFuture<Optional<Integer>> answer = ask(() -> questions.choose(
+                "Not saved",
+                "The file was changed by another since it was read. Save under another name, or read it again.",
+                List.of("Save under another name", "Write over the file", "Leave it")));
+        Stage dialog = dialog();
+
+        assertThat(onDesk(() -> dialog.getX() + dialog.getWidth() / 2))
+                .isCloseTo(onDesk(() -> owner.getX() + owner.getWidth() / 2), within(2.0));
+        assertThat(onDesk(() ->
+                        dialog.getScene().getRoot().prefHeight(dialog.getScene().getWidth())))
+                .isLessThanOrEqualTo(onDesk(() -> dialog.getScene().getHeight()));
+
+        robot.type(KeyCode.ESCAPE);
+        assertThat(answer.get(20, TimeUnit.SECONDS)).isEmpty();
+    }
+
+    @Test
+    void oneOfManyIsPickedByKeyAndEscapePutsTheListAway() throws Exception {
+        List<Questions.Choice> files = IntStream.range(0, 12)
+                .mapToObj(i -> new Questions.Choice("post-" + i + ".json", "/home/mara/varn-valley/river-post/" + i))
+                .toList();
+        CompletableFuture<Optional<Integer>> answer =
+                ask(() -> questions.pick("Recent files", "Which one is to be opened?", files));
+        picture(dialog().getScene(), "question-list");
+
+        robot.type(KeyCode.DOWN, KeyCode.DOWN, KeyCode.ENTER);
+
+        assertThat(answer.get(20, TimeUnit.SECONDS)).contains(2);
+        CompletableFuture<Optional<Integer>> second = ask(() -> questions.pick("Recent files", "Which?", files));
+        dialog();
+        robot.type(KeyCode.ESCAPE);
+        assertThat(second.get(20, TimeUnit.SECONDS)).isEmpty();
     }
 
     @Test

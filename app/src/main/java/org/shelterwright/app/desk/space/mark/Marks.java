@@ -15,7 +15,6 @@ import org.shelterwright.app.drawing.Shape;
 import org.shelterwright.app.drawing.Spot;
 import org.shelterwright.app.look.Role;
 import org.shelterwright.app.type.Typeface;
-import org.shelterwright.app.view.AxesFigure;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.scene.PlacedUnit;
@@ -24,7 +23,6 @@ import org.shelterwright.layouts.scene.PlacedUnit;
 public final class Marks {
     private static final double FARTHEST_TAG = 160;
     private static final double TOP_BAND = 56;
-    private static final double AXES = 84;
     private static final Pen DISTANCE = Pen.of(0.35, Role.ACCENT.colour());
     private static final Pen CASING = Pen.of(1, Role.PANEL.colour());
 
@@ -68,7 +66,7 @@ public final class Marks {
                 this::place);
         findings.mark(over.finding(), over.selected(), typeface);
         shapes.addAll(findings.shapes());
-        shapes.addAll(new AxesFigure(glass.eye().axonometry()).shapes(axes()));
+        shapes.addAll(AxesCorner.shapes(glass));
         over.clearances().forEach(this::clearance);
         over.catches().forEach(this::caught);
         Tag finding = findings.tag();
@@ -160,7 +158,7 @@ public final class Marks {
         covered.forEach(placing::keepFree);
         Bounds pane = glass.bounds();
         placing.keepFree(new Bounds(0, 0, pane.x1(), glass.sized(TOP_BAND)));
-        placing.keepFree(Bounds.around(axes(), AXES * 2 / ScreenCanvas.PIXELS, AXES * 2 / ScreenCanvas.PIXELS));
+        placing.keepFree(AxesCorner.room(glass));
         over.covered().forEach(placing::keepFree);
         new TagLook(glass, typeface).draw(tags, placing, shapes);
     }
@@ -179,9 +177,5 @@ public final class Marks {
             }
         }
         return (double) on / count;
-    }
-
-    private Spot axes() {
-        return new Spot(AXES / ScreenCanvas.PIXELS, glass.bounds().y1() - glass.sized(44));
     }
 }

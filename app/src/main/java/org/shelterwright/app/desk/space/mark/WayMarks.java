@@ -3,7 +3,6 @@ package org.shelterwright.app.desk.space.mark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
-import org.shelterwright.app.desk.paint.ScreenCanvas;
 import org.shelterwright.app.drawing.Bounds;
 import org.shelterwright.app.drawing.Circle;
 import org.shelterwright.app.drawing.Label;
@@ -17,7 +16,6 @@ import org.shelterwright.app.drawing.Shape;
 import org.shelterwright.app.drawing.Spot;
 import org.shelterwright.app.look.Role;
 import org.shelterwright.app.type.Typeface;
-import org.shelterwright.app.view.AxesFigure;
 import org.shelterwright.app.view.Block;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
@@ -33,7 +31,6 @@ public final class WayMarks {
     private static final Pen CASING = Pen.of(1.4, Role.PANEL.colour());
     private static final Pen WAY = Pen.of(0.75, Role.ACCENT.colour());
     private static final double SIZE = 11.5;
-    private static final double AXES = 84;
 
     private final Glass glass;
     private final Typeface typeface;
@@ -73,8 +70,7 @@ public final class WayMarks {
     }
 
     public List<Shape> shapes() {
-        shapes.addAll(new AxesFigure(glass.eye().axonometry())
-                .shapes(new Spot(AXES / ScreenCanvas.PIXELS, glass.bounds().y1() - glass.sized(44))));
+        shapes.addAll(AxesCorner.shapes(glass));
         return shapes;
     }
 
@@ -121,7 +117,9 @@ public final class WayMarks {
             }
         }
         if (!way.words().isEmpty() && !line.isEmpty()) {
-            tag(line.get(line.size() - 1), way.words());
+            // The words are about the last piece of the way; its end bears a letter.
+            Spot end = line.get(line.size() - 1);
+            tag(line.size() > 1 ? end.towards(line.get(line.size() - 2), 0.5) : end, way.words());
         }
         return this;
     }
