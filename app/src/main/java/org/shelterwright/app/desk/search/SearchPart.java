@@ -80,7 +80,12 @@ public final class SearchPart {
     }
 
     private void adopt(int index) {
-        search.adopt(options().get(index), SearchCommands.LETTERS.get(index)).ifPresent(words::setText);
+        search.adopt(options().get(index), SearchCommands.LETTERS.get(index)).ifPresent(this::say);
+    }
+
+    private void say(String sentence) {
+        words.setText(sentence);
+        giveWay();
     }
 
     private void start() {
@@ -94,7 +99,7 @@ public final class SearchPart {
         if (search.stand().get().running()) {
             search.stop();
         } else {
-            search.obstacle().ifPresentOrElse(words::setText, this::start);
+            search.obstacle().ifPresentOrElse(this::say, this::start);
         }
     }
 
@@ -195,7 +200,7 @@ public final class SearchPart {
      */
     private void giveWay() {
         boolean line = node.getChildren().contains(low);
-        words.setVisible(!line || node.getWidth() > theme.sized(WIDE));
+        words.setVisible(!words.getText().isEmpty() && (!line || node.getWidth() > theme.sized(WIDE)));
         boolean roomy = node.getWidth() > theme.sized(options().isEmpty() ? WIDE : WIDE_WITH_CARDS);
         middle.setVisible(roomy);
         middle.setManaged(roomy);
@@ -243,7 +248,7 @@ public final class SearchPart {
             wishes.setText(Lacking.mm(last.best().soft()));
         }
         curve.show(steps);
-        words.setText(stand.sentence());
+        say(stand.sentence());
         cards.show(options());
         if (!stand.idle()) {
             shelf.setContent(found());
