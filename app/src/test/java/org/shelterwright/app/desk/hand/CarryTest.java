@@ -225,7 +225,11 @@ class CarryTest {
                 crate.to(Point.ofMm(x, y, 0));
                 for (Row row : session.now().ledger().rows()) {
                     if (row.finding().contains(" narrows to ") && row.finding().contains("Winch crate")) {
-                        String owner = session.now().scene().unit(row.units().get(0)).orElseThrow().name();
+                        String owner = session.now()
+                                .scene()
+                                .unit(row.units().get(0))
+                                .orElseThrow()
+                                .name();
                         if (!owner.equals("Winch crate")) {
                             assertThat(row.mend()).as(row.finding()).doesNotStartWith("Move " + owner + " ");
                             seen++;
