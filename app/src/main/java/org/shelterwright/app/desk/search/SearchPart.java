@@ -89,7 +89,12 @@ public final class SearchPart {
     }
 
     private void adopt(int index) {
-        search.adopt(options().get(index), SearchCommands.LETTERS.get(index)).ifPresent(words::setText);
+        search.adopt(options().get(index), SearchCommands.LETTERS.get(index)).ifPresent(this::say);
+    }
+
+    private void say(String sentence) {
+        words.setText(sentence);
+        giveWay();
     }
 
     private void start() {
@@ -103,7 +108,7 @@ public final class SearchPart {
         if (search.stand().get().running()) {
             search.stop();
         } else {
-            search.obstacle().ifPresentOrElse(words::setText, this::start);
+            search.obstacle().ifPresentOrElse(this::say, this::start);
         }
     }
 
@@ -219,7 +224,8 @@ public final class SearchPart {
      * shown only where they have room; they would make the strip high.
      */
     private void giveWay() {
-        words.setVisible(!node.getChildren().contains(low) || wide);
+        boolean line = node.getChildren().contains(low);
+        words.setVisible(!words.getText().isEmpty() && (!line || wide));
         boolean roomy = node.getWidth() > theme.sized(options().isEmpty() ? WIDE : WIDE_WITH_CARDS);
         middle.setVisible(roomy);
         middle.setManaged(roomy);
@@ -267,7 +273,7 @@ public final class SearchPart {
             wishes.setText(Lacking.mm(last.best().soft()));
         }
         curve.show(steps);
-        words.setText(stand.sentence());
+        say(stand.sentence());
         cards.show(options());
         if (!stand.idle() && wide) {
             shelf.setContent(found());
