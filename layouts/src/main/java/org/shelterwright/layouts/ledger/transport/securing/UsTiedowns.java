@@ -5,6 +5,7 @@ import org.shelterwright.catalog.source.Source;
 import org.shelterwright.catalog.space.Box;
 import org.shelterwright.catalog.space.Face;
 import org.shelterwright.catalog.space.Lengths;
+import org.shelterwright.layouts.ledger.RowDraft;
 import org.shelterwright.layouts.ledger.Rows;
 import org.shelterwright.layouts.ledger.mend.Wording;
 import org.shelterwright.layouts.ledger.transport.Gravity;
@@ -17,7 +18,8 @@ import org.shelterwright.layouts.transport.scene.PlacedLoad;
  * Count and strength of tiedowns where 49 CFR 393 applies. Count (393.110): an article not blocked forward needs one up to 5 ft and
  * 1 100 lb, two up to 5 ft above 1 100 lb or up to 10 ft, one more for each further 10 ft or part; blocked forward one for each 10 ft
  * or part. Strength (393.106(d)): the working load limits together are at least half the weight; a tiedown from an anchor to the article
- * counts half, one over it in full.
+ * counts half, one over it in full. The working load limit of a tiedown is the least of its parts and of the points that it goes to
+ * (393.108(a), from memory).
  */
 final class UsTiedowns extends LegLimit {
     private static final double FOOT = 0.3048;
@@ -78,13 +80,19 @@ final class UsTiedowns extends LegLimit {
                         bundle.name() + " has " + Wording.count(ropes.size(), "tiedown")
                                 + "; its length and weight ask for " + needed
                                 + (blocked ? " when blocked forward." : ".")));
-        double limit = ropes.stream()
-                .mapToDouble(rope -> rope.kind().capacityN() * (rope.direct() ? 0.5 : 1))
-                .sum();
+        RowDraft draft =
+                draft(leg, rows, "Working load limits, " + bundle.title()).units(bundle.ids());
+        double limit = 0;
+        for (Rope rope : ropes) {
+            Double bears = rope.bearsN();
+            if (bears == null) {
+                rows.add(draft.notAssessed(rope.unknown().orElseThrow()));
+                return;
+            }
+            limit += bears * (rope.direct() ? 0.5 : 1);
+        }
         double half = bundle.kg() * Gravity.STANDARD / 2;
-        rows.add(draft(leg, rows, "Working load limits, " + bundle.title())
-                .units(bundle.ids())
-                .mend(limit < half ? "Add tiedowns, or take stronger ones." : null)
+        rows.add(draft.mend(limit < half ? "Add tiedowns, or take stronger ones." : null)
                 .atLeast(
                         half / 1000,
                         limit / 1000,

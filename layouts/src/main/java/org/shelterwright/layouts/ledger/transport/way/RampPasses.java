@@ -105,24 +105,43 @@ final class RampPasses extends LegLimit {
                                 + ramp.name() + " takes " + Amounts.kg(limit) + ".");
     }
 
-    /** The greatest axle load on a slope, either end up (kg); {@code null} if it cannot be told. */
+    /**
+     * The greatest axle load on a slope, either end up (kg); {@code null} if it cannot be told. What the slope shifts, {@code m h
+     * sin θ / L}, is shared by the axles of the lower end as they share their load; the support or coupling of a trailer is an end.
+     */
     static @Nullable Double axleKg(Shape shape, double degrees) {
         Point centre = shape.centre();
         Double massKg = shape.massKg();
-        List<Wheel> axles =
-                shape.wheels().stream().filter(wheel -> !wheel.support()).toList();
-        if (centre == null || massKg == null || axles.isEmpty()) {
+        if (centre == null || massKg == null) {
             return null;
         }
-        if (axles.size() != 2 || axles.size() < shape.wheels().size()) {
-            return axles.stream().mapToDouble(Wheel::loadKg).max().orElse(0);
+        List<Wheel> rear =
+                shape.wheels().stream().filter(one -> one.x() <= centre.x()).toList();
+        List<Wheel> front =
+                shape.wheels().stream().filter(one -> one.x() > centre.x()).toList();
+        double rearKg = loadKg(rear);
+        double frontKg = loadKg(front);
+        if (rearKg <= 0 || frontKg <= 0) {
+            return null;
         }
-        double rear = axles.get(0).x();
-        double front = axles.get(1).x();
-        double cos = Math.cos(Math.toRadians(degrees));
-        double rise = centre.z() * Math.sin(Math.toRadians(degrees));
-        double lowRear = massKg * ((front - centre.x()) * cos + rise) / (front - rear);
-        double lowFront = massKg * ((centre.x() - rear) * cos + rise) / (front - rear);
-        return Math.max(lowRear, lowFront);
+        double radians = Math.toRadians(degrees);
+        double shiftedKg = massKg * centre.z() * Math.sin(radians) / (middle(front, frontKg) - middle(rear, rearKg));
+        double most = 0;
+        for (Wheel wheel : shape.wheels()) {
+            double endKg = rear.contains(wheel) ? rearKg : frontKg;
+            if (!wheel.support()) {
+                most = Math.max(most, wheel.loadKg() * (Math.cos(radians) + shiftedKg / endKg));
+            }
+        }
+        return most;
+    }
+
+    private static double loadKg(List<Wheel> wheels) {
+        return wheels.stream().mapToDouble(Wheel::loadKg).sum();
+    }
+
+    /** Where a load bears on some wheels together (µm). */
+    private static double middle(List<Wheel> wheels, double kg) {
+        return wheels.stream().mapToDouble(one -> one.loadKg() * one.x()).sum() / kg;
     }
 }

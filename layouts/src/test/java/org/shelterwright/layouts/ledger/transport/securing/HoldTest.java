@@ -344,6 +344,29 @@ class HoldTest {
         assertThat(count.verdict()).isEqualTo(Verdict.MET);
     }
 
+    /** 49 CFR 393.108(a) (from memory): the least of the tiedown and of the points that it goes to. */
+    @Test
+    void aTiedownCountsNoMoreThanItsAnchorPoints() {
+        assertThat(limits(6_000.0).capacity()).as("two of 6 kN").isEqualTo(12);
+        assertThat(limits(50_000.0).capacity()).as("two straps of 10 kN").isEqualTo(20);
+        assertThat(limits(null).verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+        assertThat(limits(null).finding()).contains("states no rating. Give \"ratingN\" of its row.");
+    }
+
+    private static Row limits(@Nullable Double anchorN) {
+        return new TransportRig()
+                        .on(TransportRig.plainCar(6_000, 2_400, anchorN))
+                        .by(Mode.ROAD, "tie-down-us-393")
+                        .piece(TransportRig.crate("a", SIZE, 1_000.0), 2000, 0, 0)
+                        .lash(Lashing.over("A1", "strap-35", List.of("a"), "right 3", "left 3"))
+                        .lash(Lashing.over("A2", "strap-35", List.of("a"), "right 4", "left 4"))
+                        .rows("tiedowns-us")
+                        .stream()
+                        .filter(row -> row.title().startsWith("Working load limits"))
+                        .findFirst()
+                        .orElseThrow();
+    }
+
     @Test
     void crossedLashingsAndPointsPulledBothWaysAreTold() {
         TransportRig crossed = withEyes(40_000).lash(Lashing.direct("A3", "chain-8", "a", "rear right", "left 2"));

@@ -71,13 +71,23 @@ class LegWaysTest {
     }
 
     private static Shape withCentre(int x) {
+        double front = 8_000 * (x - 1_000) / 4_000.0;
+        return on(x, axle("rear axle", 1_000, 8_000 - front), axle("front axle", 5_000, front));
+    }
+
+    private static Wheel axle(String name, int x, double kg) {
+        return new Wheel(name, x * 1_000, 1_200_000, 1_900_000, kg / 2, kg / 2);
+    }
+
+    /** The same vehicle with its centre at a place (mm), on other axles. */
+    private static Shape on(int x, Wheel... wheels) {
         Shape one = vehicle(List.of(Box.ofMm(0, 0, 500, 6000, 2400, 3000)));
         return new Shape(
                 one.id(),
                 one.name(),
                 one.size(),
                 one.solids(),
-                one.wheels(),
+                List.of(wheels),
                 one.foot(),
                 one.eyes(),
                 one.massKg(),
@@ -87,6 +97,32 @@ class LegWaysTest {
                 one.layout(),
                 one.crate(),
                 List.of());
+    }
+
+    /**
+     * A tandem of 1 m and 2 m with 3 t each and a front axle at 6 m with 2 t: the tandem bears at 1.5 m, so m h sin θ / 4.5 m goes to it,
+     * half to each of its axles (by hand).
+     */
+    @Test
+    void theAxlesOfATandemShareWhatTheSlopeShifts() {
+        Shape tandem = on(2_625, axle("1", 1_000, 3_000), axle("2", 2_000, 3_000), axle("3", 6_000, 2_000));
+        double cos = Math.cos(Math.toRadians(10));
+        double sin = Math.sin(Math.toRadians(10));
+
+        assertThat(RampPasses.axleKg(tandem, 10)).isCloseTo(3_000 * cos + 8_000 * 1.2 * sin / 4.5 / 2, within(1e-6));
+    }
+
+    /** One axle at 2 m with 7 t and a support at 6 m with 1 t: nose up, m h sin θ / 4 m goes to the axle; the support is no axle. */
+    @Test
+    void aTrailerLeansOnItsAxleAndItsSupport() {
+        Wheel support = new Wheel("support", 6_000_000, 1_200_000, 0, 1_000, 0);
+        double expected = 7_000 * Math.cos(Math.toRadians(10)) + 8_000 * 1.2 * Math.sin(Math.toRadians(10)) / 4;
+
+        assertThat(RampPasses.axleKg(on(2_500, axle("axle", 2_000, 7_000), support), 10))
+                .isCloseTo(expected, within(1e-6));
+        assertThat(RampPasses.axleKg(on(2_000, axle("axle", 2_000, 8_000)), 10))
+                .as("what balances on one axle is not told")
+                .isNull();
     }
 
     @Test
