@@ -21,10 +21,12 @@ import org.shelterwright.layouts.transport.scene.Shape;
 
 /**
  * What is lifted on a leg has points that bear it. A body answers the limits of the subject lifting; a container its rating, since its
- * corner fittings are made for twice that (ISO 1496-1, top lift, from memory); anything else the weight over two of its lifting eyes.
+ * corner fittings are made for twice that (ISO 1496-1, top lift, from memory); anything else {@code φ m g / (2 sin θ)} in each of two
+ * lifting eyes, with the jerk φ and legs at θ above the level.
  */
 final class Lifted extends LegLimit {
     private static final double USUAL_JERK = 1.3;
+    private static final double USUAL_ANGLE = 60;
 
     private final List<Limit> limits = LiftingLimits.all();
 
@@ -64,7 +66,8 @@ final class Lifted extends LegLimit {
                             + ". Lift it on forks or in a net by the carrier's rules, or give its eyes.");
         }
         double jerk = leg.rules().valueOr(Figure.LIFT_DYNAMIC_FACTOR, USUAL_JERK);
-        double needN = shape.mostKg() * Gravity.STANDARD * jerk / 2;
+        double angle = leg.rules().valueOr(Figure.SLING_ANGLE, USUAL_ANGLE);
+        double needN = shape.mostKg() * Gravity.STANDARD * jerk / (2 * Math.sin(Math.toRadians(angle)));
         Provision weakest = eyes.get(0);
         for (Provision eye : eyes) {
             Double rating = eye.ratingN();
@@ -81,7 +84,8 @@ final class Lifted extends LegLimit {
                         rating / 1000,
                         "kN",
                         "Two eyes of " + shape.name() + " bear its weight with a jerk of " + Amounts.number(jerk, 2)
-                                + ".");
+                                + ", on legs at " + Amounts.number(angle, 0)
+                                + "° above the level. With its centre off their middle one bears more.");
     }
 
     private static Row row(PlacedLoad load, RowDraft draft) {

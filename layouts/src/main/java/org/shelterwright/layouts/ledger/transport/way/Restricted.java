@@ -114,9 +114,10 @@ final class Restricted extends LegLimit {
         Double high = floor == null
                 ? null
                 : load.hull().map(hull -> (floor + hull.z1()) / 1000.0).orElse(floor / 1000.0);
+        int deck = load.car().deck().width();
         double wide = load.hull()
-                .map(hull -> Math.max(hull.y1() - hull.y0(), load.car().deck().width()) / 1000.0)
-                .orElse(load.car().deck().width() / 1000.0);
+                .map(hull -> (Math.max(hull.y1(), deck) - Math.min(hull.y0(), 0)) / 1000.0)
+                .orElse(deck / 1000.0);
         return new Goer(
                 load.name(),
                 load.ids(),
