@@ -21,14 +21,16 @@ public record CarStatics(List<GroupLoad> groups) {
      *
      * @param leftKg on the left wheels (kg)
      * @param rightKg on the right wheels (kg)
+     * @param rangeKg by how much more it may bear, as the masses of the pieces are uncertain (kg)
      */
-    public record GroupLoad(WheelGroup group, double leftKg, double rightKg) {
+    public record GroupLoad(WheelGroup group, double leftKg, double rightKg, double rangeKg) {
         public double kg() {
             return leftKg + rightKg;
         }
 
+        /** What each axle may bear at most (kg). */
         public double axleKg() {
-            return kg() / group.axles();
+            return (kg() + rangeKg) / group.axles();
         }
 
         /** The greater side over the smaller one; infinite if a side is lifted. */
@@ -58,19 +60,21 @@ public record CarStatics(List<GroupLoad> groups) {
             WheelGroup other = car.wheels().get(1 - g);
             double kg = car.tareKg() / 2;
             double side = 0;
+            double range = 0;
             for (PlacedPiece piece : pieces) {
                 Double massKg = piece.shape().massKg();
                 Point centre = piece.centre();
                 if (massKg != null && centre != null) {
                     double share = (double) (centre.x() - other.x()) / (group.x() - other.x());
                     kg += massKg * share;
+                    range += piece.shape().uncertaintyKg() * Math.abs(share);
                     side += massKg
                             * share
                             * Lengths.metres(centre.y() - car.deck().width() / 2);
                 }
             }
             double half = side / Lengths.metres(group.contact());
-            groups.add(new GroupLoad(group, kg / 2 + half, kg / 2 - half));
+            groups.add(new GroupLoad(group, kg / 2 + half, kg / 2 - half, range));
         }
         return Optional.of(new CarStatics(groups));
     }

@@ -59,6 +59,11 @@ public record Shape(
         return massKg == null ? 0 : massKg + uncertaintyKg;
     }
 
+    /** Greatest load of one of its axles (kg): the uncertainty of its mass counts there in proportion. */
+    public double mostKg(Wheel axle) {
+        return massKg == null || massKg == 0 ? axle.loadKg() : axle.loadKg() * mostKg() / massKg;
+    }
+
     public Optional<Provision> eye(String named) {
         return eyes.stream().filter(one -> one.name().equals(named)).findFirst();
     }

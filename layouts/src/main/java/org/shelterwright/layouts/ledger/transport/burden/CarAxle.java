@@ -56,6 +56,7 @@ final class CarAxle extends WagonLimit {
         String of = byLine && category != null ? "line category " + category.name() : "its rating";
         double kg = worst.axleKg();
         return draft.source(byLine ? source() : load.car().source())
+                .nominal(worst.kg() / worst.group().axles())
                 .mend(
                         kg > worstLimit
                                 ? "Move the load off " + worst.group().name() + ", or take a car with more axles."

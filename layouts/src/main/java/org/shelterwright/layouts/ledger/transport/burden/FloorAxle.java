@@ -43,23 +43,21 @@ final class FloorAxle extends LegLimit {
         Wheel worst = piece.shape().wheels().stream()
                 .reduce((a, b) -> a.loadKg() >= b.loadKg() ? a : b)
                 .orElseThrow();
+        double kg = piece.shape().mostKg(worst);
         if (rating == null) {
             rows.add(draft.notAssessed("The floor of the " + load.car().name()
                     + " states no axle load. Give \"axleKg\" in the floor of car "
                     + load.car().id() + "."));
-        } else if (piece.shape().unknown().isPresent() || worst.loadKg() <= 0) {
+        } else if (piece.shape().unknown().isPresent() || kg <= 0) {
             rows.add(draft.notAssessed(
                     piece.shape().unknown().orElse("The axle loads of " + piece.name() + " cannot be told.")));
         } else {
-            rows.add(draft.mend(
-                            worst.loadKg() > rating
-                                    ? "Spread its wheels on planks or steel, or take a stronger car."
-                                    : null)
+            rows.add(draft.mend(kg > rating ? "Spread its wheels on planks or steel, or take a stronger car." : null)
                     .atMost(
-                            worst.loadKg(),
+                            kg,
                             rating,
                             "kg",
-                            "The " + worst.name() + " of " + piece.name() + " bears " + Amounts.kg(worst.loadKg())
+                            "The " + worst.name() + " of " + piece.name() + " bears " + Amounts.kg(kg)
                                     + " on the floor of " + load.name() + ", which takes " + Amounts.kg(rating) + "."));
         }
     }

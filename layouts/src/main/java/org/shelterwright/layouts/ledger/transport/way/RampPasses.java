@@ -125,12 +125,13 @@ final class RampPasses extends LegLimit {
             return null;
         }
         double radians = Math.toRadians(degrees);
-        double shiftedKg = massKg * centre.z() * Math.sin(radians) / (middle(front, frontKg) - middle(rear, rearKg));
+        double shiftedKg =
+                shape.mostKg() * centre.z() * Math.sin(radians) / (middle(front, frontKg) - middle(rear, rearKg));
         double most = 0;
         for (Wheel wheel : shape.wheels()) {
             double endKg = rear.contains(wheel) ? rearKg : frontKg;
             if (!wheel.support()) {
-                most = Math.max(most, wheel.loadKg() * (Math.cos(radians) + shiftedKg / endKg));
+                most = Math.max(most, shape.mostKg(wheel) * Math.cos(radians) + wheel.loadKg() / endKg * shiftedKg);
             }
         }
         return most;

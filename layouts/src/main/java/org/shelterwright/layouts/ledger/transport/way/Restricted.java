@@ -15,7 +15,6 @@ import org.shelterwright.layouts.transport.scene.CarStatics;
 import org.shelterwright.layouts.transport.scene.LegScene;
 import org.shelterwright.layouts.transport.scene.PlacedLoad;
 import org.shelterwright.layouts.transport.scene.Shape;
-import org.shelterwright.layouts.transport.scene.Wheel;
 
 /** Bridges and narrow places of a way take what goes over them. Source: what the keeper of the way states. */
 final class Restricted extends LegLimit {
@@ -98,7 +97,7 @@ final class Restricted extends LegLimit {
     }
 
     private static Goer vehicle(Shape shape) {
-        double axle = shape.wheels().stream().mapToDouble(Wheel::loadKg).max().orElse(0);
+        double axle = shape.wheels().stream().mapToDouble(shape::mostKg).max().orElse(0);
         return new Goer(
                 shape.name(),
                 List.of(shape.id()),

@@ -1,16 +1,20 @@
 package org.shelterwright.layouts.ledger.transport.burden;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.shelterwright.catalog.space.Size;
 import org.shelterwright.catalog.transit.TransitCar;
 import org.shelterwright.catalog.transit.WheelGroup;
 import org.shelterwright.layouts.ledger.Row;
 import org.shelterwright.layouts.ledger.Verdict;
 import org.shelterwright.layouts.transport.CarBuilder;
+import org.shelterwright.layouts.transport.Crate;
 import org.shelterwright.layouts.transport.Mode;
+import org.shelterwright.layouts.transport.Piece;
 import org.shelterwright.layouts.transport.TransportRig;
 
 /** What is said where a car, a rule set or a load lacks a figure: never "met". */
@@ -150,5 +154,18 @@ class CarDataTest {
 
         assertThat(lorry.row("load-centre").doesNotApply()).isTrue();
         assertThat(lorry.row("half-length").doesNotApply()).isTrue();
+    }
+
+    /** Of a mass that may be 1 t more, all of it over bogie 1: (12 250 + 24 500 + 1 000) / 2 on each axle (by hand). */
+    @Test
+    void anUncertainMassCountsOnTheAxles() {
+        Crate crate = TransportRig.crate("a", Size.ofMm(3_000, 2_000, 1_000), 24_500.0)
+                .crate();
+        Crate uncertain = new Crate(
+                crate.size(), crate.massKg(), 1_000.0, crate.centre(), crate.underside(), null, null, false, List.of());
+        TransportRig rig = new TransportRig().piece(Piece.ofCrate("a", "Crate a", uncertain), 320, 370, 0);
+
+        assertThat(rig.row("axle").demand()).isCloseTo(37_750 / 2.0, within(1e-6));
+        assertThat(rig.row("end-ratio").demand()).as("of what is stated").isCloseTo(3, within(1e-9));
     }
 }
