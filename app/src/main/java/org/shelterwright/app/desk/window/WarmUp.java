@@ -47,9 +47,6 @@ final class WarmUp {
         StyleSheet.dressOnce(scene, new Theme());
         root.applyCss();
         root.layout();
-        Typeface typeface = new Typeface();
-        for (Weight weight : Weight.values()) {
-            typeface.width("M", 1, weight);
-        }
+        new Typeface().width("M", 1, Weight.REGULAR);
     }
 }

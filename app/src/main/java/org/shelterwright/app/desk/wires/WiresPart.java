@@ -10,6 +10,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -42,7 +43,9 @@ public final class WiresPart {
         desk = new WireDesk(session, work, told::setText);
         form = new WireForm(session, cables, desk::add, told::setText);
         filter.setId("wire-filter");
-        filter.setPromptText("Filter by wire, unit, cable, tray");
+        filter.setPromptText("Filter");
+        filter.setAccessibleText("Filter by wire, unit, cable, tray");
+        filter.setTooltip(new Tooltip("Filter by wire, unit, cable, tray"));
         filter.setPrefWidth(220);
         filter.textProperty().addListener((observable, before, typed) -> show());
         told.setId("wire-told");
