@@ -271,5 +271,10 @@ class CatalogVerbsTest {
         assertThat(unknown.err()).contains("The body \"bx-4200\" is not known. Did you mean \"box-4200\"?");
         assertThat(items).doesNotExist();
         assertThat(brief).doesNotExist();
+        Path file = Briefs.write(folder, "no-folder", "");
+        Ran nowhere = Ran.of(
+                "catalog", "import", list, "--out", items, "--brief", file.resolve("b.json"), "--body", "box-4200");
+        assertThat(nowhere.status()).as(nowhere.err()).isEqualTo(2);
+        assertThat(items).as("neither is written").doesNotExist();
     }
 }

@@ -124,7 +124,10 @@ public final class CatalogImportVerb extends Verb {
         }
     }
 
-    /** Writes all files or none: what is there already and differs is not written over. */
+    /**
+     * Writes nothing if a file is there already and differs, or if one of the folders cannot be written to; else all, those of a
+     * folder together.
+     */
     private static void writeNew(Map<Path, byte[]> files) {
         List<Problem> taken = new ArrayList<>();
         files.forEach((file, bytes) -> {
@@ -142,11 +145,13 @@ public final class CatalogImportVerb extends Verb {
         files.forEach((file, bytes) -> folders.computeIfAbsent(
                         file.toAbsolutePath().getParent(), folder -> new LinkedHashMap<>())
                 .put(file.getFileName().toString(), bytes));
-        folders.forEach((folder, own) -> {
-            try (OutFolder opened = OutFolder.open(folder)) {
-                opened.fill(aside -> writeAll(own, aside));
-            }
-        });
+        Map<OutFolder, Map<String, byte[]>> opened = new LinkedHashMap<>();
+        try {
+            folders.forEach((folder, own) -> opened.put(OutFolder.open(folder), own));
+            opened.forEach((folder, own) -> folder.fill(aside -> writeAll(own, aside)));
+        } finally {
+            opened.keySet().forEach(OutFolder::close);
+        }
     }
 
     private static void writeAll(Map<String, byte[]> files, Path folder) throws IOException {

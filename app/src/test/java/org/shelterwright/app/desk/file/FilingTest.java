@@ -2,6 +2,10 @@ package org.shelterwright.app.desk.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.shelterwright.app.desk.file.FiledSample.CHECKER;
+import static org.shelterwright.app.desk.file.FiledSample.INPUTS;
+import static org.shelterwright.app.desk.file.FiledSample.LAYOUT;
+import static org.shelterwright.app.desk.file.FiledSample.UNIT;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -17,29 +21,18 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.shelterwright.app.cli.workshop.Inputs;
 import org.shelterwright.app.cli.workshop.Opened;
 import org.shelterwright.app.desk.WorkAtOnce;
 import org.shelterwright.app.desk.session.Session;
-import org.shelterwright.catalog.builtin.BuiltInCatalog;
 import org.shelterwright.catalog.json.InputException;
 import org.shelterwright.catalog.space.QuarterTurn;
-import org.shelterwright.layouts.check.Checker;
 import org.shelterwright.layouts.edit.TakeOutUnit;
 import org.shelterwright.layouts.edit.TurnUnit;
 import org.shelterwright.layouts.file.Fingerprint;
 import org.shelterwright.layouts.file.LayoutFiles;
 import org.shelterwright.layouts.layout.Layout;
-import org.shelterwright.layouts.ledger.LimitBook;
 
 class FilingTest {
-    private static final Checker CHECKER =
-            new Checker(new LimitBook(List.of()), Checker.standard().ruleSets());
-    private static final Inputs INPUTS =
-            new Inputs(() -> BuiltInCatalog.entries().catalog(), CHECKER.ruleSets());
-    private static final Layout LAYOUT = INPUTS.toJudge("sample:river-post").layout();
-    private static final String UNIT = LAYOUT.placements().keySet().iterator().next();
-
     @TempDir
     Path folder;
 
